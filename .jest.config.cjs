@@ -1,0 +1,45 @@
+const shared = {
+  rootDir: __dirname,
+  transform: {
+    "^.+\\.(t|j|mj)sx?$": [
+      "@swc/jest",
+      {
+        jsc: {
+          target: "es2022",
+          parser: { syntax: "typescript", tsx: true },
+          transform: { react: { runtime: "automatic", importSource: "preact" } },
+        },
+        module: { type: "commonjs" },
+      },
+    ],
+  },
+  transformIgnorePatterns: ["/node_modules/(?!(d3-[a-z]+|internmap)/)"],
+};
+
+module.exports = {
+  rootDir: __dirname,
+  testTimeout: 60000,
+  projects: [
+    {
+      ...shared,
+      displayName: "node",
+      testEnvironment: "node",
+      testMatch: ["<rootDir>/tests/**/*.test.ts"],
+      testPathIgnorePatterns: ["<rootDir>/tests/browser/"],
+    },
+    {
+      ...shared,
+      displayName: "pane",
+      testEnvironment: "jsdom",
+      testEnvironmentOptions: { customExportConditions: ["node", "require", "default"] },
+      testMatch: ["<rootDir>/tests/**/*.test.tsx"],
+      moduleNameMapper: { "\\.css$": "<rootDir>/tests/emptyStyle.ts" },
+    },
+    {
+      ...shared,
+      displayName: "browser",
+      testEnvironment: "node",
+      testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
+    },
+  ],
+};
