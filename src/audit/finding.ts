@@ -1,0 +1,22 @@
+export type Severity = "error" | "warning" | "note";
+
+/** What a finding does to the answer, in the answer's unit. */
+export interface Effect {
+  readonly quantity: string;
+  readonly from: number | string;
+  readonly to: number | string;
+  readonly unit: string;
+}
+
+export interface Finding {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly sheet: string;
+  /** A1 or A1:B9. */
+  readonly cell: string;
+  /** One sentence of evidence. */
+  readonly message: string;
+  /** Null when the finding does not change an answer: it then ranks last. */
+  readonly effect: Effect | null;
+  readonly fix?: string;
+}

@@ -1,0 +1,55 @@
+/** What a cell of a workbook holds. An error is kept by its sheet text, e.g. "#VALUE!". */
+export type WorkbookValue = number | string | boolean | null | { readonly error: string };
+
+export interface WorkbookCell {
+  /** The value as stored: for a formula, the cached result. */
+  readonly value: WorkbookValue;
+  /** The formula without "=", add-in prefixes already mapped to RIME.…; absent for a constant. */
+  readonly formula?: string;
+  /** The number format as written in the file, e.g. "0.0 %"; absent when General. */
+  readonly format?: string;
+}
+
+/** Zero-based, inclusive. */
+export interface CellRange {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+export interface WorkbookTable {
+  readonly name: string;
+  readonly range: CellRange;
+  readonly columns: readonly string[];
+  readonly hasTotals: boolean;
+}
+
+export interface WorkbookSheet {
+  readonly name: string;
+  readonly hidden: boolean;
+  readonly rowCount: number;
+  readonly columnCount: number;
+  /** The cell at a zero-based place, or undefined when it is blank. */
+  readonly cellAt: (row: number, column: number) => WorkbookCell | undefined;
+  readonly tables: readonly WorkbookTable[];
+  readonly merged: readonly CellRange[];
+  readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenColumns: ReadonlySet<number>;
+}
+
+export interface DefinedName {
+  readonly name: string;
+  /** What it refers to, as written, without "=". */
+  readonly refersTo: string;
+  /** The sheet it is local to, or null for the whole workbook. */
+  readonly sheet: string | null;
+}
+
+/** A workbook as the audit, the command line and the bench read it, whatever it came from. */
+export interface Workbook {
+  readonly sheets: readonly WorkbookSheet[];
+  readonly names: readonly DefinedName[];
+  readonly calculation: "automatic" | "manual" | "automatic except tables";
+  readonly externalLinks: readonly string[];
+}

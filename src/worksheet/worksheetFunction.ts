@@ -1,0 +1,29 @@
+import type { SourceKey } from "../foundation/bibliography";
+import type { Matrix } from "../foundation/cell";
+
+/** One argument as the user sees it: drives metadata, autocompletion and help. */
+export interface Parameter {
+  readonly name: string;
+  readonly description: string;
+  readonly optional: boolean;
+}
+
+/**
+ * A function of the sheet, made by `defineFunction` only. Everything else (metadata, registration, bench,
+ * help, command line, pane, audit) works from this object.
+ */
+export interface WorksheetFunction {
+  /** Without the namespace: "FREEZINGPOINT". Never changes once released. */
+  readonly name: string;
+  readonly summary: string;
+  readonly parameters: readonly Parameter[];
+  /** Unit of the answer, e.g. "°C", "fraction", "table", "text". */
+  readonly unit: string;
+  readonly sources: readonly SourceKey[];
+  readonly example: { readonly formula: string; readonly from: string };
+  /**
+   * Answers a call. Arguments as a host hands them over: scalars or rows of cells, null or undefined for
+   * an omitted one. Always a rectangular matrix, 1×1 for a scalar; never throws.
+   */
+  readonly evaluate: (args: readonly unknown[]) => Matrix;
+}
