@@ -1,0 +1,91 @@
+// Two bundles from the same sources: the add-in (functions and pane, as Excel loads them) and the bench.
+require("tsx/cjs"); // the build reads the project's own TypeScript: metadata and help come from the functions
+const path = require("node:path");
+const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const CopyPlugin = require("copy-webpack-plugin");
+const { Resvg } = require("@resvg/resvg-js");
+
+const dist = path.join(__dirname, "dist");
+const ICON_SIZES = [16, 32, 64, 80];
+
+const shared = {
+  mode: "production",
+  devtool: "source-map",
+  performance: false,
+  stats: "errors-warnings",
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  module: {
+    rules: [
+      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true } },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+    ],
+  },
+};
+
+const cache = (name) => ({
+  type: "filesystem",
+  name,
+  cacheDirectory: path.join(__dirname, ".cache", "webpack"),
+  buildDependencies: { config: [__filename] },
+});
+
+/** Writes functions.json, what Excel reads to know the functions, from the function objects. */
+class MetadataPlugin {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("Metadata", (compilation) => {
+      compilation.hooks.processAssets.tap(
+        { name: "Metadata", stage: compilation.constructor.PROCESS_ASSETS_STAGE_ADDITIONAL },
+        () => {
+          const { functionMetadata } = require("./src/worksheet/metadata.ts");
+          const json = JSON.stringify(functionMetadata(), null, 1);
+          compilation.emitAsset("functions.json", new compiler.webpack.sources.RawSource(json));
+        },
+      );
+    });
+  }
+}
+
+const drawIcon = (svg, size) =>
+  new Resvg(svg, { fitTo: { mode: "width", value: size } }).render().asPng();
+
+module.exports = [
+  {
+    ...shared,
+    name: "addin",
+    cache: cache("addin"),
+    entry: { functions: "./src/worksheet/register.ts", pane: "./taskpane/main.tsx" },
+    output: { path: dist, filename: "[name].js" },
+    optimization: {
+      runtimeChunk: { name: "runtime" },
+      // What the functions and the pane share is loaded once, as Excel's shared runtime runs both in one page.
+      splitChunks: {
+        cacheGroups: { core: { name: "core", chunks: "initial", minChunks: 2, enforce: true } },
+      },
+    },
+    plugins: [
+      new MiniCssExtractPlugin({ filename: "[name].css" }),
+      new MetadataPlugin(),
+      new CopyPlugin({
+        patterns: [
+          { from: "taskpane/pane.html", to: "pane.html" },
+          ...ICON_SIZES.map((size) => ({
+            from: "taskpane/assets/icon.svg",
+            to: `assets/icon-${size}.png`,
+            transform: (svg) => drawIcon(svg, size),
+          })),
+        ],
+      }),
+    ],
+  },
+  {
+    ...shared,
+    name: "bench",
+    cache: cache("bench"),
+    entry: { bench: "./src/bench/page/main.ts", host: "./src/bench/host/main.ts" },
+    output: { path: path.join(dist, "bench"), filename: "[name].js", chunkFilename: "[name].js" },
+    devtool: false,
+    // Served from localhost only: minifying the grid would take a minute and gain nothing.
+    optimization: { minimize: false },
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
+  },
+];
