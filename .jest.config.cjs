@@ -1,3 +1,10 @@
+// Packages published as ES modules only: those of the charts, and what the grid's engine stands on.
+const esmOnly = [
+  ...["d3-[a-z]+", "internmap"],
+  ...["lodash-es", "nanoid", "rbush", "quickselect", "kdbush", "collapse-white-space", "n-gram"],
+  ...["trigram-utils", "franc-min", "unicode-regex", "regexp-util", "cjk-regex"],
+];
+
 const shared = {
   rootDir: __dirname,
   transform: {
@@ -13,7 +20,7 @@ const shared = {
       },
     ],
   },
-  transformIgnorePatterns: ["/node_modules/(?!(d3-[a-z]+|internmap)/)"],
+  transformIgnorePatterns: [`/node_modules/(?!(${esmOnly.join("|")})/)`],
 };
 
 module.exports = {

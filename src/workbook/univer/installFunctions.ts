@@ -1,0 +1,26 @@
+import type { Injector } from "@univerjs/core";
+import { IFunctionService, Lexer } from "@univerjs/engine-formula";
+import { repairArrayLiterals } from "./arrayLiterals";
+import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
+import { formulaForEngine } from "./formulaText";
+import { GridExecutor } from "./gridExecutor";
+import type { GridFunction } from "./gridFunction";
+import { Single } from "./single";
+
+/** Puts our functions into a running formula engine and repairs what stands in their way there. */
+export function installFunctions(
+  injector: Injector,
+  functions: readonly GridFunction[],
+  report: ReportMessage = () => undefined,
+): ErrorMessages {
+  repairArrayLiterals();
+  const service = injector.get(IFunctionService);
+  service.registerExecutors(new Single(), ...functions.map((each) => new GridExecutor(each)));
+  // Formulas met before the functions were there are remembered as #NAME?.
+  service.deleteFormulaAstCacheKey(...functions.map(({ name }) => name));
+
+  const lexer = injector.get(Lexer);
+  const read = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (formula, ...rest) => read(formulaForEngine(formula), ...rest);
+  return keepErrorMessages(injector, report);
+}
