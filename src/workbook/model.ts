@@ -8,6 +8,8 @@ export interface WorkbookCell {
   readonly formula?: string;
   /** The number format as written in the file, e.g. "0.0 %"; absent when General. */
   readonly format?: string;
+  /** For a formula that fills more than its own cell: the block it fills, as last calculated. */
+  readonly spills?: CellRange;
 }
 
 /** Zero-based, inclusive. */
@@ -25,6 +27,8 @@ export interface WorkbookTable {
   readonly hasTotals: boolean;
 }
 
+export type CellVisitor = (row: number, column: number, cell: WorkbookCell) => void;
+
 export interface WorkbookSheet {
   readonly name: string;
   readonly hidden: boolean;
@@ -32,6 +36,8 @@ export interface WorkbookSheet {
   readonly columnCount: number;
   /** The cell at a zero-based place, or undefined when it is blank. */
   readonly cellAt: (row: number, column: number) => WorkbookCell | undefined;
+  /** Visits every cell that is not blank, row by row; `eachCell` falls back to cellAt without it. */
+  readonly visitCells?: (visit: CellVisitor) => void;
   readonly tables: readonly WorkbookTable[];
   readonly merged: readonly CellRange[];
   readonly hiddenRows: ReadonlySet<number>;

@@ -1,0 +1,19 @@
+/** What the reader accepts, so that a hostile or broken file ends in a sentence and not in a hang. */
+export const LIMITS = {
+  fileBytes: 50_000_000,
+  inflatedBytes: 200_000_000,
+  entries: 5_000,
+  /** Honest sheets stay under about 100 : 1; the format itself reaches 1032 : 1. */
+  ratio: 400,
+  /** A small part may be all blanks: the ratio counts beyond this size only. */
+  ratioFromBytes: 10_000_000,
+  xmlDepth: 64,
+  cells: 4_000_000,
+  sheets: 500,
+  /** Ranges are kept one by one: merged blocks, columns' widths, tables, names. */
+  ranges: 100_000,
+  /** As long as the longest text a cell may hold, with room for markup. */
+  textLength: 1_000_000,
+} as const;
+
+export const megabytes = (bytes: number): string => `${Math.round(bytes / 1e5) / 10} MB`;
