@@ -76,6 +76,7 @@ const curveSchema = z.discriminatedUnion("form", [
     sites: z.number().check(z.positive()),
     constantFreezing: z.number().check(z.positive()),
     constant25C: z.number().check(z.positive()),
+    units: z.optional(z.number().check(z.positive())),
   }),
   z.strictObject({ form: z.literal("norrish"), constant: z.number() }),
   z.strictObject({

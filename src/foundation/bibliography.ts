@@ -8,6 +8,57 @@ export const bibliography = {
   stokesRobinson1966: "Stokes, R.H. & Robinson, R.A., J. Phys. Chem. 70 (1966) 2126",
   crc102:
     "Rumble, J.R. (ed.), CRC Handbook of Chemistry and Physics, 102nd ed., 2021, Concentrative Properties of Aqueous Solutions",
+  archerWang1990: "Archer, D.G. & Wang, P., J. Phys. Chem. Ref. Data 19 (1990) 371",
+  wagnerPruss1993: "Wagner, W. & Pruss, A., J. Phys. Chem. Ref. Data 22 (1993) 783",
+  kell1975: "Kell, G.S., J. Chem. Eng. Data 20 (1975) 97",
+  chandrupatla1997: "Chandrupatla, T.R., Adv. Eng. Software 28 (1997) 145",
+  norrish1966: "Norrish, R.S., J. Food Technol. 1 (1966) 25",
+  gordonTaylor1952: "Gordon, M. & Taylor, J.S., J. Appl. Chem. 2 (1952) 493",
+  fox1956: "Fox, T.G., Bull. Am. Phys. Soc. 1 (1956) 123",
+  kleinhansMazur2007: "Kleinhans, F.W. & Mazur, P., Cryobiology 54 (2007) 212",
+  roos1993: "Roos, Y.H., Carbohydr. Res. 238 (1993) 39",
+  roosKarel1991: "Roos, Y. & Karel, M., J. Food Sci. 56 (1991) 1676",
+  orford1989: "Orford, P.D. et al., Int. J. Biol. Macromol. 11 (1989) 91",
+  angell1988: "Angell, C.A. & Sare, E.J., J. Chem. Phys. 52 (1970) 1058; Angell, C.A. (1988)",
+  takaizumi1997: "Takaizumi, K. & Wakabayashi, T., J. Solution Chem. 26 (1997) 927",
+  belitz2004:
+    "Belitz, H.-D., Grosch, W. & Schieberle, P., Food Chemistry, table 0.7 (after Slade & Levine)",
+  goffHartel2013: "Goff, H.D. & Hartel, R.W., Ice Cream, 7th ed., Springer, 2013",
+  foxMcSweeney1998:
+    "Fox, P.F. & McSweeney, P.L.H., Dairy Chemistry and Biochemistry, 1998, tables 5.4 to 5.7",
+  mohos2010:
+    "Antokolskaya et al. (1964) in Mohos, F., Confectionery and Chocolate Engineering, 2010, table A2.2",
+  solubilityTables: "Solubilities in water at 20 °C as handbooks print them",
+  ict: "Washburn, E.W. (ed.), International Critical Tables, McGraw-Hill, 1926-1930",
+  lange15: "Dean, J.A. (ed.), Lange's Handbook of Chemistry, 15th ed., 1999, table 5.13",
+  youngJones1949: "Young, F.E. & Jones, F.T., J. Phys. Colloid Chem. 53 (1949) 1334",
+  young1957: "Young, F.E., J. Phys. Chem. 61 (1957) 616",
+  youngJonesLewis1952: "Young, F.E., Jones, F.T. & Lewis, H.J., J. Phys. Chem. 56 (1952) 1093",
+  nickerson1974: "Nickerson, T.A., in Fundamentals of Dairy Chemistry, 2nd ed., 1974",
+  cavatur2002: "Cavatur, R.K. et al., Pharm. Res. 19 (2002) 894",
+  lane1925: "Lane, L.B., Ind. Eng. Chem. 17 (1925) 924",
+  chirife1980:
+    "Chirife, J., Ferro Fontán, C. & Benmergui, E.A., J. Food Technol. 15 (1980) 59 (Norrish constants)",
+  chirife2010: "Norrish constants of polyols, Int. J. Dentistry (2010) 981072, table 3",
+  melinder2010:
+    "Melinder, Å., Properties of Secondary Working Fluids for Indirect Systems, IIR, 2010",
+  ashraeGlycols: "ASHRAE Handbook, Fundamentals, tables of aqueous glycol solutions",
+  tonerCatling2017:
+    "Toner, J.D. & Catling, D.C., J. Chem. Eng. Data 62 (2017) 995, evaluated with PHREEQC 3.8.9",
+  phreeqcPitzer:
+    "Plummer, L.N. et al., USGS WRI 88-4153 (1988); Pitzer parameters as distributed with PHREEQC 3.8.9",
+  robinsonStokes1959:
+    "Robinson, R.A. & Stokes, R.H., Electrolyte Solutions, 2nd ed., 1959, appendix 8",
+  robinsonSinclair1934: "Robinson, R.A. & Sinclair, D.A., J. Am. Chem. Soc. 56 (1934) 1830",
+  scatchardHamerWood1938:
+    "Scatchard, G., Hamer, W.J. & Wood, S.E., J. Am. Chem. Soc. 60 (1938) 3061 (isopiestic at 25 °C)",
+  platford1973: "Platford, R.F., J. Chem. Eng. Data 18 (1973) 215 (isopiestic at 0 °C)",
+  zhangGraceSun2022: "Zhang, L., Grace, P.M. & Sun, D.-W., Drying Technology 40 (2022) 2404",
+  gb5413: "GB 5413.38-2016, Freezing point of raw milk, thermistor cryoscope (after ISO 5764)",
+  lozanoLachenmeier2015: "Lozano Tarancon, A. & Lachenmeier, D.W., Beverages 1 (2015) 45",
+  aoac961: "AOAC 961.07, Freezing point of milk",
+  leighton1927: "Leighton, A., J. Dairy Sci. 10 (1927) 300 (sucrose figures after Pickering 1891)",
+  weng2011: "Weng, L., Li, W. & Zuo, J., Thermochim. Acta 512 (2011) 225",
   rimeline: "Computed by this project; the method is in DEVELOPERS.md",
   commonPractice: "Common practice, no source",
 } as const;

@@ -1,0 +1,73 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const allulose = defineSolute({
+  name: "allulose",
+  aliases: { en: ["D-allulose", "psicose", "D-psicose"], de: ["Psicose"] },
+  formula: "C6H12O6",
+  cas: "551-68-8",
+  kind: "sugar",
+  food: true,
+  molarMass: molarMassOf("C6H12O6"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 6, constantFreezing: 0.82, constant25C: 0.73 },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.015,
+    basis: "No freezing data: mean of glucose and fructose, its isomers; the band spans both",
+  },
+  sweetness: {
+    value: 0.7,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.05,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: 5,
+    unit: "°C",
+    source: "rimeline",
+    obtained: "computed here",
+    uncertainty: 10,
+    basis: "taken as fructose, of which it is the epimer",
+  },
+  gordonTaylor: {
+    value: 3.76,
+    unit: "1",
+    source: "rimeline",
+    obtained: "computed here",
+    uncertainty: 0.5,
+    basis: "taken as fructose, of which it is the epimer",
+  },
+  maxFreezeTemperature: {
+    value: -46,
+    unit: "°C",
+    source: "rimeline",
+    obtained: "computed here",
+    uncertainty: 5,
+    basis: "taken as fructose, of which it is the epimer",
+  },
+  maxFreezeSolids: {
+    value: 0.825,
+    unit: "mass fraction",
+    source: "rimeline",
+    obtained: "computed here",
+    uncertainty: 0.03,
+    basis: "taken as fructose, of which it is the epimer",
+  },
+  solubility20: {
+    value: 250,
+    unit: "g per 100 g water",
+    source: "solubilityTables",
+    obtained: "from memory",
+    uncertainty: 30,
+    basis: "spread of printed figures",
+  },
+});

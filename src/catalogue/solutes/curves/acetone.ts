@@ -1,0 +1,15 @@
+import type { FittedCurve } from "../../fittedCurve";
+
+export const acetoneFit: FittedCurve = {
+  curve: { form: "series", ions: 1, debyeHueckel: 0, a: [1, 0, 0, 0], e: 0, e2: 0, k: [0, 0] },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.02,
+    basis: "starting values",
+  },
+};

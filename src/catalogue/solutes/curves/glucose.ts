@@ -1,0 +1,15 @@
+import type { FittedCurve } from "../../fittedCurve";
+
+export const glucoseFit: FittedCurve = {
+  curve: { form: "hydration", sites: 6, constantFreezing: 0.886, constant25C: 0.786 },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.02,
+    basis: "starting values",
+  },
+};

@@ -1,0 +1,65 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const galactose = defineSolute({
+  name: "galactose",
+  aliases: { en: ["D-galactose"], de: ["Galaktose"] },
+  formula: "C6H12O6",
+  cas: "59-23-4",
+  kind: "sugar",
+  food: true,
+  molarMass: molarMassOf("C6H12O6"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 6, constantFreezing: 0.82, constant25C: 0.73 },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.012,
+    basis: "No freezing data: mean of glucose and fructose, its isomers; the band spans both",
+  },
+  sweetness: {
+    value: 0.6,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.15,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: 30,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 4.49,
+    unit: "1",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -45,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeSolids: {
+    value: 0.805,
+    unit: "mass fraction",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.02,
+    basis: "spread of calorimetric figures",
+  },
+});

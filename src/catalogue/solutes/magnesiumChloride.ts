@@ -1,0 +1,40 @@
+import { defineSolute } from "../solute";
+import { magnesiumChlorideFit } from "./curves/magnesiumChloride";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const magnesiumChloride = defineSolute({
+  name: "magnesium chloride",
+  aliases: { en: ["anhydrous magnesium chloride"], de: ["Magnesiumchlorid"] },
+  formula: "MgCl2",
+  cas: "7786-30-3",
+  kind: "salt",
+  food: true,
+  molarMass: molarMassOf("MgCl2"),
+  vantHoff: particles(3),
+  ...magnesiumChlorideFit,
+  eutecticTemperature: {
+    value: -33.5,
+    unit: "°C",
+    source: "ict",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of printed figures",
+  },
+  eutecticMassFraction: {
+    value: 0.21,
+    unit: "mass fraction",
+    source: "ict",
+    obtained: "from memory",
+    uncertainty: 0.003,
+    basis: "spread of printed figures",
+  },
+  solubility20: {
+    value: 54.6,
+    unit: "g per 100 g water",
+    source: "solubilityTables",
+    obtained: "from memory",
+    uncertainty: 0.5,
+    basis: "spread of printed figures",
+  },
+});

@@ -1,0 +1,73 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const maltitol = defineSolute({
+  name: "maltitol",
+  aliases: { en: [], de: ["Maltit"] },
+  formula: "C12H24O11",
+  cas: "585-88-6",
+  kind: "polyol",
+  food: true,
+  molarMass: molarMassOf("C12H24O11"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 11, constantFreezing: 1.05, constant25C: 0.98 },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.02,
+    basis: "No freezing data: mean of the disaccharides",
+  },
+  sweetness: {
+    value: 0.85,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.08,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: 39,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 5,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 4.75,
+    unit: "1",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -37,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeSolids: {
+    value: 0.82,
+    unit: "mass fraction",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.03,
+    basis: "spread of calorimetric figures",
+  },
+  solubility20: {
+    value: 152,
+    unit: "g per 100 g water",
+    source: "solubilityTables",
+    obtained: "from memory",
+    uncertainty: 12,
+    basis: "spread of printed figures",
+  },
+});

@@ -1,0 +1,65 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const maltotriose = defineSolute({
+  name: "maltotriose",
+  aliases: { en: [], de: [] },
+  formula: "C18H32O16",
+  cas: "1109-28-0",
+  kind: "sugar",
+  food: true,
+  molarMass: molarMassOf("C18H32O16"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 11, constantFreezing: 1.047, constant25C: 0.972, units: 1.5 },
+  curveRecord: {
+    source: ["rimeline"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.03,
+    basis: "No freezing data: hydration of maltose per glucose unit",
+  },
+  sweetness: {
+    value: 0.25,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.08,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: 130,
+    unit: "°C",
+    source: "orford1989",
+    obtained: "from memory",
+    uncertainty: 15,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 6.5,
+    unit: "1",
+    source: "orford1989",
+    obtained: "from memory",
+    uncertainty: 0.5,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -23.5,
+    unit: "°C",
+    source: "belitz2004",
+    obtained: "from the source",
+    uncertainty: 2,
+    basis: "end of melting of a 20 % solution; C_g′ from 0.45 g water per g",
+  },
+  maxFreezeSolids: {
+    value: 0.69,
+    unit: "mass fraction",
+    source: "belitz2004",
+    obtained: "from the source",
+    uncertainty: 0.05,
+    basis: "end of melting of a 20 % solution; C_g′ from 0.45 g water per g",
+  },
+});

@@ -1,0 +1,16 @@
+import { defineSolute } from "../solute";
+import { potassiumHydrogenPhosphateFit } from "./curves/potassiumHydrogenPhosphate";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const potassiumHydrogenPhosphate = defineSolute({
+  name: "potassium hydrogen phosphate",
+  aliases: { en: ["dipotassium phosphate"], de: ["Dikaliumhydrogenphosphat"] },
+  formula: "K2HPO4",
+  cas: "7758-11-4",
+  kind: "salt",
+  food: true,
+  molarMass: molarMassOf("K2HPO4"),
+  vantHoff: particles(3),
+  ...potassiumHydrogenPhosphateFit,
+});

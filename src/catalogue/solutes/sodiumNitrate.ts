@@ -1,0 +1,16 @@
+import { defineSolute } from "../solute";
+import { sodiumNitrateFit } from "./curves/sodiumNitrate";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const sodiumNitrate = defineSolute({
+  name: "sodium nitrate",
+  aliases: { en: [], de: ["Natriumnitrat"] },
+  formula: "NaNO3",
+  cas: "7631-99-4",
+  kind: "salt",
+  food: false,
+  molarMass: molarMassOf("NaNO3"),
+  vantHoff: particles(2),
+  ...sodiumNitrateFit,
+});

@@ -1,0 +1,73 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const sorbitol = defineSolute({
+  name: "sorbitol",
+  aliases: { en: ["glucitol", "D-sorbitol", "D-glucitol"], de: ["Sorbit"] },
+  formula: "C6H14O6",
+  cas: "50-70-4",
+  kind: "polyol",
+  food: true,
+  molarMass: molarMassOf("C6H14O6"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 6, constantFreezing: 0.8, constant25C: 0.69 },
+  curveRecord: {
+    source: ["chirife2010"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.02,
+    basis: "Norrish constant at 25 °C (1.65), moved to freezing by as much as mannitol moves",
+  },
+  sweetness: {
+    value: 0.55,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.06,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: -9,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 3.35,
+    unit: "1",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -49,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeSolids: {
+    value: 0.817,
+    unit: "mass fraction",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.02,
+    basis: "spread of calorimetric figures",
+  },
+  solubility20: {
+    value: 235,
+    unit: "g per 100 g water",
+    source: "solubilityTables",
+    obtained: "from memory",
+    uncertainty: 12,
+    basis: "spread of printed figures",
+  },
+});

@@ -1,0 +1,92 @@
+import { defineSolute } from "../solute";
+import { sucroseFit } from "./curves/sucrose";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const sucrose = defineSolute({
+  name: "sucrose",
+  aliases: {
+    en: [
+      "table sugar",
+      "white sugar",
+      "granulated sugar",
+      "caster sugar",
+      "cane sugar",
+      "beet sugar",
+      "saccharose",
+    ],
+    de: ["Saccharose", "Haushaltszucker", "Kristallzucker", "Rohrzucker", "Rübenzucker"],
+  },
+  formula: "C12H22O11",
+  cas: "57-50-1",
+  kind: "sugar",
+  food: true,
+  molarMass: molarMassOf("C12H22O11"),
+  vantHoff: particles(1),
+  ...sucroseFit,
+  sweetness: {
+    value: 1,
+    unit: "1",
+    source: "rimeline",
+    obtained: "computed here",
+    uncertainty: 0,
+    basis: "the scale is defined by it",
+  },
+  glassTransitionDry: {
+    value: 62,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 5.42,
+    unit: "1",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -34,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 2,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeSolids: {
+    value: 0.8,
+    unit: "mass fraction",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.02,
+    basis: "spread of calorimetric figures",
+  },
+  eutecticTemperature: {
+    value: -13.95,
+    unit: "°C",
+    source: "youngJones1949",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of printed figures",
+  },
+  eutecticMassFraction: {
+    value: 0.624,
+    unit: "mass fraction",
+    source: "youngJones1949",
+    obtained: "from memory",
+    uncertainty: 0.01,
+    basis: "spread of printed figures",
+  },
+  solubility20: {
+    value: 203.9,
+    unit: "g per 100 g water",
+    source: "mohos2010",
+    obtained: "from the source",
+    uncertainty: 0.5,
+    basis: "last printed digit and the spread of printed tables",
+  },
+  note: "Dairy textbooks print a warmer table above 90 g per 100 g water; the eutectic and the 25 °C activities side with this curve.",
+});

@@ -1,0 +1,73 @@
+import { defineSolute } from "../solute";
+import { molarMassOf } from "./molarMassOf";
+import { particles } from "./particles";
+
+export const xylitol = defineSolute({
+  name: "xylitol",
+  aliases: { en: ["birch sugar"], de: ["Xylit", "Birkenzucker"] },
+  formula: "C5H12O5",
+  cas: "87-99-0",
+  kind: "polyol",
+  food: true,
+  molarMass: molarMassOf("C5H12O5"),
+  vantHoff: particles(1),
+  curve: { form: "hydration", sites: 5, constantFreezing: 0.86, constant25C: 0.75 },
+  curveRecord: {
+    source: ["chirife2010"],
+    obtained: "computed here",
+    rmsK: 0,
+    largestK: 0,
+    points: 0,
+    checkedToC: 0,
+    relativeUncertainty: 0.02,
+    basis: "Norrish constant at 25 °C (1.66), moved to freezing by as much as mannitol moves",
+  },
+  sweetness: {
+    value: 0.97,
+    unit: "1",
+    source: "goffHartel2013",
+    obtained: "from memory",
+    uncertainty: 0.1,
+    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+  },
+  glassTransitionDry: {
+    value: -29,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 4,
+    basis: "spread of calorimetric figures",
+  },
+  gordonTaylor: {
+    value: 2.76,
+    unit: "1",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.3,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeTemperature: {
+    value: -57,
+    unit: "°C",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 5,
+    basis: "spread of calorimetric figures",
+  },
+  maxFreezeSolids: {
+    value: 0.8,
+    unit: "mass fraction",
+    source: "roos1993",
+    obtained: "from memory",
+    uncertainty: 0.03,
+    basis: "spread of calorimetric figures",
+  },
+  solubility20: {
+    value: 168,
+    unit: "g per 100 g water",
+    source: "solubilityTables",
+    obtained: "from memory",
+    uncertainty: 6,
+    basis: "spread of printed figures",
+  },
+});
