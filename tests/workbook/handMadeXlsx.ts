@@ -12,7 +12,10 @@ export const sheetXml = (inside: string): string =>
 
 export const relationships = (...list: readonly [id: string, type: string, target: string][]) =>
   `<Relationships xmlns="${PACKAGE}">${list
-    .map(([id, type, target]) => `<Relationship Id="${id}" Type="${RELATION}/${type}" Target="${target}"/>`)
+    .map(
+      ([id, type, target]) =>
+        `<Relationship Id="${id}" Type="${RELATION}/${type}" Target="${target}"/>`,
+    )
     .join("")}</Relationships>`;
 
 /** A workbook with one sheet "Sheet1" of the given XML; any part can be replaced or added. */

@@ -1,11 +1,32 @@
 import type { Injector } from "@univerjs/core";
-import { IFunctionService, Lexer } from "@univerjs/engine-formula";
+import {
+  ErrorType,
+  ErrorValueObject,
+  IFunctionService,
+  Interpreter,
+  Lexer,
+} from "@univerjs/engine-formula";
 import { repairArrayLiterals } from "./arrayLiterals";
 import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
 import { formulaForEngine } from "./formulaText";
 import { GridExecutor } from "./gridExecutor";
 import type { GridFunction } from "./gridFunction";
 import { Single } from "./single";
+
+const ENGINE_FAILED = "The spreadsheet's engine could not calculate this formula.";
+
+/** A built-in function that fails on odd arguments must not stop the calculation of every other cell. */
+function keepCalculating(injector: Injector): void {
+  const interpreter = injector.get(Interpreter);
+  const execute = interpreter.execute.bind(interpreter);
+  interpreter.execute = (task) => {
+    try {
+      return execute(task);
+    } catch {
+      return ErrorValueObject.create(ErrorType.VALUE, ENGINE_FAILED);
+    }
+  };
+}
 
 /** Puts our functions into a running formula engine and repairs what stands in their way there. */
 export function installFunctions(
@@ -22,5 +43,6 @@ export function installFunctions(
   const lexer = injector.get(Lexer);
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula, ...rest) => read(formulaForEngine(formula), ...rest);
+  keepCalculating(injector);
   return keepErrorMessages(injector, report);
 }
