@@ -82,10 +82,18 @@ module.exports = [
     name: "bench",
     cache: cache("bench"),
     entry: { bench: "./src/bench/page/main.ts", host: "./src/bench/host/main.ts" },
-    output: { path: path.join(dist, "bench"), filename: "[name].js", chunkFilename: "[name].js" },
+    output: {
+      path: path.join(dist, "bench"),
+      filename: "[name].js",
+      chunkFilename: "[name].js",
+      uniqueName: "bench", // the add-in's scripts run in the same page and must not share its chunk list
+    },
     devtool: false,
     // Served from localhost only: minifying the grid would take a minute and gain nothing.
     optimization: { minimize: false },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
+    plugins: [
+      new MiniCssExtractPlugin({ filename: "[name].css" }),
+      new CopyPlugin({ patterns: [{ from: "src/bench/page/index.html", to: "index.html" }] }),
+    ],
   },
 ];

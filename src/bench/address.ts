@@ -1,0 +1,77 @@
+import type { CellRange } from "../workbook/model";
+
+export const LAST_ROW = 1_048_575;
+export const LAST_COLUMN = 16_383;
+
+/** "A" for 0, "AA" for 26. */
+export function columnLetters(column: number): string {
+  const rest = Math.floor(column / 26) - 1;
+  return (rest >= 0 ? columnLetters(rest) : "") + String.fromCharCode(65 + (column % 26));
+}
+
+const columnNumber = (letters: string): number =>
+  Array.from(letters.toUpperCase()).reduce(
+    (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
+    0,
+  ) - 1;
+
+/** "B2" or "B2:H9". */
+export function a1Address({ top, left, bottom, right }: CellRange): string {
+  const first = `${columnLetters(left)}${top + 1}`;
+  const last = `${columnLetters(right)}${bottom + 1}`;
+  return first === last ? first : `${first}:${last}`;
+}
+
+/** A sheet's name as it stands before "!", quoted where it has to be. */
+export const quotedSheet = (name: string): string =>
+  /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) && !/^[A-Z]{1,3}\d+$/i.test(name)
+    ? name
+    : `'${name.replaceAll("'", "''")}'`;
+
+interface Corner {
+  readonly row: number | null;
+  readonly column: number | null;
+}
+
+function parseCorner(text: string): Corner | null {
+  const parts = /^\$?([A-Z]{1,3})?\$?([1-9]\d*)?$/i.exec(text);
+  if (parts === null || (parts[1] === undefined && parts[2] === undefined)) return null;
+  return {
+    column: parts[1] === undefined ? null : columnNumber(parts[1]),
+    row: parts[2] === undefined ? null : Number(parts[2]) - 1,
+  };
+}
+
+/** The cells of "B2", "$B$2:H9", "B:C" or "3:5" (without a sheet), or null when it is no address. */
+export function parseA1(address: string): CellRange | null {
+  const [first = "", last = first, ...more] = address.split(":");
+  const from = parseCorner(first);
+  const to = parseCorner(last);
+  if (from === null || to === null || more.length > 0) return null;
+  if ((from.row === null) !== (to.row === null)) return null;
+  if ((from.column === null) !== (to.column === null)) return null;
+  const whole = address.includes(":");
+  if (!whole && (from.row === null || from.column === null)) return null;
+  const rows = [from.row ?? 0, to.row ?? LAST_ROW];
+  const columns = [from.column ?? 0, to.column ?? LAST_COLUMN];
+  const range = {
+    top: Math.min(...rows),
+    bottom: Math.max(...rows),
+    left: Math.min(...columns),
+    right: Math.max(...columns),
+  };
+  return range.bottom > LAST_ROW || range.right > LAST_COLUMN ? null : range;
+}
+
+/** "'Lemon ice'!B2" as sheet and address; the sheet is null when none is named. */
+export function splitSheet(reference: string): {
+  readonly sheet: string | null;
+  readonly address: string;
+} {
+  const parts = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(reference);
+  if (parts === null) return { sheet: null, address: reference };
+  return {
+    sheet: parts[1]?.replaceAll("''", "'") ?? parts[2] ?? null,
+    address: parts[3] ?? "",
+  };
+}

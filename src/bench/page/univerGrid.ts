@@ -1,0 +1,243 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRange,
+  type Nullable,
+} from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import "@univerjs/sheets-numfmt/facade";
+import "@univerjs/sheets-table/facade";
+import type { CellRange, DefinedName, WorkbookTable } from "../../workbook/model";
+import type { BookValue } from "../book";
+import type { Grid, GridBlock, GridInput } from "../grid";
+
+const CALCULATION_STARTS_WITHIN_MS = 150; // the grid gathers changes for 100 ms before it calculates
+const CALCULATION_ENDS_WITHIN_MS = 120_000;
+const ERROR_TEXT =
+  /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|CYCLE!|CONNECT!|ERROR!)$/;
+
+const toRange = ({ top, left, bottom, right }: CellRange): IRange => ({
+  startRow: top,
+  startColumn: left,
+  endRow: bottom,
+  endColumn: right,
+});
+
+const fromRange = (range: IRange): CellRange => ({
+  top: range.startRow,
+  left: range.startColumn,
+  bottom: range.endRow,
+  right: range.endColumn,
+});
+
+function valueOf(cell: Nullable<ICellData>): BookValue {
+  const value = cell?.p?.body?.dataStream.replace(/\r?\n$/, "") ?? cell?.v ?? null;
+  if (value === null || value === "") return cell?.f ? "" : null;
+  if (cell?.t === CellValueType.BOOLEAN) return Boolean(value);
+  if (typeof value === "string" && ERROR_TEXT.test(value)) return { error: value };
+  return value;
+}
+
+function inputCell(input: Exclude<GridInput, null>): ICellData {
+  const clear = { f: null, si: null, p: null };
+  if (typeof input === "number") return { ...clear, v: input, t: CellValueType.NUMBER };
+  if (typeof input === "boolean") return { ...clear, v: input ? 1 : 0, t: CellValueType.BOOLEAN };
+  if (input === "") return { ...clear, v: null, t: null };
+  if (input.startsWith("=")) return { ...clear, v: null, f: input };
+  return { ...clear, v: input, t: CellValueType.STRING };
+}
+
+type Rows<T> = Record<number, Record<number, T> | undefined>;
+
+/** The open workbook of Univer seen through the bench's own, smaller `Grid`. */
+export class UniverGrid implements Grid {
+  constructor(private readonly api: FUniver) {}
+
+  private book(): FWorkbook {
+    const book = this.api.getActiveWorkbook();
+    if (book === null) throw new Error("No workbook is open.");
+    return book;
+  }
+
+  private sheet(name: string): FWorksheet {
+    const sheet = this.book().getSheetByName(name);
+    if (sheet === null) throw new Error(`There is no sheet ${name}.`);
+    return sheet;
+  }
+
+  private service<T>(identifier: new (...args: never[]) => T): T {
+    // The facade keeps its injector to itself; a sheet hands it out.
+    const [sheet] = this.book().getSheets();
+    if (sheet === undefined) throw new Error("The workbook has no sheet.");
+    return sheet.getInject().get(identifier as never);
+  }
+
+  private spilled(sheet: FWorksheet): Rows<ICellData | null> {
+    const all = this.service(FormulaDataModel).getArrayFormulaCellData();
+    return (all[this.book().getId()]?.[sheet.getSheetId()] ?? {}) as Rows<ICellData | null>;
+  }
+
+  readonly sheets = () =>
+    this.book()
+      .getSheets()
+      .map((sheet) => ({
+        name: sheet.getSheetName(),
+        hidden: sheet.isSheetHidden(),
+        rowCount: sheet.getMaxRows(),
+        columnCount: sheet.getMaxColumns(),
+      }));
+
+  readonly activeSheet = (): string => this.book().getActiveSheet().getSheetName();
+
+  readonly activate = (sheet: string): void => {
+    this.book().setActiveSheet(this.sheet(sheet));
+  };
+
+  readonly addSheet = (name: string | null): string => {
+    const active = this.book().getActiveSheet();
+    const added = this.book().insertSheet(name ?? undefined);
+    this.book().setActiveSheet(active); // adding a sheet through the API does not show it
+    return added.getSheetName();
+  };
+
+  readonly usedRange = (name: string): CellRange | null => {
+    const sheet = this.sheet(name);
+    const found = { top: Infinity, left: Infinity, bottom: -1, right: -1 };
+    const include = (row: number, column: number): void => {
+      found.top = Math.min(found.top, row);
+      found.left = Math.min(found.left, column);
+      found.bottom = Math.max(found.bottom, row);
+      found.right = Math.max(found.right, column);
+    };
+    sheet
+      .getSheet()
+      .getCellMatrix()
+      .forValue((row, column, cell) => {
+        if (cell?.f || cell?.si || valueOf(cell) !== null) include(row, column);
+        return undefined; // false would end the walk
+      });
+    for (const [row, cells] of Object.entries(this.spilled(sheet))) {
+      for (const column of Object.keys(cells ?? {})) include(Number(row), Number(column));
+    }
+    return found.bottom < 0 ? null : found;
+  };
+
+  readonly read = (name: string, range: CellRange): GridBlock => {
+    const sheet = this.sheet(name);
+    const area = sheet.getRange(toRange(range));
+    const spilled = this.spilled(sheet);
+    const values = area
+      .getCellDataGrid()
+      .map((row, r) =>
+        row.map((cell, c) =>
+          cell?.v === undefined || cell.v === null
+            ? valueOf(spilled[range.top + r]?.[range.left + c] ?? cell)
+            : valueOf(cell),
+        ),
+      );
+    return {
+      values,
+      formulas: area.getFormulas(),
+      formats: area.getNumberFormats().map((row) => row.map((format) => format || "General")),
+      texts: area.getDisplayValues(),
+    };
+  };
+
+  readonly write = (
+    name: string,
+    range: CellRange,
+    inputs: readonly (readonly GridInput[])[],
+  ): void => {
+    const cells: Rows<ICellData> = {};
+    inputs.forEach((row, r) => {
+      const written: Record<number, ICellData> = {};
+      row.forEach((input, c) => {
+        if (input !== null) written[range.left + c] = inputCell(input);
+      });
+      cells[range.top + r] = written;
+    });
+    this.sheet(name)
+      .getRange(toRange(range))
+      .setValues(cells as never);
+  };
+
+  readonly setFormats = (
+    name: string,
+    range: CellRange,
+    formats: readonly (readonly string[])[],
+  ): void => {
+    const patterns = formats.map((row) =>
+      row.map((format) => (format === "General" ? "" : format)),
+    );
+    this.sheet(name).getRange(toRange(range)).setNumberFormats(patterns);
+  };
+
+  readonly selection = () => {
+    const range = this.book().getActiveRange();
+    const sheet = this.activeSheet();
+    return range === null
+      ? { sheet, range: { top: 0, left: 0, bottom: 0, right: 0 } }
+      : { sheet, range: fromRange(range.getRange()) };
+  };
+
+  readonly select = (name: string, range: CellRange): void => {
+    const sheet = this.sheet(name);
+    if (name !== this.activeSheet()) this.book().setActiveSheet(sheet);
+    sheet.getRange(toRange(range)).activate();
+    sheet.scrollToCell(range.top, range.left);
+  };
+
+  readonly isRowHidden = (name: string, row: number): boolean =>
+    this.sheet(name).getSheet().getRowManager().getRow(row)?.hd === BooleanNumber.TRUE;
+
+  readonly isColumnHidden = (name: string, column: number): boolean =>
+    this.sheet(name).getSheet().getColumnManager().getColumn(column)?.hd === BooleanNumber.TRUE;
+
+  readonly merged = (name: string): readonly CellRange[] =>
+    this.sheet(name)
+      .getMergedRanges()
+      .map((area) => fromRange(area.getRange()));
+
+  readonly tables = (): readonly (WorkbookTable & { readonly sheet: string })[] =>
+    this.book()
+      .getTableList()
+      .map(({ name, subUnitId, range, columns }) => ({
+        name,
+        sheet: this.book().getSheetBySheetId(subUnitId)?.getSheetName() ?? "",
+        range: fromRange(range),
+        columns: columns.map((column) => column.displayName),
+        hasTotals: false, // the grid keeps no totals row
+      }));
+
+  readonly names = (): readonly DefinedName[] =>
+    this.book()
+      .getDefinedNames()
+      .map((defined) => {
+        const local = defined.getLocalSheetId();
+        const sheet = local === undefined ? null : this.book().getSheetBySheetId(local);
+        return {
+          name: defined.getName(),
+          refersTo: defined.getFormulaOrRefString().replace(/^=/, ""),
+          sheet: sheet?.getSheetName() ?? null,
+        };
+      });
+
+  readonly onSelectionChanged = (callback: () => void): (() => void) => {
+    const moved = this.api.addEvent(this.api.Event.SelectionChanged, callback);
+    const turned = this.api.addEvent(this.api.Event.ActiveSheetChanged, callback);
+    return () => {
+      moved.dispose();
+      turned.dispose();
+    };
+  };
+
+  readonly settled = (): Promise<void> =>
+    this.service(FormulaCalculationSessionService).waitForLatestApplied(
+      CALCULATION_ENDS_WITHIN_MS,
+      CALCULATION_STARTS_WITHIN_MS,
+    );
+}
