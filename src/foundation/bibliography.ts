@@ -42,6 +42,9 @@ export const bibliography = {
   chirife2010: "Norrish constants of polyols, Int. J. Dentistry (2010) 981072, table 3",
   melinder2010:
     "Melinder, Å., Properties of Secondary Working Fluids for Indirect Systems, IIR, 2010",
+  vdiCoolants: "VDI-Wärmeatlas (VDI Heat Atlas), freezing points of brines and antifreezes",
+  janisFerguson1939: "Janis, A.A. & Ferguson, J.B., Can. J. Res. B 17 (1939) 215",
+  pitzerMayorga1973: "Pitzer, K.S. & Mayorga, G., J. Phys. Chem. 77 (1973) 2300",
   ashraeGlycols: "ASHRAE Handbook, Fundamentals, tables of aqueous glycol solutions",
   tonerCatling2017:
     "Toner, J.D. & Catling, D.C., J. Chem. Eng. Data 62 (2017) 995, evaluated with PHREEQC 3.8.9",

@@ -1,0 +1,82 @@
+import type { HeldWaterCurve } from "../../engine/heldWaterCurve";
+import { iceLineThetaMolPerKg } from "../../engine/iceLine";
+import { waterHeldKgPerMol } from "../../engine/waterHeld";
+import { leastSquares } from "./leastSquares";
+import type { SeriesPlan, SeriesTerm } from "./plan";
+import type { FreezingPointOfOne } from "./points";
+
+export type SeriesCurve = Extract<HeldWaterCurve, { form: "series" }>;
+
+/** Debye–Hückel slope of water at 0 °C, (kg/mol)^½. @source archerWang1990 */
+const DEBYE_HUECKEL_0C = 0.3767;
+
+/** Printed tables round to 0.01 K; what they leave out grows with the depression. */
+const toleranceK = (depressionK: number) => 0.005 + 0.005 * depressionK;
+
+/** The curve without anything fitted: Raoult and Debye–Hückel. */
+export function bareSeries(charges: readonly number[]): SeriesCurve {
+  const ions = Math.max(charges.length, 1);
+  const product = charges.length === 0 ? 0 : -Math.max(...charges) * Math.min(...charges);
+  const strength = charges.reduce((sum, charge) => sum + charge * charge, 0) / 2;
+  const debyeHueckel = DEBYE_HUECKEL_0C * product * Math.sqrt(ions * strength);
+  return { form: "series", ions, debyeHueckel, a: [0, 0, 0, 0], e: 0, e2: 0, k: [0, 0] };
+}
+
+export function withTerms(
+  bare: SeriesCurve,
+  terms: readonly SeriesTerm[],
+  values: readonly number[],
+): SeriesCurve {
+  const of = (term: SeriesTerm) => rounded(values[terms.indexOf(term)] ?? 0);
+  return {
+    ...bare,
+    debyeHueckel: rounded(bare.debyeHueckel),
+    a: [of("a0"), of("a1"), of("a2"), of("a3")],
+    e: of("e"),
+    e2: of("e2"),
+  };
+}
+
+/** Seven figures: what a file keeps, so that a second run writes the same bytes. */
+export const rounded = (value: number) => Number(value.toPrecision(7));
+
+/**
+ * Weighted linear least squares in the held water at the measured temperature; a miss in held water is
+ * turned into kelvins by the slope of the curve itself, found in a few rounds.
+ */
+export function fitSeries(
+  { charges, terms }: Pick<SeriesPlan, "charges" | "terms">,
+  points: readonly FreezingPointOfOne[],
+): SeriesCurve {
+  const bare = bareSeries(charges);
+  let curve = bare;
+  for (let round = 0; round < 4; round++) {
+    const weights = points.map((point) => kelvinsPerHeldWater(curve, point));
+    const rows = points.map(({ freezingPointC }, i) => {
+      const theta = iceLineThetaMolPerKg(freezingPointC);
+      const without = waterHeldKgPerMol(bare, theta, "freezing");
+      return terms.map(
+        (term) =>
+          (weights[i] ?? 0) *
+          (waterHeldKgPerMol(withTerms(bare, [term], [1]), theta, "freezing") - without),
+      );
+    });
+    const targets = points.map(({ freezingPointC, molalityMolPerKg }, i) => {
+      const theta = iceLineThetaMolPerKg(freezingPointC);
+      return (
+        (weights[i] ?? 0) * (1 / molalityMolPerKg - waterHeldKgPerMol(bare, theta, "freezing"))
+      );
+    });
+    curve = withTerms(bare, terms, leastSquares(rows, targets));
+  }
+  return curve;
+}
+
+/** Tolerances by which a freezing point moves when the held water moves by 1 kg/mol. */
+function kelvinsPerHeldWater(curve: SeriesCurve, { freezingPointC }: FreezingPointOfOne): number {
+  const stepK = 0.01 * Math.min(1, -freezingPointC);
+  const held = (temperatureC: number) =>
+    waterHeldKgPerMol(curve, iceLineThetaMolPerKg(temperatureC), "freezing");
+  const slope = (held(freezingPointC + stepK) - held(freezingPointC - stepK)) / (2 * stepK);
+  return 1 / Math.max(Math.abs(slope), 1e-6) / toleranceK(-freezingPointC);
+}
