@@ -1,4 +1,4 @@
-import { badInput, isProblem, type Problem } from "../foundation/problem";
+import { badInput, isProblem } from "../foundation/problem";
 import { andThen, type Result } from "../foundation/result";
 import type { Workbook, WorkbookSheet, WorkbookTable } from "./model";
 import { openArchive, type Archive } from "./xlsx/archive";
@@ -142,11 +142,8 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Result<Workbook>>
   try {
     return andThen(openArchive(bytes), readArchive);
   } catch (mishap) {
-    const reason: Problem = badInput(
-      "The file is damaged in a way that this reader does not know.",
-    );
-    return mishap instanceof RangeError || mishap instanceof TypeError
-      ? reason
-      : Promise.reject(mishap as Error);
+    // A directory that points beyond the bytes; anything else is our own mistake.
+    if (!(mishap instanceof RangeError)) throw mishap;
+    return badInput("The file is damaged: it points beyond its own end.");
   }
 }

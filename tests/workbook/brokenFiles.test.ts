@@ -13,7 +13,7 @@ const compoundFile = (text: string) =>
     0x11,
     0xe0,
     ...new Array<number>(600).fill(0),
-    ...[...text].flatMap((c) => [c.charCodeAt(0), 0]),
+    ...Array.from(text).flatMap((c) => [c.charCodeAt(0), 0]),
   ]);
 
 /** The bytes with one replaced wherever a signature stands, `offset` after it. */

@@ -6,6 +6,7 @@ import {
   ValueObjectFactory,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
+import { plainNumber } from "./numberLiterals";
 
 /** What is private in the engine's array: how it is built from the text of a literal. */
 interface ArrayInternals {
@@ -18,7 +19,7 @@ function elementOf(text: string): BaseValueObject {
   const trimmed = text.trim();
   return trimmed.startsWith('"')
     ? StringValueObject.create(trimmed.slice(1, -1).replaceAll('""', '"'))
-    : ValueObjectFactory.create(trimmed, true);
+    : ValueObjectFactory.create(plainNumber(trimmed), true);
 }
 
 /** Cuts at a separator outside quotes. */

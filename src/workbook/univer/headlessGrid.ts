@@ -12,7 +12,7 @@ export interface HeadlessGrid {
    * What a formula ("=…") answers on the workbook's first sheet, numbers in full double precision; null
    * when it is no formula that can be read.
    */
-  readonly evaluate: (formula: string) => Promise<GridAnswer | null>;
+  readonly evaluate: (formula: string) => Promise<{ readonly value: GridAnswer } | null>;
   /** Calculates the formulas that were kept when the workbook was loaded. */
   readonly recalculate: () => Promise<GridValueAt>;
   readonly knowsFunction: (name: string) => boolean;

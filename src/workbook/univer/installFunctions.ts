@@ -11,6 +11,7 @@ import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./err
 import { formulaForEngine } from "./formulaText";
 import { GridExecutor } from "./gridExecutor";
 import type { GridFunction } from "./gridFunction";
+import { repairNumberLiterals } from "./numberLiterals";
 import { Single } from "./single";
 
 const ENGINE_FAILED = "The spreadsheet's engine could not calculate this formula.";
@@ -43,6 +44,7 @@ export function installFunctions(
   const lexer = injector.get(Lexer);
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula, ...rest) => read(formulaForEngine(formula), ...rest);
+  repairNumberLiterals(injector);
   keepCalculating(injector);
   return keepErrorMessages(injector, report);
 }

@@ -5,13 +5,10 @@ const startsWith = (bytes: Uint8Array, ...signature: readonly number[]) =>
 
 /** Whether a text stands in the bytes in UTF-16, as the directory of a compound file writes it. */
 function holdsWideText(bytes: Uint8Array, text: string): boolean {
+  const wide = Array.from(text).flatMap((letter) => [letter.charCodeAt(0), 0]);
   const first = text.charCodeAt(0);
   for (let at = bytes.indexOf(first); at >= 0; at = bytes.indexOf(first, at + 1)) {
-    if (
-      [...text].every(
-        (c, i) => bytes[at + 2 * i] === c.charCodeAt(0) && bytes[at + 2 * i + 1] === 0,
-      )
-    ) {
+    if (wide.every((byte, i) => bytes[at + i] === byte)) {
       return true;
     }
   }

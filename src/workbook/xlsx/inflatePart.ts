@@ -23,30 +23,29 @@ function tooLarge(archive: Archive, entry: ArchiveEntry, partBytes: number): Pro
 
 /** Inflates one part piece by piece, counting what really comes out; declared sizes are not believed. */
 export function inflatePart(archive: Archive, entry: ArchiveEntry, sink: ByteSink): Problem | null {
-  let problem: Problem | null = null;
+  const state: { problem: Problem | null; finished: boolean } = { problem: null, finished: false };
   let partBytes = 0;
-  let finished = false;
   const take = (bytes: Uint8Array, final: boolean): void => {
     partBytes += bytes.length;
     archive.inflatedBytes += bytes.length;
-    finished ||= final;
-    problem ??= tooLarge(archive, entry, partBytes);
-    if (problem === null && bytes.length > 0) problem = sink(bytes);
+    state.finished ||= final;
+    state.problem ??= tooLarge(archive, entry, partBytes);
+    if (state.problem === null && bytes.length > 0) state.problem = sink(bytes);
   };
   const { compressed } = entry;
   if (entry.method === 0) {
     take(compressed, true);
-    return problem;
+    return state.problem;
   }
   const inflate = new Inflate(take);
   try {
-    for (let at = 0; at < compressed.length && problem === null; at += PUSH_BYTES) {
+    for (let at = 0; at < compressed.length && state.problem === null; at += PUSH_BYTES) {
       const end = Math.min(at + PUSH_BYTES, compressed.length);
       inflate.push(compressed.subarray(at, end), end === compressed.length);
     }
   } catch {
-    finished = false;
+    state.finished = false;
   }
-  if (problem !== null || finished) return problem;
+  if (state.problem !== null || state.finished) return state.problem;
   return badInput(`The file is damaged: its part "${entry.name}" cannot be unpacked.`);
 }
