@@ -18,13 +18,17 @@ interface ArrayInternals {
 function elementOf(text: string): BaseValueObject {
   const trimmed = text.trim();
   return trimmed.startsWith('"')
-    ? StringValueObject.create(trimmed.slice(1, -1).replaceAll('""', '"'))
+    ? StringValueObject.create(trimmed.slice(1, -1))
     : ValueObjectFactory.create(plainNumber(trimmed), true);
 }
 
+// The engine's lexer has made one quote of each doubled one already: a text ends with the quote before a
+// separator or the end.
+const PIECES = /\s*"[\s\S]*?"(?=\s*(?:[,;]|$))|[,;]|[^,;]+/g;
+
 /** Cuts at a separator outside quotes. */
 const cut = (text: string, separator: "," | ";"): string[] =>
-  (text.match(/"(?:[^"]|"")*"|[,;]|[^",;]+/g) ?? []).reduce<string[]>(
+  (text.match(PIECES) ?? []).reduce<string[]>(
     (parts, piece) => {
       if (piece === separator) parts.push("");
       else parts.push((parts.pop() ?? "") + piece);
