@@ -36,7 +36,6 @@ import { maltotriose } from "./solutes/maltotriose";
 import { mannitol } from "./solutes/mannitol";
 import { methanol } from "./solutes/methanol";
 import { milkSalts } from "./solutes/milkSalts";
-import { onePropanol } from "./solutes/onePropanol";
 import { potassiumAcetate } from "./solutes/potassiumAcetate";
 import { potassiumBicarbonate } from "./solutes/potassiumBicarbonate";
 import { potassiumCarbonate } from "./solutes/potassiumCarbonate";
@@ -94,7 +93,6 @@ export const solutes: readonly Solute[] = [
   ethyleneGlycol,
   ethanol,
   methanol,
-  onePropanol,
   twoPropanol,
   acetone,
   sodiumChloride,

@@ -62,6 +62,32 @@ export const bibliography = {
   aoac961: "AOAC 961.07, Freezing point of milk",
   leighton1927: "Leighton, A., J. Dairy Sci. 10 (1927) 300 (sucrose figures after Pickering 1891)",
   weng2011: "Weng, L., Li, W. & Zuo, J., Thermochim. Acta 512 (2011) 225",
+  usdaSr26:
+    "USDA National Nutrient Database for Standard Reference, release 26, 2013 (carried on as FoodData Central SR Legacy)",
+  white1962: "White, J.W. et al., Composition of American Honeys, USDA Tech. Bull. 1261, 1962",
+  craNutritiveSweeteners:
+    "Corn Refiners Association, Nutritive Sweeteners from Corn, table of saccharide compositions",
+  cfr184_1866: "21 CFR 184.1866, High fructose corn syrup",
+  mccanceWiddowson: "McCance and Widdowson's The Composition of Foods",
+  eu231_2012: "Commission Regulation (EU) No 231/2012, specifications for food additives",
+  eu1169_2011:
+    "Regulation (EU) No 1169/2011 on food information: Annex II (allergens), III (statements), XII (strength)",
+  usc343w:
+    "21 U.S.C. 343(w) and 321(qq), major food allergens, as amended by the FASTER Act of 2021 (sesame)",
+  oimlR22: "OIML R 22, International alcoholometric tables, 1973",
+  nistHandbook44: "NIST Handbook 44, Appendix C, General tables of units of measurement",
+  nistSp811: "NIST Special Publication 811, Guide for the use of the SI, 2008, Appendix B",
+  cfr101_9: "21 CFR 101.9(b)(5)(viii), household measures on nutrition labels",
+  cfr184_1666: "21 CFR 184.1666, Propylene glycol",
+  cdcInfantBotulism:
+    "Centers for Disease Control and Prevention, advice on foods to avoid: no honey before 12 months",
+  fdaEggSafety: "US Food and Drug Administration, What You Need to Know About Egg Safety",
+  cdcRawMilk: "Centers for Disease Control and Prevention, advice on raw milk",
+  fdaFlour: "US Food and Drug Administration, Flour is a raw food",
+  cdcAlcohol: "Centers for Disease Control and Prevention, advice on alcohol use and pregnancy",
+  fsaGlycerol: "Food Standards Agency (UK), guidance on glycerol in slush-ice drinks, 2025",
+  nhsChoking: "National Health Service (UK), food safety advice for young children: whole nuts",
+  fdaXylitolDogs: "US Food and Drug Administration, advice on xylitol and dogs",
   rimeline: "Computed by this project; the method is in DEVELOPERS.md",
   commonPractice: "Common practice, no source",
 } as const;

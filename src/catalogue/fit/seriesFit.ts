@@ -41,6 +41,26 @@ export function withTerms(
 export const rounded = (value: number) => Number(value.toPrecision(7));
 
 /**
+ * A weak belief that no coefficient is much above 60 keeps short tables from extrapolating wildly; it
+ * weighs as much as one printed figure per coefficient.
+ */
+const USUAL_SIZE = 60;
+
+/** Colder than the last printed figure, a belief worth a third of itself: the osmotic coefficient stays put. */
+const BELIEF = 0.3;
+const BELIEVED_AT_C = [-10, -20, -30, -40, -50, -60];
+
+/** Rows of that belief: held water falls as 1/θ from the coldest figure on. */
+function beliefs(points: readonly FreezingPointOfOne[]): { theta: number; held: number }[] {
+  const coldest = points.reduce((a, b) => (b.freezingPointC < a.freezingPointC ? b : a));
+  const from = iceLineThetaMolPerKg(coldest.freezingPointC);
+  return BELIEVED_AT_C.filter((atC) => atC < 1.5 * coldest.freezingPointC).map((atC) => {
+    const theta = iceLineThetaMolPerKg(atC);
+    return { theta, held: from / theta / coldest.molalityMolPerKg };
+  });
+}
+
+/**
  * Weighted linear least squares in the held water at the measured temperature; a miss in held water is
  * turned into kelvins by the slope of the curve itself, found in a few rounds.
  */
@@ -49,23 +69,28 @@ export function fitSeries(
   points: readonly FreezingPointOfOne[],
 ): SeriesCurve {
   const bare = bareSeries(charges);
+  const heldBare = (theta: number) => waterHeldKgPerMol(bare, theta, "freezing");
+  const row = (theta: number, weight: number) =>
+    terms.map((term) => {
+      const withOne = waterHeldKgPerMol(withTerms(bare, [term], [1]), theta, "freezing");
+      return weight * (withOne - heldBare(theta));
+    });
   let curve = bare;
   for (let round = 0; round < 4; round++) {
-    const weights = points.map((point) => kelvinsPerHeldWater(curve, point));
-    const rows = points.map(({ freezingPointC }, i) => {
-      const theta = iceLineThetaMolPerKg(freezingPointC);
-      const without = waterHeldKgPerMol(bare, theta, "freezing");
-      return terms.map(
-        (term) =>
-          (weights[i] ?? 0) *
-          (waterHeldKgPerMol(withTerms(bare, [term], [1]), theta, "freezing") - without),
-      );
-    });
-    const targets = points.map(({ freezingPointC, molalityMolPerKg }, i) => {
-      const theta = iceLineThetaMolPerKg(freezingPointC);
-      return (
-        (weights[i] ?? 0) * (1 / molalityMolPerKg - waterHeldKgPerMol(bare, theta, "freezing"))
-      );
+    const rows: number[][] = [];
+    const targets: number[] = [];
+    const add = (theta: number, held: number, weight: number) => {
+      rows.push(row(theta, weight));
+      targets.push(weight * (held - heldBare(theta)));
+    };
+    for (const point of points) {
+      const theta = iceLineThetaMolPerKg(point.freezingPointC);
+      add(theta, 1 / point.molalityMolPerKg, kelvinsPerHeldWater(curve, point));
+    }
+    for (const { theta, held } of beliefs(points)) add(theta, held, 1 / (BELIEF * held));
+    terms.forEach((_, i) => {
+      rows.push(terms.map((_, j) => (i === j ? 1 / USUAL_SIZE : 0)));
+      targets.push(0);
     });
     curve = withTerms(bare, terms, leastSquares(rows, targets));
   }

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const aceticAcidFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [-2.017834681558988, 0, 0, 0],
-    e: -1.8466800819439708,
-    e2: 1.7583842805128729,
-    k: [0.0, 0.0],
+    debyeHueckel: 0,
+    a: [-1.295412, 0, 0, 0],
+    e: -0.3239576,
+    e2: 0,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0243,
+    largestK: 0.115,
+    points: 29,
+    checkedToC: -13.38,
+    relativeUncertainty: 0.004,
+    basis:
+      "29 printed freezing points; left-out fifths are met within 0.032 K (RMS), the colder half from the warmer within 0.44 K",
   },
 };

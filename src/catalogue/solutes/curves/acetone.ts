@@ -1,15 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const acetoneFit: FittedCurve = {
-  curve: { form: "series", ions: 1, debyeHueckel: 0, a: [1, 0, 0, 0], e: 0, e2: 0, k: [0, 0] },
+  curve: {
+    form: "series",
+    ions: 1,
+    debyeHueckel: 0,
+    a: [-1.735007, 0, 0, 0],
+    e: 0,
+    e2: 0,
+    k: [0, 0],
+  },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0072,
+    largestK: 0.018,
+    points: 15,
+    checkedToC: -3.29,
+    relativeUncertainty: 0.004,
+    basis:
+      "15 printed freezing points; left-out fifths are met within 0.009 K (RMS), the colder half from the warmer within 0.08 K",
   },
 };

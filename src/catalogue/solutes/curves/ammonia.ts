@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const ammoniaFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [1.335059904299598, 2.379946468026253, 0, 0],
+    debyeHueckel: 0,
+    a: [1.334591, 2.381017, 0, 0],
     e: 0,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["melinder2010"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
+    rmsK: 0.0749,
+    largestK: 0.12,
+    points: 5,
+    checkedToC: -49.613,
     relativeUncertainty: 0.02,
-    basis: "starting values",
+    basis:
+      "5 printed freezing points; left-out fifths are met within 0.131 K (RMS), the colder half from the warmer within 0.95 K",
   },
 };

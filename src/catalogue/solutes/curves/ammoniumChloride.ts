@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const ammoniumChlorideFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [2.5784987591113895, 0, 0, 0],
-    e: 1.5272939021637049,
+    debyeHueckel: 0.5327342,
+    a: [2.765692, 0, 0, 0],
+    e: 1.018378,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0029,
+    largestK: 0.005,
+    points: 14,
+    checkedToC: -9.47,
+    relativeUncertainty: 0.004,
+    basis:
+      "14 printed freezing points; left-out fifths are met within 0.003 K (RMS), the colder half from the warmer within 0.11 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const citricAcidFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [-5.430517596744301, 9.839580038342195, 0, 0],
-    e: 13.558068909952263,
-    e2: 0,
-    k: [0.0, 0.0],
+    debyeHueckel: 0,
+    a: [0, 0, 0, 0],
+    e: 15.79653,
+    e2: -7.432328,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0109,
+    largestK: 0.024,
+    points: 21,
+    checkedToC: -4.25,
+    relativeUncertainty: 0.0087,
+    basis:
+      "21 printed freezing points; left-out fifths are met within 0.013 K (RMS), the colder half from the warmer within 0.19 K",
   },
 };

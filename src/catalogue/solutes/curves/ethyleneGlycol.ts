@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const ethyleneGlycolFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [2.4435424335116216, 0, -7.619527893320171, 0],
-    e: -3.0338363496787393,
+    debyeHueckel: 0,
+    a: [2.449759, 0, -7.661879, 0],
+    e: -3.062595,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
+    rmsK: 0.0512,
+    largestK: 0.163,
+    points: 26,
+    checkedToC: -51.23,
     relativeUncertainty: 0.02,
-    basis: "starting values",
+    basis:
+      "26 printed freezing points; left-out fifths are met within 0.090 K (RMS), the colder half from the warmer within 1.10 K",
   },
 };

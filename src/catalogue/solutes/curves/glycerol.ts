@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const glycerolFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [2.1031559464498426, -1.2666772573182574, -4.085994583201241, 0],
+    debyeHueckel: 0,
+    a: [2.041138, -2.316666, 0, 0],
     e: 0,
     e2: 0,
-    k: [-0.6488381605838868, 1.3589408529024811],
+    k: [-0.4473369, 0.7278351],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102", "melinder2010"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
+    rmsK: 0.1444,
+    largestK: 0.427,
+    points: 29,
+    checkedToC: -40.385,
     relativeUncertainty: 0.02,
-    basis: "starting values",
+    basis:
+      "29 printed freezing points; left-out fifths are met within 0.206 K (RMS), the colder half from the warmer within 0.52 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const hydrogenChlorideFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [9.392504536621535, 0, 0, 0],
-    e: 15.758095048429155,
-    e2: -5.547852201697134,
-    k: [0.0, 0.0],
+    debyeHueckel: 0.5327342,
+    a: [9.209286, 0, 0, 0],
+    e: 15.12861,
+    e2: -4.986379,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0131,
+    largestK: 0.023,
+    points: 13,
+    checkedToC: -20.51,
+    relativeUncertainty: 0.004,
+    basis:
+      "13 printed freezing points; left-out fifths are met within 0.016 K (RMS), the colder half from the warmer within 2.12 K",
   },
 };

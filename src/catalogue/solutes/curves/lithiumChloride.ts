@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const lithiumChlorideFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [10.442169212400612, -8.960731548008793, 0, 0],
-    e: 1.3829871002554857,
+    debyeHueckel: 0.5327342,
+    a: [10.4875, -9.189395, 0, 0],
+    e: 1.308345,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0148,
+    largestK: 0.027,
+    points: 13,
+    checkedToC: -21.04,
+    relativeUncertainty: 0.0044,
+    basis:
+      "13 printed freezing points; left-out fifths are met within 0.021 K (RMS), the colder half from the warmer within 1.17 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const methanolFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [0.8138857320110486, 1.3307268082636379, -5.68338051518901, 0],
+    debyeHueckel: 0,
+    a: [1.062632, -0.1519765, -3.576994, 0],
     e: 0,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102", "melinder2010", "vdiCoolants"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.2732,
+    largestK: 1.317,
+    points: 51,
+    checkedToC: -58.1,
+    relativeUncertainty: 0.0246,
+    basis:
+      "51 printed freezing points; left-out fifths are met within 0.278 K (RMS), the colder half from the warmer within 4.32 K",
   },
 };

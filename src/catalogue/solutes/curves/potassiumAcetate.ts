@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const potassiumAcetateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [6.7858973629312915, 0, 0, 0],
-    e: 7.646856961016739,
+    debyeHueckel: 0.5327342,
+    a: [6.701318, 0, 0, 0],
+    e: 8.455355,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["melinder2010"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.2806,
+    largestK: 0.403,
+    points: 7,
+    checkedToC: -44.943,
+    relativeUncertainty: 0.0208,
+    basis:
+      "7 printed freezing points; left-out fifths are met within 0.390 K (RMS), the colder half from the warmer within 4.68 K",
   },
 };

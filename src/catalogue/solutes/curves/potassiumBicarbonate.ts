@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const potassiumBicarbonateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
+    debyeHueckel: 0.5327342,
     a: [0, 0, 0, 0],
-    e: -6.280411344272346,
-    e2: -1.9454878932059156,
-    k: [0.0, 0.0],
+    e: -7.455389,
+    e2: -1.187184,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0078,
+    largestK: 0.025,
+    points: 13,
+    checkedToC: -4.41,
+    relativeUncertainty: 0.004,
+    basis:
+      "13 printed freezing points; left-out fifths are met within 0.017 K (RMS), the colder half from the warmer within 0.24 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const potassiumChlorideFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [1.4703904897230875, -0.13115287131475872, 0, 0],
-    e: 2.2450235566372188,
-    e2: 0,
-    k: [1.4731527200658079, -3.5629640594271392],
+    debyeHueckel: 0.5327342,
+    a: [3.724285, 0, 0, 0],
+    e: 4.587966,
+    e2: -4.259774,
+    k: [1.67843, -6.774845],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102", "tonerCatling2017"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0135,
+    largestK: 0.041,
+    points: 35,
+    checkedToC: -10,
+    relativeUncertainty: 0.004,
+    basis:
+      "35 printed freezing points; left-out fifths are met within 0.014 K (RMS), the colder half from the warmer within 0.18 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const potassiumSulfateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 3,
-    debyeHueckel: 2.2601999999999998,
+    debyeHueckel: 2.2602,
     a: [0, 0, 0, 0],
-    e: 11.472160736961637,
+    e: 11.6565,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0036,
+    largestK: 0.006,
+    points: 9,
+    checkedToC: -1.17,
+    relativeUncertainty: 0.004,
+    basis:
+      "9 printed freezing points; left-out fifths are met within 0.004 K (RMS), the colder half from the warmer within 0.07 K",
   },
 };

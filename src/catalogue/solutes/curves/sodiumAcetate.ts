@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumAcetateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [1.2020141577353516, 0, 0, 0],
-    e: 17.12991169686594,
+    debyeHueckel: 0.5327342,
+    a: [2.910815, 0, 0, 0],
+    e: 13.87743,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0095,
+    largestK: 0.02,
+    points: 10,
+    checkedToC: -4.57,
+    relativeUncertainty: 0.004,
+    basis:
+      "10 printed freezing points; left-out fifths are met within 0.015 K (RMS), the colder half from the warmer within 0.11 K",
   },
 };

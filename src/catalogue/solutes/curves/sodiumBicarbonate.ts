@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumBicarbonateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [0.2796908704309886, 0, 0, 0],
-    e: -7.930751076355133,
+    debyeHueckel: 0.5327342,
+    a: [1.715088, 0, 0, 0],
+    e: -9.964588,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0066,
+    largestK: 0.013,
+    points: 12,
+    checkedToC: -2.26,
+    relativeUncertainty: 0.0053,
+    basis:
+      "12 printed freezing points; left-out fifths are met within 0.007 K (RMS), the colder half from the warmer within 0.02 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumCarbonateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 3,
-    debyeHueckel: 2.2601999999999998,
-    a: [-6.16591249683184, 0, 0, 0],
-    e: -42.62111971997232,
-    e2: 40.943373942835244,
-    k: [0.0, 0.0],
+    debyeHueckel: 2.2602,
+    a: [-3.414689, 0, 0, 0],
+    e: -29.72934,
+    e2: 28.32756,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0142,
+    largestK: 0.027,
+    points: 7,
+    checkedToC: -2.13,
+    relativeUncertainty: 0.03,
+    basis:
+      "7 printed freezing points; left-out fifths are met within 0.019 K (RMS), the colder half from the warmer within 0.03 K",
   },
 };

@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumDihydrogenPhosphateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [3.916117312202813, 0, 0, 0],
-    e: 12.577666684866557,
-    e2: -21.249881462735747,
-    k: [0.0, 0.0],
+    debyeHueckel: 0.5327342,
+    a: [0, 0, 0, 0],
+    e: 9.501694,
+    e2: -14.48411,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.032,
+    largestK: 0.087,
+    points: 30,
+    checkedToC: -5.1,
+    relativeUncertainty: 0.014,
+    basis:
+      "30 printed freezing points; left-out fifths are met within 0.034 K (RMS), the colder half from the warmer within 0.11 K",
   },
 };

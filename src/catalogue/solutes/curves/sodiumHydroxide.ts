@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumHydroxideFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
-    a: [3.312825765857487, 8.623880174147246, 0, 0],
-    e: 3.6443218666725743,
+    debyeHueckel: 0.5327342,
+    a: [4.167373, 4.593013, 0, 0],
+    e: 2.023708,
     e2: 0,
-    k: [0.0, 0.0],
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0174,
+    largestK: 0.032,
+    points: 15,
+    checkedToC: -16.76,
+    relativeUncertainty: 0.004,
+    basis:
+      "15 printed freezing points; left-out fifths are met within 0.024 K (RMS), the colder half from the warmer within 1.17 K",
   },
 };

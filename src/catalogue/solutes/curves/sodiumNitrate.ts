@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sodiumNitrateFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 2,
-    debyeHueckel: 0.5327342489459449,
+    debyeHueckel: 0.5327342,
     a: [0, 0, 0, 0],
-    e: 4.662020207618188,
-    e2: -5.443122473070289,
-    k: [0.0, 0.0],
+    e: 4.539587,
+    e2: -5.383342,
+    k: [0, 0],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0087,
+    largestK: 0.021,
+    points: 17,
+    checkedToC: -11.28,
+    relativeUncertainty: 0.004,
+    basis:
+      "17 printed freezing points; left-out fifths are met within 0.013 K (RMS), the colder half from the warmer within 0.03 K",
   },
 };

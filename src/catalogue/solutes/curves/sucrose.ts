@@ -1,15 +1,17 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const sucroseFit: FittedCurve = {
-  curve: { form: "hydration", sites: 11, constantFreezing: 1.07, constant25C: 0.994 },
+  curve: { form: "hydration", sites: 11, constantFreezing: 1.0701, constant25C: 0.994 },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.007,
+    largestK: 0.019,
+    points: 32,
+    checkedToC: -4.93,
+    relativeUncertainty: 0.004,
+    basis:
+      "32 printed freezing points; left-out fifths are met within 0.008 K (RMS), the colder half from the warmer within 0.05 K",
   },
 };

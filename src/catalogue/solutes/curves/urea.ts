@@ -1,23 +1,25 @@
+// Written by src/catalogue/fit/run.ts; a change by hand is lost at the next run.
 import type { FittedCurve } from "../../fittedCurve";
 
 export const ureaFit: FittedCurve = {
   curve: {
     form: "series",
     ions: 1,
-    debyeHueckel: 0.0,
-    a: [-2.4008216453493243, 0, 0, 0],
-    e: -4.726187764841661,
-    e2: 4.215505945313875,
-    k: [-0.3133791590742607, 3.0214268884930156],
+    debyeHueckel: 0,
+    a: [-3.670968, 0, 0, 0],
+    e: -8.03152,
+    e2: 7.627754,
+    k: [-0.3984305, 3.954344],
   },
   curveRecord: {
-    source: ["rimeline"],
+    source: ["crc102"],
     obtained: "computed here",
-    rmsK: 0,
-    largestK: 0,
-    points: 0,
-    checkedToC: 0,
-    relativeUncertainty: 0.02,
-    basis: "starting values",
+    rmsK: 0.0786,
+    largestK: 0.336,
+    points: 33,
+    checkedToC: -17.62,
+    relativeUncertainty: 0.01,
+    basis:
+      "33 printed freezing points; left-out fifths are met within 0.098 K (RMS), the colder half from the warmer within 2.38 K",
   },
 };
