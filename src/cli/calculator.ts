@@ -1,4 +1,5 @@
 import { distance } from "fastest-levenshtein";
+import { calledFunctions } from "../workbook/calledFunctions";
 import type { Workbook } from "../workbook/model";
 import { isGridError, type GridAnswer } from "../workbook/univer/gridAnswer";
 import { gridFunctionOf, type GridFunction } from "../workbook/univer/gridFunction";
@@ -37,9 +38,7 @@ function unknownFunction(
   functions: readonly GridFunction[],
   isKnown: (name: string) => boolean,
 ): string | null {
-  const bare = formula.replace(/"(?:[^"]|"")*"/g, '""');
-  const called = [...bare.matchAll(/([A-Z_][A-Z0-9_.]*)\(/gi)].map(([, name = ""]) => name);
-  const unknown = called.find((name) => !isKnown(name));
+  const unknown = calledFunctions(formula).find((name) => !isKnown(name));
   if (unknown === undefined) return null;
   const [nearest] = functions
     .map(({ name }) => ({ name, steps: distance(name, unknown.toUpperCase()) }))
