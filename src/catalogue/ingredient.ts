@@ -43,17 +43,21 @@ export const ALLERGENS = [
 ] as const;
 export type Allergen = (typeof ALLERGENS)[number];
 
-export type CautionKey =
-  | "honey and infants"
-  | "raw egg"
-  | "raw milk"
-  | "raw flour"
-  | "alcohol"
-  | "glycerol and children"
-  | "propylene glycol"
-  | "whole nuts and choking"
-  | "laxative polyols"
-  | "not food";
+/** What an ingredient asks to be said to the eater; the sentences are in cautions.ts. */
+export const CAUTION_KEYS = [
+  "honey and infants",
+  "raw egg",
+  "raw milk",
+  "raw flour",
+  "alcohol",
+  "glycerol and children",
+  "propylene glycol",
+  "whole nuts and choking",
+  "laxative polyols",
+  "xylitol and dogs",
+  "not food",
+] as const;
+export type CautionKey = (typeof CAUTION_KEYS)[number];
 
 /** What 100 g of an ingredient is made of. All in g per 100 g; what is missing to 100 is inert. */
 export interface Composition {
@@ -77,14 +81,25 @@ export interface Ingredient {
   readonly group: IngredientGroup;
   readonly aliases: { readonly en: readonly string[]; readonly de: readonly string[] };
   readonly composition: Composition;
-  /** Natural or trade spread of a component, one standard deviation, g per 100 g. */
+  /**
+   * Natural or trade spread of a component, one standard deviation, g per 100 g. Keys: water, fat, protein,
+   * higherSaccharides, or a solute of the composition.
+   */
   readonly spread: Readonly<Record<string, number>>;
   readonly spreadBasis: string;
   readonly source: SourceKey;
+  /** Where in the source: its record number or the heading there. */
+  readonly sourceRecord?: string;
   readonly obtained: HowObtained;
+  /** What it holds by its nature; "unknown" when nothing can be said without the label. */
   readonly allergens: readonly Allergen[] | "unknown";
+  /** What it may hold besides, depending on the maker: to be read on the label. */
+  readonly allergensByMaker?: readonly Allergen[];
   readonly cautions: readonly CautionKey[];
-  /** True when the ingredient's pieces do not dissolve (nuts, biscuit, chocolate pieces): all of it is inert. */
+  /**
+   * True when the ingredient's pieces do not dissolve (nuts, biscuit, chocolate pieces): all of it is inert for
+   * freezing, water and sugars too. The composition is still the true one, for fat, protein and the label.
+   */
   readonly inclusion?: boolean;
   /** Bulk density as measured by spoon and cup, g/mL, with its spread in the fraction. */
   readonly gramsPerMl?: { readonly value: number; readonly relativeSpread: number };
@@ -118,9 +133,11 @@ export const ingredientSchema = z.strictObject({
   spread: z.record(text, z.number().check(z.nonnegative())),
   spreadBasis: text,
   source: sourceKey,
+  sourceRecord: z.optional(text),
   obtained: z.enum(["from the source", "computed here", "from memory", "common practice"]),
   allergens: z.union([z.array(z.enum(ALLERGENS)), z.literal("unknown")]),
-  cautions: z.array(text),
+  allergensByMaker: z.optional(z.array(z.enum(ALLERGENS))),
+  cautions: z.array(z.enum(CAUTION_KEYS)),
   inclusion: z.optional(z.boolean()),
   gramsPerMl: z.optional(
     z.strictObject({

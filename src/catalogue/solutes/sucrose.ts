@@ -7,6 +7,7 @@ export const sucrose = defineSolute({
   name: "sucrose",
   aliases: {
     en: [
+      "sugar",
       "table sugar",
       "white sugar",
       "granulated sugar",
@@ -15,7 +16,7 @@ export const sucrose = defineSolute({
       "beet sugar",
       "saccharose",
     ],
-    de: ["Saccharose", "Haushaltszucker", "Kristallzucker", "Rohrzucker", "Rübenzucker"],
+    de: ["Zucker", "Saccharose", "Haushaltszucker", "Kristallzucker", "Rohrzucker", "Rübenzucker"],
   },
   formula: "C12H22O11",
   cas: "57-50-1",

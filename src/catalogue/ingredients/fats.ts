@@ -1,0 +1,35 @@
+import { defineIngredient, type Ingredient } from "../ingredient";
+
+/** Fats. */
+export const fats: readonly Ingredient[] = [
+  defineIngredient({
+    name: "coconut oil",
+    group: "fats",
+    aliases: { en: ["coconut fat"], de: ["Kokosöl", "Kokosfett"] },
+    composition: { water: 0, fat: 100 },
+    spread: {},
+    spreadBasis: "practically all fat",
+    source: "usdaSr26",
+    sourceRecord: "NDB 04047",
+    obtained: "from the source",
+    allergens: [],
+    cautions: [],
+    gramsPerMl: { value: 0.921, relativeSpread: 0.01 },
+    measuresSource: "usdaSr26",
+  }),
+  defineIngredient({
+    name: "palm kernel oil",
+    group: "fats",
+    aliases: { en: ["palm kernel fat"], de: ["Palmkernöl", "Palmkernfett"] },
+    composition: { water: 0, fat: 100 },
+    spread: {},
+    spreadBasis: "practically all fat",
+    source: "usdaSr26",
+    sourceRecord: "NDB 04513",
+    obtained: "from the source",
+    allergens: [],
+    cautions: [],
+    gramsPerMl: { value: 0.921, relativeSpread: 0.01 },
+    measuresSource: "usdaSr26",
+  }),
+];
