@@ -54,7 +54,8 @@ const UNI_DI = [1, 1, -2];
 export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   sugar("sucrose", 11, { constant: 0.994 }, "stokesRobinson1966"),
   sugar("glucose", 6, { constant: 0.786 }, "stokesRobinson1966"),
-  sugar("fructose", 6, { ratio: 0.786 / 0.886 }, "stokesRobinson1966"),
+  // no change with temperature: between the a_w of the saturated solution (0.63) and Norrish's 2.15
+  sugar("fructose", 6, { constant: 0.745 }, "norrish1966"),
   sugar("maltose", 11, { ratio: 0.994 / 1.07 }, "stokesRobinson1966"),
   sugar("mannitol", 6, { constant: 0.49 }, "chirife2010"),
   neutral("glycerol", ["a0", "a1"], { warm: true, leastUncertainty: 0.02 }),
@@ -68,7 +69,7 @@ export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   neutral("citric acid", ["e", "e2"]),
   neutral("urea", ["a0", "e", "e2"], { warm: true, leastUncertainty: 0.01 }),
   neutral("ammonia", ["a0", "a1"], { leastUncertainty: 0.02 }),
-  salt("sodium chloride", UNI, ["a0", "a1", "e"], { warm: true }),
+  salt("sodium chloride", UNI, ["a0", "a1", "a2", "e"], { warm: true, leastUncertainty: 0.01 }),
   salt("potassium chloride", UNI, ["a0", "e", "e2"], { warm: true }),
   salt("calcium chloride", DI_UNI, ["a0", "e", "e2"], { warm: true, leastUncertainty: 0.03 }),
   salt("magnesium chloride", DI_UNI, ["a0", "e", "e2"], { warm: true, leastUncertainty: 0.03 }),

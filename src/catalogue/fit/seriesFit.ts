@@ -10,8 +10,8 @@ export type SeriesCurve = Extract<HeldWaterCurve, { form: "series" }>;
 /** Debye–Hückel slope of water at 0 °C, (kg/mol)^½. @source archerWang1990 */
 const DEBYE_HUECKEL_0C = 0.3767;
 
-/** Printed tables round to 0.01 K; what they leave out grows with the depression. */
-const toleranceK = (depressionK: number) => 0.005 + 0.005 * depressionK;
+/** Printed tables round to 0.01 K (0.003 K standard); what else they miss grows with the depression. */
+const toleranceK = (depressionK: number) => 0.003 + 0.006 * depressionK;
 
 /** The curve without anything fitted: Raoult and Debye–Hückel. */
 export function bareSeries(charges: readonly number[]): SeriesCurve {

@@ -78,7 +78,8 @@ export const lange15: readonly FreezingTable[] = [
     solute: "sodium chloride",
     source: "lange15",
     obtained: "from the source",
-    use: "fit",
+    use: "held out",
+    reason: "kept for the tests",
     massPercent: [1, 2, 3, 4, 5, 6, 7, 8, 9, 15, 16, 17, 18, 19, 20, 21, 22, 23],
     freezingPointC: [
       -0.58, -1.13, -1.72, -2.35, -2.97, -3.63, -4.32, -5.03, -5.77, -10.88, -11.9, -12.93, -14.03,

@@ -2,7 +2,7 @@
 import type { FittedCurve } from "../../fittedCurve";
 
 export const fructoseFit: FittedCurve = {
-  curve: { form: "hydration", sites: 6, constantFreezing: 0.7451, constant25C: 0.6610029 },
+  curve: { form: "hydration", sites: 6, constantFreezing: 0.7451, constant25C: 0.745 },
   curveRecord: {
     source: ["crc102"],
     obtained: "computed here",
