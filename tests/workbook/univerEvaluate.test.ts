@@ -58,6 +58,24 @@ describe("recalculating what feeds a cell", () => {
     expect(valueAt(0, 2, 2)).toBe(20);
   });
 
+  test("a table's name means its block, and [@column] the cell in the same row", async () => {
+    const table = {
+      name: "Prices",
+      range: { top: 0, left: 0, bottom: 2, right: 2 },
+      columns: ["item", "per kg", "doubled"],
+      hasTotals: false,
+    };
+    const rows = [
+      ["item", "per kg", "doubled"],
+      ["honey", 9, formula("Prices[@[per kg]]*2")],
+      ["salt", formula("0.5+0.5"), formula("Prices[@[per kg]]*2")],
+      [null, null, formula("SUM(Prices[doubled])")],
+    ];
+    const book = bookOf([sheetFromRows("Sheet1", rows, { tables: [table] })]);
+    const { valueAt } = await recalculate(book, [cell(3, 2)], testFunctions);
+    expect([1, 2, 3].map((row) => valueAt(0, row, 2))).toEqual([18, 2, 20]);
+  });
+
   test("errors come as errors", async () => {
     const book = bookOf([sheetFromRows("Sheet1", [[formula("RIME.HALF(-1)"), formula("1/0")]])]);
     const { valueAt } = await recalculate(book, [cell(0, 0), cell(0, 1)], testFunctions);

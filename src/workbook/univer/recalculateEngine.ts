@@ -32,16 +32,18 @@ export async function recalculateEngine({ injector, book }: GridEngine): Promise
     dirtyUnitFeatureMap: {},
     dirtyUnitOtherFormulaMap: {},
   });
-  const { unitData, arrayFormulaCellData } = await completed;
-  for (const results of [unitData, arrayFormulaCellData]) {
-    for (const [sheetId, matrix] of Object.entries(results[book.getUnitId()] ?? {})) {
-      const cells = book.getSheetBySheetId(sheetId)?.getCellMatrix();
-      matrix.forValue((row, column, cell) => {
-        const formula = cells?.getValue(row, column)?.f;
-        cells?.setValue(row, column, { ...cell, ...(formula == null ? {} : { f: formula }) });
-      });
-    }
+  const { unitData } = await completed;
+  for (const [sheetId, matrix] of Object.entries(unitData[book.getUnitId()] ?? {})) {
+    const cells = book.getSheetBySheetId(sheetId)?.getCellMatrix();
+    matrix.forValue((row, column, cell) => {
+      const formula = cells?.getValue(row, column)?.f;
+      cells?.setValue(row, column, { ...cell, ...(formula == null ? {} : { f: formula }) });
+    });
   }
-  return (sheet, row, column) =>
-    workbookValue(book.getSheetBySheetId(gridSheetId(sheet))?.getCellRaw(row, column));
+  return (sheet, row, column) => {
+    const id = gridSheetId(sheet);
+    // Spilled answers are kept beside the cells, so that the next calculation does not stumble over them.
+    const spilled = model.getArrayFormulaCellData()[book.getUnitId()]?.[id]?.[row]?.[column];
+    return workbookValue(spilled ?? book.getSheetBySheetId(id)?.getCellRaw(row, column));
+  };
 }

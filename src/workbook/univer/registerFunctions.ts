@@ -28,7 +28,7 @@ function descriptionOf({ name, summary, parameters }: GridFunction): IFunctionIn
 
 /**
  * Makes our functions known to a Univer spreadsheet, with descriptions for autocompletion, and has it
- * recalculate. Call it after the workbook exists; it serves the browser's preset and the one for Node.
+ * recalculate. Call it once, after the first workbook exists; it serves the browser's preset and the one for Node.
  *
  * @param report told whenever a cell gets or loses the sentence that explains its error
  * @returns where the sentence of an error in a cell can be looked up
