@@ -1,26 +1,5 @@
+import { columnIndex, MAX_COLUMNS, MAX_ROWS } from "../workbook/address";
 import type { CellRange } from "../workbook/model";
-
-export const LAST_ROW = 1_048_575;
-export const LAST_COLUMN = 16_383;
-
-/** "A" for 0, "AA" for 26. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor(column / 26) - 1;
-  return (rest >= 0 ? columnLetters(rest) : "") + String.fromCharCode(65 + (column % 26));
-}
-
-const columnNumber = (letters: string): number =>
-  Array.from(letters.toUpperCase()).reduce(
-    (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
-    0,
-  ) - 1;
-
-/** "B2" or "B2:H9". */
-export function a1Address({ top, left, bottom, right }: CellRange): string {
-  const first = `${columnLetters(left)}${top + 1}`;
-  const last = `${columnLetters(right)}${bottom + 1}`;
-  return first === last ? first : `${first}:${last}`;
-}
 
 /** A sheet's name as it stands before "!", quoted where it has to be. */
 export const quotedSheet = (name: string): string =>
@@ -34,10 +13,10 @@ interface Corner {
 }
 
 function parseCorner(text: string): Corner | null {
-  const parts = /^\$?([A-Z]{1,3})?\$?([1-9]\d*)?$/i.exec(text);
+  const parts = /^\$?([A-Z]{1,3})?\$?([1-9]\d{0,6})?$/i.exec(text);
   if (parts === null || (parts[1] === undefined && parts[2] === undefined)) return null;
   return {
-    column: parts[1] === undefined ? null : columnNumber(parts[1]),
+    column: parts[1] === undefined ? null : columnIndex(parts[1]),
     row: parts[2] === undefined ? null : Number(parts[2]) - 1,
   };
 }
@@ -50,17 +29,16 @@ export function parseA1(address: string): CellRange | null {
   if (from === null || to === null || more.length > 0) return null;
   if ((from.row === null) !== (to.row === null)) return null;
   if ((from.column === null) !== (to.column === null)) return null;
-  const whole = address.includes(":");
-  if (!whole && (from.row === null || from.column === null)) return null;
-  const rows = [from.row ?? 0, to.row ?? LAST_ROW];
-  const columns = [from.column ?? 0, to.column ?? LAST_COLUMN];
+  if (!address.includes(":") && (from.row === null || from.column === null)) return null;
+  const rows = [from.row ?? 0, to.row ?? MAX_ROWS - 1];
+  const columns = [from.column ?? 0, to.column ?? MAX_COLUMNS - 1];
   const range = {
     top: Math.min(...rows),
     bottom: Math.max(...rows),
     left: Math.min(...columns),
     right: Math.max(...columns),
   };
-  return range.bottom > LAST_ROW || range.right > LAST_COLUMN ? null : range;
+  return range.bottom >= MAX_ROWS || range.right >= MAX_COLUMNS ? null : range;
 }
 
 /** "'Lemon ice'!B2" as sheet and address; the sheet is null when none is named. */

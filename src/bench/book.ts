@@ -25,8 +25,8 @@ export interface BookCell {
   readonly value: BookValue;
   /** Without "=", functions of ours as RIME.…; absent for a constant. */
   readonly formula?: string;
-  /** The cells a formula filled besides its own, when it answers with more than one. */
-  readonly spill?: { readonly rows: number; readonly columns: number };
+  /** For a formula that fills more than its own cell: the block it fills. */
+  readonly spills?: CellRange;
   readonly look?: CellLook;
 }
 

@@ -43,6 +43,8 @@ export interface Grid {
   readonly select: (sheet: string, range: CellRange) => void;
   readonly isRowHidden: (sheet: string, row: number) => boolean;
   readonly isColumnHidden: (sheet: string, column: number) => boolean;
+  /** The blocks that formulas fill beyond their own cell, by "row,column" of the formula. */
+  readonly spills: (sheet: string) => ReadonlyMap<string, CellRange>;
   readonly merged: (sheet: string) => readonly CellRange[];
   readonly tables: () => readonly (WorkbookTable & { readonly sheet: string })[];
   readonly names: () => readonly DefinedName[];

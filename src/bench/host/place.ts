@@ -1,5 +1,5 @@
 import type { CellRange } from "../../workbook/model";
-import { LAST_COLUMN, LAST_ROW } from "../address";
+import { MAX_COLUMNS, MAX_ROWS } from "../../workbook/address";
 import type { Grid } from "../grid";
 import { HostError } from "./hostError";
 
@@ -22,7 +22,7 @@ export function reshaped(place: Place, change: Partial<CellRange>): Place {
       "The range would have no cells or lie outside the sheet.",
     );
   }
-  if (bottom > LAST_ROW || right > LAST_COLUMN) {
+  if (bottom >= MAX_ROWS || right >= MAX_COLUMNS) {
     throw new HostError("InvalidArgument", "The range would lie outside the sheet.");
   }
   return { sheet: place.sheet, range };

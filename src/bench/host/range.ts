@@ -1,5 +1,6 @@
 import type { CellRange } from "../../workbook/model";
-import { a1Address, quotedSheet } from "../address";
+import { quotedSheet } from "../address";
+import { rangeName } from "../../workbook/address";
 import type { GridBlock } from "../grid";
 import { ClientObject } from "./clientObject";
 import { columnsOf, intersection, reshaped, rowsOf, surroundingRegion, type Place } from "./place";
@@ -33,7 +34,7 @@ export class Range extends ClientObject<Place> {
 
   protected override readers(): Readonly<Record<string, (place: Place) => unknown>> {
     return {
-      address: ({ sheet, range }) => `${quotedSheet(sheet)}!${a1Address(range)}`,
+      address: ({ sheet, range }) => `${quotedSheet(sheet)}!${rangeName(range)}`,
       rowIndex: ({ range }) => range.top,
       columnIndex: ({ range }) => range.left,
       rowCount: ({ range }) => rowsOf(range),

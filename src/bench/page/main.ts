@@ -2,11 +2,13 @@ import "./style.css";
 import { registerFunctions } from "../../workbook/univer/registerFunctions";
 import { parseA1 } from "../address";
 import { demoBook } from "../demo/demoBook";
-import { createGrid, setGridLanguage, type Language } from "./createGrid";
 import type { Bench } from "./bench";
+import { bookFiles } from "./bookFiles";
+import { createGrid, setGridLanguage, type Language } from "./createGrid";
+import { onFileDrop } from "./fileDrop";
 import { loadFunctions } from "./functionHost";
 import { placeBelowFormulaBar, showMessage } from "./messageLine";
-import { openBook } from "./openBook";
+import { showNotice } from "./notice";
 import { setUpPaneDivider } from "./paneDivider";
 import { UniverGrid } from "./univerGrid";
 
@@ -16,15 +18,29 @@ function element(id: string): HTMLElement {
   return found;
 }
 
+const say = (sentences: readonly string[]): void => showNotice(element("notice"), sentences);
+
+/** Runs something that may fail for a reason the user should read, and shows what it has to say. */
+function tell(work: () => Promise<readonly string[]>): void {
+  work().then(say, (error: unknown) =>
+    say([`That did not work: ${error instanceof Error ? error.message : String(error)}`]),
+  );
+}
+
 async function start(): Promise<void> {
   const loading = loadFunctions();
   const api = createGrid(element("grid"), "en");
+  const grid = new UniverGrid(api);
   const line = element("message");
   placeBelowFormulaBar(api, line);
-  await openBook(api, demoBook);
-  const grid = new UniverGrid(api);
+  const files = bookFiles(api, grid, ({ name }) => {
+    element("book-name").textContent = name;
+    document.title = `${name} – Rimeline`;
+  });
 
-  const messages = registerFunctions(api, await loading, () => undefined);
+  const functions = await loading;
+  await files.show(demoBook);
+  const messages = registerFunctions(api, functions);
   const messageAt: Bench["messageAt"] = (sheet, row, column) => {
     const workbook = api.getActiveWorkbook();
     const sheetId = workbook?.getSheetByName(sheet)?.getSheetId();
@@ -38,18 +54,32 @@ async function start(): Promise<void> {
   };
   window.rimelineBench = { grid, messageAt, valueAt };
 
-  const say = () => {
+  const explain = (): void => {
     const { sheet, range } = grid.selection();
     showMessage(line, messageAt(sheet, range.top, range.left));
   };
-  grid.onSelectionChanged(say);
-  api.getFormula().calculationResultApplied(say);
+  grid.onSelectionChanged(explain);
+  api.getFormula().calculationResultApplied(explain);
+
+  const fileInput = element("open-file") as HTMLInputElement;
+  fileInput.addEventListener("change", () => {
+    const [file] = fileInput.files ?? [];
+    if (file !== undefined) tell(() => files.openFile(file));
+    fileInput.value = "";
+  });
+  onFileDrop(element("drop-hint"), (file) => tell(() => files.openFile(file)));
+  element("save-copy").addEventListener("click", () => tell(files.saveCopy));
+  element("demo-book").addEventListener("click", () => tell(() => files.show(demoBook)));
+  element("language").addEventListener("change", (event) => {
+    const language = (event.target as HTMLSelectElement).value as Language;
+    document.documentElement.lang = language;
+    setGridLanguage(api, language);
+  });
   setUpPaneDivider(element("divider"), element("pane"), element("toggle-pane"));
-  element("language").addEventListener("change", (event) =>
-    setGridLanguage(api, (event.target as HTMLSelectElement).value as Language),
-  );
   await grid.settled();
   (element("pane") as HTMLIFrameElement).src = "/pane.html";
 }
 
-void start();
+start().catch((error: unknown) => {
+  say([`The bench could not start: ${error instanceof Error ? error.message : String(error)}`]);
+});

@@ -197,6 +197,18 @@ export class UniverGrid implements Grid {
   readonly isColumnHidden = (name: string, column: number): boolean =>
     this.sheet(name).getSheet().getColumnManager().getColumn(column)?.hd === BooleanNumber.TRUE;
 
+  readonly spills = (name: string): ReadonlyMap<string, CellRange> => {
+    const found = new Map<string, CellRange>();
+    const ranges = this.service(FormulaDataModel).getArrayFormulaRange();
+    const rows = ranges[this.book().getId()]?.[this.sheet(name).getSheetId()] ?? {};
+    for (const [row, cells] of Object.entries(rows as Rows<IRange>)) {
+      for (const [column, range] of Object.entries(cells ?? {})) {
+        found.set(`${row},${column}`, fromRange(range));
+      }
+    }
+    return found;
+  };
+
   readonly merged = (name: string): readonly CellRange[] =>
     this.sheet(name)
       .getMergedRanges()

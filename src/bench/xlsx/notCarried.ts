@@ -1,0 +1,51 @@
+import { isProblem } from "../../foundation/problem";
+import type { Workbook } from "../../workbook/model";
+import { openArchive } from "../../workbook/xlsx/archive";
+import type { SheetLooks } from "./readLooks";
+
+/** Parts of a file that the grid has no place for: what they are called, and how their part is named. */
+const PARTS: readonly (readonly [what: string, part: RegExp])[] = [
+  ["charts", /^xl\/charts\/chart/],
+  ["pictures", /^xl\/media\//],
+  ["comments", /^xl\/(comments|threadedcomments)/],
+  ["pivot tables", /^xl\/pivottables\//],
+  ["macros", /vbaproject\.bin$/],
+];
+
+function lostThings(
+  bytes: Uint8Array,
+  workbook: Workbook,
+  looks: ReadonlyMap<string, SheetLooks> | null,
+): string[] {
+  const archive = openArchive(bytes);
+  const names = isProblem(archive) ? [] : [...archive.entries.keys()];
+  const lost = PARTS.filter(([, part]) => names.some((name) => part.test(name))).map(
+    ([what]) => what,
+  );
+  const sheets = [...(looks?.values() ?? [])];
+  if (sheets.some((sheet) => sheet.hasConditionalFormats)) lost.push("conditional formats");
+  if (sheets.some((sheet) => sheet.hasValidations)) lost.push("input rules");
+  if (workbook.externalLinks.length > 0) lost.push("links to other workbooks");
+  if (workbook.sheets.some(({ tables }) => tables.some(({ hasTotals }) => hasTotals))) {
+    lost.push("the totals rows of tables as such (their cells are there)");
+  }
+  if (looks === null) lost.push("fonts, colours and column widths");
+  return lost;
+}
+
+/** Sentences about what of a file is not shown here. */
+export function notCarried(
+  bytes: Uint8Array,
+  workbook: Workbook,
+  looks: ReadonlyMap<string, SheetLooks> | null,
+): readonly string[] {
+  const lost = lostThings(bytes, workbook, looks);
+  const notes: string[] = [];
+  if (lost.length > 0) {
+    notes.push(`Not carried over: ${lost.join(", ")}. Your file itself is unchanged.`);
+  }
+  if (workbook.calculation !== "automatic") {
+    notes.push("The workbook is set to manual calculation; here everything is calculated at once.");
+  }
+  return notes;
+}
