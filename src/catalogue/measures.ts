@@ -1,8 +1,4 @@
 import type { SourceKey } from "../foundation/bibliography";
-import { badInput, outsideValidity } from "../foundation/problem";
-import type { Result } from "../foundation/result";
-import type { KitchenFacts } from "./kitchenFacts";
-import { normalName } from "./normalName";
 
 /** A unit in which a recipe may give an amount. */
 export type Measure = {
@@ -126,29 +122,3 @@ export const measures: readonly Measure[] = [
     source: "commonPractice",
   },
 ];
-
-const index = new Map<string, Measure>();
-for (const measure of measures) {
-  for (const name of [measure.name, ...measure.aliases]) index.set(normalName(name), measure);
-}
-
-/** The unit of that name, regardless of case, spacing and a full stop at its end. */
-export function findMeasure(name: string): Measure | undefined {
-  return index.get(normalName(name).replace(/\.$/, ""));
-}
-
-/**
- * Grams in one of a measure of an item, by the item's own bulk density or weight of a piece.
- * @param item name of the item, for the sentence of a refusal
- */
-export function gramsInOne(measure: Measure, item: string, facts: KitchenFacts): Result<number> {
-  if (measure.kind === "mass") return measure.grams;
-  if (measure.kind === "volume") {
-    return facts.gramsPerMl === undefined
-      ? outsideValidity(`unit "${measure.name}": no bulk density of "${item}" is known; weigh it.`)
-      : measure.millilitres * facts.gramsPerMl.value;
-  }
-  return facts.gramsPerPiece === undefined
-    ? badInput(`unit "piece": "${item}" does not come in pieces of a known weight; use g.`)
-    : facts.gramsPerPiece.value;
-}

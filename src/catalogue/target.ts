@@ -9,5 +9,10 @@ export interface ServingTarget {
   readonly iceTo: number; // fraction 0–1
   readonly basis: "water" | "mix";
   readonly note: string;
+  /** A textbook mix that meets the target, item by item in grams: the band was computed around such mixes. */
+  readonly textbookMix: {
+    readonly title: string;
+    readonly grams: Readonly<Record<string, number>>;
+  };
   readonly obtained: HowObtained;
 }
