@@ -1,27 +1,46 @@
 import type { Workbook } from "../src/workbook/model";
 
+/** A value as the sheet hands it over: "" is a blank cell, an error is its text, e.g. "#N/A". */
+export type BlockValue = number | string | boolean;
+
 /** A block of cells as read from the sheet. */
 export interface CellBlock {
   readonly sheet: string;
   /** A1 address without the sheet, e.g. "B2:H9". */
   readonly address: string;
-  readonly values: readonly (readonly (number | string | boolean)[])[];
-  readonly formulas: readonly (readonly string[])[];
+  /** Zero-based place of the top left cell. */
+  readonly top: number;
+  readonly left: number;
+  readonly values: readonly (readonly BlockValue[])[];
+  readonly formulas: readonly (readonly BlockValue[])[];
   readonly numberFormats: readonly (readonly string[])[];
+}
+
+/** What is selected, and what lies around it. */
+export interface SelectedBlocks {
+  /** The selected cells, cut to the part of the sheet that is in use. */
+  readonly selected: CellBlock;
+  /** The table or the contiguous block around the selection; `selected` itself when it is a range. */
+  readonly around: CellBlock;
 }
 
 /** All that the pane's views can ask of the spreadsheet around them. One implementation: excelHost. */
 export interface SpreadsheetHost {
-  /** The selected cells. A single cell stays a single cell. */
-  readonly selection: () => Promise<CellBlock>;
-  /** The table or the contiguous block around the selection. */
-  readonly blockAroundSelection: () => Promise<CellBlock>;
-  /** Writes into the cells from the selection's top left corner. Refuses when they are not empty, unless told. */
+  readonly readSelection: () => Promise<SelectedBlocks>;
+  /** The cells of an address, as they are now. */
+  readonly read: (sheet: string, address: string) => Promise<CellBlock>;
+  /** The cells that so many rows and columns would fill from the selection's top left corner. */
+  readonly cellsFromSelection: (rowCount: number, columnCount: number) => Promise<CellBlock>;
+  /**
+   * Writes into `place`, which was read before and shown to the user. Refuses when the cells are no longer
+   * as they were shown, and when one is filled, unless told to overwrite.
+   */
   readonly insert: (
+    place: CellBlock,
     contents: readonly (readonly (string | number)[])[],
     options?: { readonly overwrite?: boolean },
-  ) => Promise<{ readonly address: string } | { readonly refused: string }>;
-  readonly readWorkbook: () => Promise<Workbook>;
+  ) => Promise<"written" | "changed meanwhile" | "filled">;
+  readonly readWorkbook: (onSheet?: (done: number, total: number) => void) => Promise<Workbook>;
   readonly goTo: (sheet: string, address: string) => Promise<void>;
   /** Calls back when the selection moves; returns how to stop. */
   readonly onSelectionChanged: (callback: () => void) => Promise<() => void>;

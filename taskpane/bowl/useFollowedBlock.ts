@@ -1,0 +1,69 @@
+import { useCallback, useEffect, useRef, useState } from "preact/hooks";
+import type { CellBlock } from "../host";
+import type { PaneContext } from "../view";
+import { useHostTask } from "../components/useHostTask";
+
+/** A block on the sheet, and which of its cells is selected. */
+export interface FollowedBlock {
+  readonly block: CellBlock;
+  readonly active: { readonly row: number; readonly column: number } | null;
+}
+
+const PAUSE_MS = 120; // a walk with the arrow keys is read once, where it ends
+
+/** The block around the selection, followed as it moves; a kept block is read anew where it lies. */
+export function useFollowedBlock(context: PaneContext, active: boolean) {
+  const { host } = context;
+  const { fault, run } = useHostTask(context);
+  const [followed, setFollowed] = useState<FollowedBlock | null>(null);
+  const [kept, setKept] = useState<FollowedBlock | null>(null);
+
+  const read = useCallback(
+    () =>
+      run(async () => {
+        if (host === null) return;
+        if (kept !== null) {
+          const block = await host.read(kept.block.sheet, kept.block.address);
+          setFollowed({ block, active: kept.active });
+          return;
+        }
+        const { selected, around } = await host.readSelection();
+        const place = { row: selected.top - around.top, column: selected.left - around.left };
+        setFollowed({ block: around, active: place });
+      }),
+    [host, kept, run],
+  );
+
+  const latest = useRef(read);
+  latest.current = read;
+  useEffect(() => {
+    if (active) void read();
+  }, [active, read]);
+  useEffect(() => {
+    if (host === null || !active) return;
+    let pause: ReturnType<typeof setTimeout> | undefined;
+    let gone = false;
+    let stop: (() => void) | null = null;
+    void run(async () => {
+      const unsubscribe = await host.onSelectionChanged(() => {
+        clearTimeout(pause);
+        pause = setTimeout(() => void latest.current(), PAUSE_MS);
+      });
+      if (gone) unsubscribe();
+      else stop = unsubscribe;
+    });
+    return () => {
+      gone = true;
+      clearTimeout(pause);
+      stop?.();
+    };
+  }, [host, active, run]);
+
+  return {
+    followed,
+    fault,
+    read,
+    isKept: kept !== null,
+    keep: (on: boolean) => setKept(on ? followed : null),
+  };
+}

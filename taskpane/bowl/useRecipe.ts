@@ -1,0 +1,38 @@
+import { useMemo, useState } from "preact/hooks";
+import type { PaneContext } from "../view";
+import { findRecipe } from "./findRecipe";
+import { nameKnower } from "./knownNames";
+import type { ColumnChoice } from "./recognised";
+import { useFollowedBlock } from "./useFollowedBlock";
+import { useOwnIngredients } from "./useOwnIngredients";
+
+/** The recipe under the selection, with own ingredients and the user's answers taken into account. */
+export function useRecipe(context: PaneContext, active: boolean) {
+  const block = useFollowedBlock(context, active);
+  const own = useOwnIngredients(context);
+  const [choices, setChoices] = useState<Readonly<Record<string, ColumnChoice | null>>>({});
+  const isKnown = useMemo(() => nameKnower(own.cells), [own.cells]);
+  const { followed } = block;
+  const place = followed === null ? "" : `${followed.block.sheet}!${followed.block.address}`;
+  const choice = choices[place] ?? null;
+  const recognition = useMemo(
+    () =>
+      followed === null || own.ranges === null
+        ? null
+        : findRecipe(followed.block, { isKnown, active: followed.active, choice }),
+    [followed, own.ranges, isKnown, choice],
+  );
+  return {
+    recognition,
+    fault: block.fault ?? own.fault,
+    own,
+    isKept: block.isKept,
+    keep: block.keep,
+    readAgain: async () => {
+      await own.lookAgain();
+      await block.read();
+    },
+    answer: (next: ColumnChoice | null) => setChoices({ ...choices, [place]: next }),
+    hasAnswered: choice !== null,
+  };
+}

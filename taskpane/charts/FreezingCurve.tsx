@@ -1,0 +1,115 @@
+import type { NumberFormat } from "../words/numberFormat";
+import type { Words } from "../words/words";
+import { CHART, curveGeometry, type CurveDot } from "./curveGeometry";
+import { TargetGate } from "./TargetGate";
+import "./freezingCurve.css";
+
+/** A temperature to point out, with the share that is ice there. */
+export interface CurveMark {
+  readonly label: string;
+  readonly temperatureC: number;
+  readonly fraction: number;
+}
+
+/** The window a target asks the curve to pass through. */
+export interface CurveTarget {
+  readonly name: string;
+  readonly temperatureC: number;
+  readonly iceFrom: number;
+  readonly iceTo: number;
+}
+
+interface FreezingCurveProps {
+  readonly words: Words;
+  readonly numbers: NumberFormat;
+  readonly dots: readonly CurveDot[];
+  readonly coldestC: number;
+  readonly marks: readonly CurveMark[];
+  readonly target: CurveTarget | null;
+  readonly basis: "water" | "mix";
+}
+
+type Geometry = ReturnType<typeof curveGeometry>;
+
+function Axes({
+  geometry,
+  numbers,
+  words,
+}: { geometry: Geometry } & Pick<FreezingCurveProps, "numbers" | "words">) {
+  const { x, y, temperatureTicks, fractionTicks } = geometry;
+  return (
+    <g class="curve-axes">
+      {fractionTicks.map((tick) => (
+        <g key={tick} transform={`translate(0 ${y(tick)})`}>
+          <line x1={CHART.left} x2={CHART.width - CHART.right} />
+          <text x={CHART.left - 5} dy="0.32em" text-anchor="end">
+            {numbers.fixed(tick * 100, 0)}
+          </text>
+        </g>
+      ))}
+      {temperatureTicks.map((tick) => (
+        <text key={tick} x={x(tick)} y={CHART.height - CHART.bottom + 14} text-anchor="middle">
+          {numbers.fixed(tick, 0)}
+        </text>
+      ))}
+      <text x={CHART.width - CHART.right} y={CHART.height - 4} text-anchor="end">
+        {words.chart.temperatureAxis}
+      </text>
+      <text x={2} y={9}>
+        {words.chart.iceAxis}
+      </text>
+    </g>
+  );
+}
+
+/** What the picture shows, in words, for whoever does not see it. */
+function description({ words, numbers, marks, target }: FreezingCurveProps): string {
+  const at = marks.map(({ temperatureC, fraction }) =>
+    words.chart.at(numbers.plain(temperatureC), numbers.percent(fraction)),
+  );
+  const gate =
+    target === null
+      ? []
+      : [
+          words.chart.gate(
+            target.name,
+            numbers.percent(target.iceFrom),
+            numbers.percent(target.iceTo),
+            numbers.plain(target.temperatureC),
+          ),
+        ];
+  return [...at, ...gate].join(" ");
+}
+
+/** The share that is ice against temperature, with its band, marks and the window of a target. */
+export function FreezingCurve(props: FreezingCurveProps) {
+  const { words, numbers, dots, coldestC, marks, target, basis } = props;
+  const geometry = curveGeometry(dots, coldestC);
+  const { x, y } = geometry;
+  return (
+    <svg
+      class="curve"
+      viewBox={`0 0 ${CHART.width} ${CHART.height}`}
+      role="img"
+      aria-label={`${words.chart.title[basis]} ${description(props)}`}
+    >
+      <path class="curve-ice" d={geometry.icePath} />
+      {geometry.bandPath !== "" && <path class="curve-band" d={geometry.bandPath} />}
+      <Axes geometry={geometry} numbers={numbers} words={words} />
+      <path class="curve-edge" d={geometry.edgePath} />
+      {target !== null && <TargetGate geometry={geometry} target={target} />}
+      {marks.map(({ label, temperatureC, fraction }) => (
+        <g
+          key={label}
+          class="curve-mark"
+          transform={`translate(${x(temperatureC)} ${y(fraction)})`}
+        >
+          <circle r="4" />
+          <text y={fraction > 0.85 ? 16 : -8} text-anchor="middle">
+            {numbers.percent(fraction)}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,77 @@
+import { callFunction } from "../../src/worksheet/callFunction";
+import { isProblem } from "../../src/foundation/problem";
+import { InsertPanel, type InsertOffer } from "../components/InsertPanel";
+import type { PaneContext } from "../view";
+import type { FigureLine } from "./figureLine";
+import { formulaText } from "./formulaText";
+
+interface FigureRowProps {
+  readonly context: PaneContext;
+  readonly line: FigureLine;
+  readonly subject: string;
+  readonly inserting: boolean;
+  readonly onInsert: (open: boolean) => void;
+}
+
+/** The value a cell would get from the line's function, or null when the function does not give one. */
+function cellValue({ call }: FigureLine): number | string | null {
+  if (call === null) return null;
+  const value = callFunction(call.name, ...call.args)[0]?.[0] ?? null;
+  return isProblem(value) || typeof value === "boolean" ? null : value;
+}
+
+function offersOf(line: FigureLine, { words, numbers }: PaneContext): readonly InsertOffer[] {
+  const fromFunction = cellValue(line);
+  const offers: InsertOffer[] = [{ label: words.insert.value, content: line.value }];
+  if (fromFunction !== null && line.call !== null) {
+    const shows = typeof fromFunction === "number" ? numbers.plain(fromFunction) : fromFunction;
+    const content = formulaText(line.call.name, line.call.args);
+    offers.unshift({ label: words.insert.formula, content, shows });
+  }
+  return offers;
+}
+
+/** A value with its unit and uncertainty, its source beneath, and the way into a cell. */
+export function FigureRow({ context, line, subject, inserting, onInsert }: FigureRowProps) {
+  const { words, numbers, host } = context;
+  const value = typeof line.value === "number" ? numbers.plain(line.value) : line.value;
+  const band = line.uncertainty === null ? "" : ` ± ${numbers.plain(line.uncertainty)}`;
+  const why = [
+    line.source,
+    line.obtained === null ? "" : words.obtained[line.obtained],
+    line.basis === "" ? "" : words.basis(line.basis),
+  ].filter((part) => part !== "");
+  return (
+    <li class="figure">
+      <div class="figure-top">
+        <span class="figure-label">{line.label}</span>
+        <span class="figure-value">
+          {value}
+          <span class="figure-unit">
+            {band} {line.unit}
+          </span>
+        </span>
+        {host !== null && (
+          <button
+            type="button"
+            class="small"
+            aria-expanded={inserting}
+            aria-label={words.insert.openFor(line.label)}
+            onClick={() => onInsert(!inserting)}
+          >
+            {words.insert.open}
+          </button>
+        )}
+      </div>
+      <p class="figure-why">{why.join(" · ")}</p>
+      {inserting && (
+        <InsertPanel
+          context={context}
+          title={`${subject}, ${line.label}`}
+          offers={offersOf(line, context)}
+          onClose={() => onInsert(false)}
+        />
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,86 @@
+import type { DefinedName, Workbook, WorkbookSheet, WorkbookTable } from "../../src/workbook/model";
+import { eachCell } from "../../src/workbook/eachCell";
+import { EXTENT_PROPERTIES } from "./blockAround";
+import { readSheet } from "./readSheet";
+
+interface LoadedTable extends WorkbookTable {
+  readonly sheet: string;
+}
+
+async function readTables(context: Excel.RequestContext): Promise<readonly LoadedTable[]> {
+  const { tables } = context.workbook;
+  tables.load("items/name,items/showTotals");
+  await context.sync();
+  const loading = tables.items.map((table) => {
+    const range = table.getRange();
+    range.load(EXTENT_PROPERTIES);
+    table.worksheet.load("name");
+    return { table, range };
+  });
+  await context.sync();
+  return loading.map(({ table, range }) => ({
+    sheet: table.worksheet.name,
+    name: table.name,
+    range: {
+      top: range.rowIndex,
+      left: range.columnIndex,
+      bottom: range.rowIndex + range.rowCount - 1,
+      right: range.columnIndex + range.columnCount - 1,
+    },
+    columns: [],
+    hasTotals: table.showTotals,
+  }));
+}
+
+const CALCULATION: Readonly<Record<string, Workbook["calculation"]>> = {
+  Manual: "manual",
+  AutomaticExceptTables: "automatic except tables",
+};
+
+/** Other workbooks that formulas refer to: the host does not list them, so they are read off. */
+function linkedFiles(sheets: readonly WorkbookSheet[]): readonly string[] {
+  const files = new Set<string>();
+  for (const sheet of sheets) {
+    eachCell(sheet, (_row, _column, { formula }) => {
+      for (const [, file] of (formula ?? "").matchAll(/\[([^[\]]+\.xl\w+)\]/gi)) {
+        if (file !== undefined) files.add(file);
+      }
+    });
+  }
+  return [...files];
+}
+
+/** The live workbook in the model that the audit reads. Selection, filters, undo and mode stay as they are. */
+export async function readWorkbook(
+  context: Excel.RequestContext,
+  onSheet: (done: number, total: number) => void,
+): Promise<Workbook> {
+  const { workbook } = context;
+  workbook.worksheets.load("items/name,items/visibility");
+  workbook.names.load("items/name,items/formula");
+  workbook.application.load("calculationMode");
+  const tables = await readTables(context);
+  const { items } = workbook.worksheets;
+  const sheets: WorkbookSheet[] = [];
+  for (const sheet of items) {
+    onSheet(sheets.length, items.length);
+    sheets.push(
+      await readSheet(
+        context,
+        sheet,
+        tables.filter((one) => one.sheet === sheet.name),
+      ),
+    );
+  }
+  const names = workbook.names.items.map(({ name, formula }): DefinedName => ({
+    name,
+    refersTo: String(formula).replace(/^=/, ""),
+    sheet: null,
+  }));
+  return {
+    sheets,
+    names,
+    calculation: CALCULATION[workbook.application.calculationMode as string] ?? "automatic",
+    externalLinks: linkedFiles(sheets),
+  };
+}

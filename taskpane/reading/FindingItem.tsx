@@ -1,0 +1,38 @@
+import type { Effect, Finding } from "../../src/audit/finding";
+import type { PaneContext } from "../view";
+
+interface FindingItemProps {
+  readonly context: PaneContext;
+  readonly finding: Finding;
+  readonly onGo: (finding: Finding) => void;
+}
+
+/** "freezing point −1.4 → −2.3 °C": what the finding does to the answer. */
+function effectText({ quantity, from, to, unit }: Effect, { numbers, words }: PaneContext): string {
+  const text = (value: number | string) =>
+    typeof value === "number" ? numbers.plain(value) : value;
+  return words.readThrough.effect(quantity, text(from), `${text(to)} ${unit}`.trim());
+}
+
+/** One finding: where, what, what it does, what helps. */
+export function FindingItem({ context, finding, onGo }: FindingItemProps) {
+  const { words } = context;
+  const place = `${finding.sheet}!${finding.cell}`;
+  return (
+    <li class={`finding finding-${finding.severity}`}>
+      <button
+        type="button"
+        class="small finding-cell"
+        aria-label={words.readThrough.goTo(place)}
+        onClick={() => onGo(finding)}
+      >
+        {place}
+      </button>
+      <p>{finding.message}</p>
+      <p class="finding-effect">
+        {finding.effect === null ? words.readThrough.noEffect : effectText(finding.effect, context)}
+      </p>
+      {finding.fix !== undefined && <p class="quiet">{words.readThrough.fix(finding.fix)}</p>}
+    </li>
+  );
+}

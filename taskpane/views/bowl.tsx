@@ -1,0 +1,73 @@
+import { ColumnForm } from "../bowl/ColumnForm";
+import { OwnChoice } from "../bowl/OwnChoice";
+import { RecipeReport } from "../bowl/RecipeReport";
+import { TakenAs } from "../bowl/TakenAs";
+import { useRecipe } from "../bowl/useRecipe";
+import { Notice } from "../components/Notice";
+import type { View, ViewProps } from "../view";
+import "../bowl/bowl.css";
+
+/** The recipe under the selection: how it freezes, what was read as what, and whether it meets a target. */
+function Bowl({ context, active }: ViewProps) {
+  const { words, host } = context;
+  const recipe = useRecipe(context, active);
+  const { recognition, own } = recipe;
+  if (host === null) return <Notice tone="note">{words.outsideBowl}</Notice>;
+  return (
+    <div class="bowl">
+      <div class="bowl-head">
+        <h2>{recognition?.kind === "recipe" ? recognition.title : words.bowlTitle}</h2>
+        <div class="buttons">
+          <button
+            type="button"
+            class="small"
+            aria-pressed={recipe.isKept}
+            onClick={() => recipe.keep(!recipe.isKept)}
+            title={words.keepAbout}
+          >
+            {words.keep}
+          </button>
+          <button type="button" class="small" onClick={() => void recipe.readAgain()}>
+            {words.readAgain}
+          </button>
+        </div>
+      </div>
+      {recipe.fault !== null && <Notice tone="trouble">{recipe.fault}</Notice>}
+      {recognition === null && recipe.fault === null && <p class="quiet">{words.reading}</p>}
+      {recognition?.kind === "none" && (
+        <Notice tone="note">
+          {words.noRecipe[recognition.why](`${recognition.sheet}!${recognition.address}`)}
+        </Notice>
+      )}
+      {recognition?.kind === "question" && (
+        <ColumnForm
+          key={`${recognition.sheet}!${recognition.address}`}
+          context={context}
+          question={recognition}
+          onAnswer={recipe.answer}
+        />
+      )}
+      {recognition?.kind === "recipe" && (
+        <>
+          <TakenAs
+            context={context}
+            recipe={recognition}
+            own={own.chosen}
+            onChange={recipe.hasAnswered ? () => recipe.answer(null) : null}
+          />
+          <RecipeReport context={context} recipe={recognition} own={own.cells} />
+        </>
+      )}
+      {own.ranges !== null && (
+        <OwnChoice
+          context={context}
+          ranges={own.ranges}
+          chosen={own.chosen}
+          onChoose={own.choose}
+        />
+      )}
+    </div>
+  );
+}
+
+export const bowl: View = { key: "bowl", Content: Bowl };

@@ -1,0 +1,51 @@
+/** Numbers as the display language writes them, and read as it writes them. */
+export interface NumberFormat {
+  /** So many decimals, always. */
+  readonly fixed: (value: number, decimals: number) => string;
+  /** Up to six significant digits. */
+  readonly plain: (value: number) => string;
+  /** A fraction as per cent. */
+  readonly percent: (fraction: number, decimals?: number) => string;
+  /** A value to the digits its uncertainty leaves, with the uncertainty: "−2.31 ± 0.05 °C". */
+  readonly withBand: (value: number, uncertainty: number, unit: string) => string;
+  /** A number as someone types it, with a decimal point or comma; null when it is none. */
+  readonly read: (text: string) => number | null;
+}
+
+const MINUS = "\u2212"; // the true minus sign lines up with plus and digits
+
+/** Decimals that leave an uncertainty two digits when it begins with 1, else one. */
+export function decimalsFor(uncertainty: number): number {
+  if (!(uncertainty > 0)) return 2;
+  const exponent = Math.floor(Math.log10(uncertainty));
+  const leading = uncertainty / 10 ** exponent;
+  return Math.min(6, Math.max(0, (leading < 2 ? 1 : 0) - exponent));
+}
+
+function readNumber(text: string): number | null {
+  const plain = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, "-")
+    .replace(",", ".");
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+}
+
+export function numberFormat(language: string): NumberFormat {
+  const write = (value: number, options: Intl.NumberFormatOptions) =>
+    // Adding 0 turns a negative zero, also one made by rounding, into zero.
+    new Intl.NumberFormat(language, { useGrouping: false, signDisplay: "negative", ...options })
+      .format(value + 0)
+      .replace("-", MINUS);
+  const fixed = (value: number, decimals: number) =>
+    write(value, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  return {
+    fixed,
+    plain: (value) => write(value, { maximumSignificantDigits: 6 }),
+    percent: (fraction, decimals = 0) => `${fixed(fraction * 100, decimals)}\u202f%`,
+    withBand: (value, uncertainty, unit) => {
+      const decimals = decimalsFor(uncertainty);
+      return `${fixed(value, decimals)} ± ${fixed(uncertainty, decimals)}\u202f${unit}`;
+    },
+    read: readNumber,
+  };
+}
