@@ -1,5 +1,6 @@
 // Two bundles from the same sources: the add-in (functions and pane, as Excel loads them) and the bench.
 require("tsx/cjs"); // the build reads the project's own TypeScript: metadata and help come from the functions
+const fs = require("node:fs");
 const path = require("node:path");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const CopyPlugin = require("copy-webpack-plugin");
@@ -45,6 +46,19 @@ class MetadataPlugin {
   }
 }
 
+/** Leaves a mark beside what was built, dated to the build's beginning: `npm start` compares it with the sources. */
+class BuiltMarkPlugin {
+  apply(compiler) {
+    const began = new Date();
+    compiler.hooks.done.tap("BuiltMark", (stats) => {
+      if (stats.hasErrors()) return;
+      const mark = path.join(compiler.outputPath, ".built");
+      fs.writeFileSync(mark, "");
+      fs.utimesSync(mark, began, began);
+    });
+  }
+}
+
 const drawIcon = (svg, size) =>
   new Resvg(svg, { fitTo: { mode: "width", value: size } }).render().asPng();
 
@@ -65,6 +79,7 @@ module.exports = [
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].css" }),
       new MetadataPlugin(),
+      new BuiltMarkPlugin(),
       new CopyPlugin({
         patterns: [
           { from: "taskpane/pane.html", to: "pane.html" },
@@ -94,6 +109,7 @@ module.exports = [
     plugins: [
       new MiniCssExtractPlugin({ filename: "[name].css" }),
       new CopyPlugin({ patterns: [{ from: "src/bench/page/index.html", to: "index.html" }] }),
+      new BuiltMarkPlugin(),
     ],
   },
 ];

@@ -1,33 +1,12 @@
-import { existsSync } from "node:fs";
 import { chromium, type Browser, type Page } from "playwright-core";
-
-const USUAL_PLACES = [
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-  "/usr/bin/google-chrome-stable",
-  "/opt/google/chrome/chrome",
-  "/snap/bin/chromium",
-  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
-  "C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe",
-  "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
-];
-
-/** Where Chromium is: CHROME_PATH, else the usual places, else null. */
-export function chromiumPath(): string | null {
-  const asked = process.env["CHROME_PATH"];
-  if (asked) return existsSync(asked) ? asked : null;
-  return USUAL_PLACES.find((place) => existsSync(place)) ?? null;
-}
+import { findChromium } from "./findChromium";
 
 /**
  * `describe` where there is a Chromium. Without one the tests are left out and one line says so;
  * REQUIRE_BROWSER=1 makes that a failure.
  */
 export function describeInBrowser(title: string, tests: () => void): void {
-  if (chromiumPath() !== null) {
+  if (findChromium() !== null) {
     describe(title, tests);
     return;
   }
@@ -43,7 +22,7 @@ export function describeInBrowser(title: string, tests: () => void): void {
 
 /** Starts Chromium without its own calls home, so that every request seen is the page's. */
 export function launchChromium(): Promise<Browser> {
-  const executablePath = chromiumPath();
+  const executablePath = findChromium();
   if (executablePath === null) throw new Error("There is no Chromium to start.");
   return chromium.launch({
     executablePath,

@@ -51,8 +51,6 @@ const questions: readonly (readonly [label: string, written: string, format: str
   ],
 ];
 
-const CURVE_ROW = LAST_ROW + 3 + questions.length + 1;
-
 /** One recipe in full: household measures, what it does in the cold, and its freezing curve. */
 export const barsSheet: BookSheet = sheet(
   "Apricot bars",
@@ -85,5 +83,3 @@ export const barsSheet: BookSheet = sheet(
   [330, 110, 110, 150],
   { frozenRows: HEADER_ROW },
 );
-
-export const curveRow = CURVE_ROW;

@@ -42,7 +42,7 @@ export interface KitchenRecipe {
 export const recipes: readonly KitchenRecipe[] = [
   {
     name: "Apricot-pistachio sorbet bars",
-    target: "chewy bar",
+    target: "firm bar at −18",
     grams: {
       Apricot: 600,
       Sugar: 150,
@@ -54,27 +54,27 @@ export const recipes: readonly KitchenRecipe[] = [
   },
   {
     name: "Lemon granita",
-    target: "granita",
+    target: "scraped granita",
     grams: { Water: 700, Sugar: 170, "Lemon juice": 160 },
   },
   {
     name: "Spiced coffee ice",
-    target: "granita",
+    target: "scraped granita",
     grams: { Coffee: 800, Sugar: 130 },
   },
   {
     name: "Honey ice",
-    target: "scoop",
+    target: "scooped at −18",
     grams: { Milk: 560, Cream: 220, "Milk powder": 35, Honey: 150 },
   },
   {
     name: "Milk ice bars",
-    target: "firm bar",
+    target: "firm bar at −18",
     grams: { Milk: 680, Cream: 120, "Milk powder": 30, Sugar: 110 },
   },
   {
     name: "Cream ice with biscuit",
-    target: "scoop",
+    target: "scooped at −13",
     grams: {
       Milk: 500,
       Cream: 280,
@@ -86,27 +86,27 @@ export const recipes: readonly KitchenRecipe[] = [
   },
   {
     name: "Apricot granita",
-    target: "granita",
+    target: "scraped granita",
     grams: { Apricot: 400, Water: 450, Sugar: 120, "Lemon juice": 25 },
   },
   {
     name: "Lemon sorbet",
-    target: "scoop",
+    target: "scooped at −13",
     grams: { Water: 500, "Lemon juice": 200, Sugar: 240, "Glucose syrup": 60 },
   },
   {
     name: "Coffee cream bars",
-    target: "firm bar",
+    target: "firm bar at −18",
     grams: { Coffee: 300, Cream: 300, Milk: 200, "Milk powder": 30, Sugar: 120 },
   },
   {
     name: "Coffee and rum pops",
-    target: "firm bar",
+    target: "firm bar at −18",
     grams: { Coffee: 620, Rum: 40, Sugar: 120 },
   },
   {
     name: "Salted honey bars with pistachio",
-    target: "chewy bar",
+    target: "firm bar at −18",
     grams: {
       Milk: 520,
       Cream: 240,
@@ -119,7 +119,7 @@ export const recipes: readonly KitchenRecipe[] = [
   },
   {
     name: "Apricot milk ice",
-    target: "scoop",
+    target: "scooped at −13",
     grams: { Apricot: 350, Milk: 340, Cream: 120, "Milk powder": 25, Sugar: 140, Dextrose: 30 },
   },
 ];

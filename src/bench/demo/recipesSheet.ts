@@ -10,21 +10,28 @@ const HEADER_ROW = 4;
 const FIRST_ROW = HEADER_ROW + 1;
 const LAST_ROW = HEADER_ROW + recipes.length;
 const PRICE_ROW = LAST_ROW + 2;
-const FIRST = "B";
-const LAST = columnName(pantry.length);
+
+// Columns: the recipe's name, what is predicted of it, then the grams of each ingredient, then batch and cost.
+const FREEZING = "B";
+const SERVED_AS = "C";
+const SERVED_AT = "D";
+const ICE = "E";
+const CHECK = "F";
+const ANSWERS = 5;
+const FIRST = columnName(1 + ANSWERS);
+const LAST = columnName(ANSWERS + pantry.length);
+const BATCH = columnName(ANSWERS + pantry.length + 1);
+const COST = columnName(ANSWERS + pantry.length + 2);
+
+const column = (letter: string): string => `${letter}${FIRST_ROW}:${letter}${LAST_ROW}`;
 const ITEMS = `$${FIRST}$${HEADER_ROW}:$${LAST}$${HEADER_ROW}`;
 const GRAMS = `${FIRST}${FIRST_ROW}:${LAST}${LAST_ROW}`;
-
-const [BATCH, COST, FREEZING, SERVED_AS, SERVED_AT, ICE, CHECK] = Array.from(
-  { length: 7 },
-  (_, index) => columnName(pantry.length + 1 + index),
-) as [string, string, string, string, string, string, string];
 
 /** The three columns that one cell each fills for all recipes. */
 const filledByOne = {
   freezingPoint: `${NAMESPACE}.FREEZINGPOINT(${ITEMS},${GRAMS},${OWN_INGREDIENTS})`,
-  temperature: `${NAMESPACE}.TARGET(${SERVED_AS}${FIRST_ROW}:${SERVED_AS}${LAST_ROW},"temperature")`,
-  ice: `${NAMESPACE}.ICEFRACTION(${ITEMS},${GRAMS},${SERVED_AT}${FIRST_ROW}:${SERVED_AT}${LAST_ROW},"water",${OWN_INGREDIENTS})`,
+  temperature: `${NAMESPACE}.TARGET(${column(SERVED_AS)},"temperature")`,
+  ice: `${NAMESPACE}.ICEFRACTION(${ITEMS},${GRAMS},${column(SERVED_AT)},"water",${OWN_INGREDIENTS})`,
 };
 
 function recipeRow(index: number): DemoCell[] {
@@ -32,34 +39,40 @@ function recipeRow(index: number): DemoCell[] {
   if (recipe === undefined) return [];
   const row = FIRST_ROW + index;
   const grams = `${FIRST}${row}:${LAST}${row}`;
-  const column = (written: string, format: string): DemoCell =>
+  const first = (written: string, format: string): DemoCell =>
     index === 0 ? formula(written, format) : filled(format);
   return [
     text(recipe.name),
+    first(filledByOne.freezingPoint, "0.00"),
+    text(recipe.target),
+    first(filledByOne.temperature, "0.0"),
+    first(filledByOne.ice, "0 %"),
+    formula(`${NAMESPACE}.CHECK(${ITEMS},${grams},${SERVED_AS}${row},${OWN_INGREDIENTS})`),
     ...pantry.map(({ name }): DemoCell => {
       const amount = recipe.grams[name];
       return amount === undefined ? undefined : number(amount);
     }),
     formula(`SUM(${grams})`, "#,##0"),
     formula(`SUMPRODUCT(${grams},$${FIRST}$${PRICE_ROW}:$${LAST}$${PRICE_ROW})/100`, "0.00"),
-    column(filledByOne.freezingPoint, "0.00"),
-    text(recipe.target),
-    column(filledByOne.temperature, "0"),
-    column(filledByOne.ice, "0 %"),
-    formula(`${NAMESPACE}.CHECK(${ITEMS},${grams},${SERVED_AS}${row},${OWN_INGREDIENTS})`),
   ];
 }
 
 const headings = (): DemoCell[] => [
-  heading("Recipe, grams of each"),
-  ...pantry.map(({ name }) => heading(name, "right")),
-  heading("Batch, g", "right"),
-  heading("Cost", "right"),
+  heading("Recipe"),
   heading("Freezes from, °C", "right"),
   heading("Served as"),
   heading("at, °C", "right"),
   heading("Water frozen then", "right"),
   heading("Check"),
+  ...pantry.map(({ name }) => heading(name, "right")),
+  heading("Batch, g", "right"),
+  heading("Cost", "right"),
+];
+
+const prices = (): DemoCell[] => [
+  hint("Price of 100 g"),
+  ...Array.from({ length: ANSWERS }, () => undefined),
+  ...pantry.map((_, index) => formula(priceCell(index), "0.00")),
 ];
 
 /** Every recipe in one row: one cell fills each column of predictions. */
@@ -69,16 +82,16 @@ export const recipesSheet: BookSheet = sheet(
     [title("Sallow Row Community Kitchen: frozen sweets")],
     [
       hint(
-        `One recipe a row. ${FREEZING}${FIRST_ROW}, ${SERVED_AT}${FIRST_ROW} and ${ICE}${FIRST_ROW} each fill their whole column. Pistachios and biscuit do not dissolve.`,
+        `One recipe a row, grams to the right. ${FREEZING}${FIRST_ROW}, ${SERVED_AT}${FIRST_ROW} and ${ICE}${FIRST_ROW} each fill their whole column. Pistachios and biscuit do not dissolve. Honey is not for children under one year.`,
       ),
     ],
     [],
     headings(),
     ...recipes.map((_, index) => recipeRow(index)),
     [],
-    [hint("Price of 100 g"), ...pantry.map((_, index) => formula(priceCell(index), "0.00"))],
+    prices(),
   ],
-  [210, ...pantry.map(() => 72), 72, 64, 84, 110, 56, 84, 380],
+  [220, 78, 120, 56, 78, 300, ...pantry.map(() => 76), 72, 64],
   { frozenRows: HEADER_ROW, frozenColumns: 1, rowHeightsPx: new Map([[HEADER_ROW - 1, 42]]) },
 );
 
@@ -87,6 +100,8 @@ export const recipeCells = {
   sheet: "Recipes",
   firstRow: FIRST_ROW,
   lastRow: LAST_ROW,
-  columns: { batch: BATCH, cost: COST, freezingPoint: FREEZING, ice: ICE, check: CHECK },
-  formulas: filledByOne,
+  columns: { freezingPoint: FREEZING, ice: ICE, check: CHECK, batch: BATCH, cost: COST },
+  items: ITEMS,
+  grams: (row: number): string => `${FIRST}${row}:${LAST}${row}`,
+  ownIngredients: OWN_INGREDIENTS,
 } as const;
