@@ -6,6 +6,9 @@ export const MOST_THETA_MOL_PER_KG = 60;
 
 const LOG_MOST = Math.log(MOST_THETA_MOL_PER_KG);
 
+/** A trace that no digit of any answer would show. */
+const NOTHING_MOL_PER_KG = 1e-12;
+
 /** Eight factors of e: no curve is that far from the ideal law. */
 const WIDEST = 8;
 
@@ -37,7 +40,7 @@ export function solutionThetaMolPerKg(
   temperatureC: number | "freezing",
 ): number {
   const moles = solution.solutes.reduce((sum, solute) => sum + solute.moles, 0);
-  if (!(moles > 0)) return 0;
+  if (!(moles / solution.waterKg > NOTHING_MOL_PER_KG)) return 0;
   const excessAt = (logTheta: number) => {
     const held = heldWaterKg(solution, Math.exp(logTheta), temperatureC);
     return held > 0 ? Math.log(held / solution.waterKg) : -WIDEST; // past the end of a curve

@@ -16,7 +16,8 @@ export function soundDownToC(curve: HeldWaterCurve): number {
   let before = [Infinity, Infinity];
   for (let temperatureC = -0.001; temperatureC >= COLDEST_C; temperatureC -= STEP_K) {
     const theta = iceLineThetaMolPerKg(temperatureC);
-    const held = [waterHeldKgPerMol(curve, theta, "freezing"), waterHeldKgPerMol(curve, theta, 25)];
+    const held = [waterHeldKgPerMol(curve, theta, "freezing")];
+    if (theta < DRIEST_THETA) held.push(waterHeldKgPerMol(curve, theta, 25));
     const sound = held.every((value, i) => value > 0 && value < (before[i] ?? 0));
     if (!sound) return temperatureC;
     before = held;

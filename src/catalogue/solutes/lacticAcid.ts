@@ -11,7 +11,16 @@ export const lacticAcid = defineSolute({
   food: true,
   molarMass: molarMassOf("C3H6O3"),
   vantHoff: particles(1),
-  curve: { form: "norrish", constant: -1.59 },
+  // −1.59 in the dilute limit; Norrish's own form turns back on itself below −53 °C
+  curve: {
+    form: "series",
+    ions: 1,
+    debyeHueckel: 0,
+    a: [-1.59, 0, 0, 0],
+    e: 0,
+    e2: 0,
+    k: [0, 0],
+  },
   curveRecord: {
     source: ["chirife1980"],
     obtained: "computed here",
