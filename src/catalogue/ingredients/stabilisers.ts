@@ -135,7 +135,7 @@ export const stabilisers: readonly Ingredient[] = [
     group: "stabilisers",
     aliases: { en: ["mono and diglycerides", "E 471"], de: ["Mono- und Diglyceride"] },
     composition: { water: 0.5, fat: 99.5 },
-    spread: { water: 2 },
+    spread: { water: 0.2 },
     spreadBasis: "moisture of a powder (common practice)",
     source: "eu231_2012",
     sourceRecord: "purity criteria",

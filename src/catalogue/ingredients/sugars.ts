@@ -178,7 +178,7 @@ export const sugars: readonly Ingredient[] = [
       en: ["tabletop fructose", "fructose sweetener, 93 %"],
       de: ["Fruchtzucker-Streusüße"],
     },
-    composition: { water: 0, solutes: { "sodium chloride": 0.031 }, inert: 99.97 },
+    composition: { water: 0, solutes: { fructose: 92.7, "sodium chloride": 0.031 }, inert: 7.27 },
     spread: { fructose: 1 },
     spreadBasis: "between makers (common practice)",
     source: "usdaSr26",
