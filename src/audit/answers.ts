@@ -1,0 +1,51 @@
+import type { Cell } from "../foundation/cell";
+import { callFunction } from "../worksheet/callFunction";
+import type { Mix } from "./mix";
+
+/** The first cell of a worksheet function's answer when it is a number, else null. */
+export function numberFrom(name: string, ...args: readonly unknown[]): number | null {
+  const answer: Cell | undefined = callFunction(name, ...args)[0]?.[0];
+  return typeof answer === "number" ? answer : null;
+}
+
+const column = <T>(values: readonly T[]): T[][] => values.map((value) => [value]);
+
+/** °C at which the first ice forms, or null when there is no such number. */
+export const freezingPointC = ({ items, grams, ownIngredients }: Mix): number | null =>
+  items.length === 0
+    ? null
+    : numberFrom("FREEZINGPOINT", column(items), column(grams), ownIngredients);
+
+/** Share that is ice at a temperature, 0–1, or null. */
+export const iceFraction = (
+  mix: Mix,
+  temperatureC: number,
+  basis: "water" | "mix",
+): number | null =>
+  mix.items.length === 0
+    ? null
+    : numberFrom(
+        "ICEFRACTION",
+        column(mix.items),
+        column(mix.grams),
+        temperatureC,
+        basis,
+        mix.ownIngredients,
+      );
+
+/** g of a component in the whole mix, or null. */
+export const componentGrams = (mix: Mix, component: string): number | null =>
+  mix.items.length === 0
+    ? null
+    : numberFrom("COMPONENT", column(mix.items), column(mix.grams), component, mix.ownIngredients);
+
+/** g of a component in 100 g of one item, or null. */
+export const componentPer100 = (
+  item: string,
+  component: string,
+  ownIngredients: Mix["ownIngredients"],
+) => numberFrom("COMPONENT", [[item]], [[100]], component, ownIngredients);
+
+/** A constant of a solute, or null when the name is no solute. */
+export const soluteConstant = (name: string, property: string): number | null =>
+  numberFrom("SOLUTE", name, property);

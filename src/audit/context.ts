@@ -1,0 +1,32 @@
+import type { Workbook } from "../workbook/model";
+import { meantMix, type MeantMix } from "./mix";
+import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
+import { knownItems, type ItemCheck } from "./recipes/knownItems";
+import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
+import { statedResults, type StatedResult } from "./statedResults";
+
+/** What every rule works from. */
+export interface AuditContext extends FoundRecipes {
+  readonly workbook: Workbook;
+  readonly results: readonly StatedResult[];
+  readonly checkFor: (block: RecipeBlock) => ItemCheck;
+  readonly mixOf: (block: RecipeBlock, recipe: Recipe) => MeantMix;
+}
+
+/** Reads a workbook once for all rules. */
+export function auditContext(workbook: Workbook): AuditContext {
+  const found = findRecipes(workbook);
+  const checks = new Map<unknown, ItemCheck>();
+  const checkFor = ({ ownIngredients }: RecipeBlock): ItemCheck => {
+    const check = checks.get(ownIngredients) ?? knownItems(ownIngredients);
+    checks.set(ownIngredients, check);
+    return check;
+  };
+  const mixes = new WeakMap<Recipe, MeantMix>();
+  const mixOf = (block: RecipeBlock, recipe: Recipe): MeantMix => {
+    const mix = mixes.get(recipe) ?? meantMix(block, recipe, checkFor(block));
+    mixes.set(recipe, mix);
+    return mix;
+  };
+  return { ...found, workbook, results: statedResults(workbook, found.blocks), checkFor, mixOf };
+}

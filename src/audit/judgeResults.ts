@@ -1,0 +1,119 @@
+import { rounded } from "./effect";
+import type { AuditContext } from "./context";
+import { explainResult } from "./explainResult";
+import type { Finding } from "./finding";
+import { findingAt } from "./findingAt";
+import type { RecipeBlock } from "./recipes/recipeBlock";
+import { freezingPointsByRow, recomputed } from "./recomputed";
+import { fahrenheitToC } from "./resultLabel";
+import type { StatedResult } from "./statedResults";
+
+/** The two rules that share this work: a wrong result, and one that only the ideal law gives. */
+export const RESULT = { id: "result-differs", severity: "error" } as const;
+export const IDEAL_LAW = { id: "ideal-law-too-far-off", severity: "warning" } as const;
+
+/** Below these differences two honest sheets may disagree: rounding, other constants, other curves. */
+const LEAST: Readonly<Record<StatedResult["role"], number>> = {
+  "freezing point": 0.1,
+  depression: 0.1,
+  molality: 0.02,
+  "ice fraction": 0.03,
+};
+const RELATIVE = 0.05;
+/** The classroom law is a warning only where it is off by more than this. */
+const IDEAL_RELATIVE = 0.08;
+/** Above this many results of one block they are computed in one call. */
+const MANY = 50;
+
+/** A stated number in the unit in which we answer. */
+function inOurUnit({ value, unit, role }: StatedResult): number {
+  if (unit === "%") return value / 100;
+  if (unit !== "°F") return value;
+  return role === "depression" ? (value * 5) / 9 : fahrenheitToC(value);
+}
+
+const isOff = (
+  role: StatedResult["role"],
+  stated: number,
+  ours: number,
+  relative: number,
+): boolean => Math.abs(stated - ours) > Math.max(LEAST[role], relative * Math.abs(ours));
+
+function explanationOf(context: AuditContext, result: StatedResult) {
+  if (result.role === "ice fraction") return null;
+  const mix = context.mixOf(result.block, result.recipe);
+  return explainResult(mix, result.role, result.value, result.unit === "°F");
+}
+
+const OUR_UNIT = {
+  "freezing point": "°C",
+  depression: "K",
+  molality: "mol/kg",
+  "ice fraction": "%",
+} as const;
+
+function judge(context: AuditContext, result: StatedResult, ours: number | null): Finding | null {
+  const { role, sheet, label } = result;
+  const stated = inOurUnit(result);
+  if (ours === null || !isOff(role, stated, ours, RELATIVE)) return null;
+  const explanation = explanationOf(context, result);
+  const idealOnly = explanation?.mistakes.length === 0;
+  if (idealOnly && !isOff(role, stated, ours, IDEAL_RELATIVE)) return null;
+  const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
+  const unit = OUR_UNIT[role];
+  const why = idealOnly
+    ? " The ideal law i·Kf·m gives the sheet's number; at this strength real solutions differ."
+    : explanation !== null
+      ? ` The sheet's number comes out ${explanation.mistakes.join(" and ")}.`
+      : "";
+  return findingAt(idealOnly ? IDEAL_LAW : RESULT, sheet, result, {
+    message: `"${label}" is ${shown(stated)} ${unit}; recomputed from the recipe it is ${shown(ours)} ${unit}.${why}`,
+    effect: { quantity: role, from: shown(stated), to: shown(ours), unit },
+  });
+}
+
+function byBlock(results: readonly StatedResult[]): Map<RecipeBlock, StatedResult[]> {
+  const groups = new Map<RecipeBlock, StatedResult[]>();
+  for (const result of results) {
+    const group = groups.get(result.block);
+    if (group === undefined) groups.set(result.block, [result]);
+    else group.push(result);
+  }
+  return groups;
+}
+
+function judgeMany(
+  context: AuditContext,
+  block: RecipeBlock,
+  results: readonly StatedResult[],
+): Finding[] {
+  const points = freezingPointsByRow(context, results);
+  return results.flatMap((result) => {
+    if (!context.mixOf(block, result.recipe).complete) return [];
+    const point = points.get(result.recipe.line) ?? null;
+    const ours = point === null || result.role === "freezing point" ? point : -point;
+    return judge(context, result, ours) ?? [];
+  });
+}
+
+function judgeAll(context: AuditContext): Finding[] {
+  return [...byBlock(context.results)].flatMap(([block, results]) => {
+    const isPoint = ({ role }: StatedResult) => role === "freezing point" || role === "depression";
+    const points = results.filter(isPoint);
+    const many = block.layout === "across" && points.length > MANY;
+    const single = many ? results.filter((result) => !isPoint(result)) : results;
+    return [
+      ...(many ? judgeMany(context, block, points) : []),
+      ...single.flatMap((result) => judge(context, result, recomputed(context, result)) ?? []),
+    ];
+  });
+}
+
+const judged = new WeakMap<AuditContext, Finding[]>();
+
+/** Compares every stated result of a workbook with what its recipe gives; done once for both rules. */
+export function judgeResults(context: AuditContext): readonly Finding[] {
+  const known = judged.get(context) ?? judgeAll(context);
+  judged.set(context, known);
+  return known;
+}

@@ -1,0 +1,58 @@
+import type { Workbook, WorkbookSheet } from "../workbook/model";
+import { textAt } from "./recipes/cells";
+import { headerRole, type Role } from "./recipes/headerRole";
+import type { Place } from "./recipes/recipeBlock";
+import { sheetTexts } from "./recipes/sheetTexts";
+
+/** A label with the first number to its right. */
+export interface LabelledNumber extends Place {
+  readonly sheet: WorkbookSheet;
+  readonly role: Role;
+  readonly label: string;
+  readonly value: number;
+  /** The words between or right after, usually a unit. */
+  readonly beside: string;
+}
+
+const REACH = 3;
+
+function numberBeside(
+  sheet: WorkbookSheet,
+  row: number,
+  column: number,
+  role: Role,
+): LabelledNumber | null {
+  const label = textAt(sheet, row, column);
+  let words = "";
+  for (let at = column + 1; at <= column + REACH; at += 1) {
+    const value = sheet.cellAt(row, at)?.value;
+    if (typeof value === "number") {
+      return {
+        sheet,
+        row,
+        column: at,
+        role,
+        label,
+        value,
+        beside: words || textAt(sheet, row, at + 1),
+      };
+    }
+    words = typeof value === "string" ? value : words;
+    if (words.length > 12) return null;
+  }
+  return null;
+}
+
+/** All labels of some roles in a workbook that have a number to their right. */
+export function labelledNumbers(workbook: Workbook, roles: readonly Role[]): LabelledNumber[] {
+  return workbook.sheets.flatMap((sheet) =>
+    [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+      columns.flatMap((column) => {
+        const role = headerRole(textAt(sheet, row, column));
+        return role !== null && roles.includes(role)
+          ? (numberBeside(sheet, row, column, role) ?? [])
+          : [];
+      }),
+    ),
+  );
+}

@@ -1,0 +1,45 @@
+import type { Matrix } from "../foundation/cell";
+import { amountOf } from "./recipes/amountOf";
+import type { ItemCheck } from "./recipes/knownItems";
+import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
+
+/** A recipe as the worksheet functions take it. */
+export interface Mix {
+  readonly items: readonly string[];
+  readonly grams: readonly number[];
+  readonly ownIngredients: Matrix | null;
+}
+
+/** What a recipe means, and whether all of it could be read. */
+export interface MeantMix extends Mix {
+  /** False when an ingredient with an amount is unknown or its amount unreadable: it is then left out. */
+  readonly complete: boolean;
+}
+
+/** The mix a recipe means: numbers typed as text are read, unknown names are left out. */
+export function meantMix(block: RecipeBlock, recipe: Recipe, check: ItemCheck): MeantMix {
+  const items: string[] = [];
+  const grams: number[] = [];
+  let complete = true;
+  for (const name of block.names) {
+    const amount = amountOf(block, recipe, name);
+    if (amount.grams === null ? amount.unreadable !== null : amount.grams < 0) complete = false;
+    if (amount.grams === null || amount.grams <= 0) continue;
+    if (check(name.item) === null) {
+      items.push(name.item);
+      grams.push(amount.grams);
+    } else complete = false;
+  }
+  return { items, grams, complete, ownIngredients: block.ownIngredients };
+}
+
+/** The same mix with one ingredient's name or grams changed. */
+export function changedMix(mix: Mix, item: string, change: { item?: string; grams?: number }): Mix {
+  const at = mix.items.indexOf(item);
+  if (at < 0) return mix;
+  return {
+    items: mix.items.map((name, index) => (index === at ? (change.item ?? name) : name)),
+    grams: mix.grams.map((grams, index) => (index === at ? (change.grams ?? grams) : grams)),
+    ownIngredients: mix.ownIngredients,
+  };
+}

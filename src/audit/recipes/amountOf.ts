@@ -1,0 +1,70 @@
+import { callFunction } from "../../worksheet/callFunction";
+import { amountText, type AmountText } from "./amountText";
+import {
+  amountPlace,
+  type Place,
+  type Recipe,
+  type RecipeBlock,
+  type RecipeName,
+} from "./recipeBlock";
+import { gramsPer, isMass, unitFromFormat, unitFromWord, type AmountUnit } from "./unit";
+
+/** An amount of a recipe: what the cell means in grams (or in shares of the mix), and how it was read. */
+export interface Amount extends Place {
+  /** Null when the cell is blank or holds nothing that could be an amount. */
+  readonly grams: number | null;
+  /** Set when the number is there as text, so that the sheet itself does not count it. */
+  readonly asText: AmountText | null;
+  readonly unit: AmountUnit;
+  /** What stands there instead of an amount: a word, an error. */
+  readonly unreadable: string | null;
+}
+
+/** The unit of one amount: its unit cell, else its own format, else the recipe's. */
+function unitOf(
+  block: RecipeBlock,
+  recipe: Recipe,
+  name: RecipeName,
+  format: string | undefined,
+): AmountUnit {
+  if (block.unitColumn !== null) {
+    const text = block.sheet.cellAt(name.row, block.unitColumn)?.value;
+    const unit = typeof text === "string" ? unitFromWord(text) : null;
+    if (unit !== null) return unit;
+  }
+  return unitFromFormat(format) ?? recipe.unit;
+}
+
+function toGrams(
+  block: RecipeBlock,
+  item: string,
+  amount: number | string,
+  unit: AmountUnit,
+): number | null {
+  if (typeof unit !== "string") {
+    const grams = callFunction("GRAMS", item, amount, unit.household, block.ownIngredients)[0]?.[0];
+    return typeof grams === "number" ? grams : null;
+  }
+  if (typeof amount !== "number") return null;
+  if (isMass(unit)) return amount * gramsPer(unit);
+  return unit === "fraction" ? amount * 100 : amount;
+}
+
+/** Reads the amount of one name in one recipe. */
+export function amountOf(block: RecipeBlock, recipe: Recipe, name: RecipeName): Amount {
+  const place = amountPlace(block, recipe, name);
+  const cell = block.sheet.cellAt(place.row, place.column);
+  const value = cell?.value ?? null;
+  const unit = unitOf(block, recipe, name, cell?.format);
+  const blank = { ...place, grams: null, asText: null, unit, unreadable: null };
+  if (value === null || value === "") return blank;
+  if (typeof value === "number") return { ...blank, grams: toGrams(block, name.item, value, unit) };
+  if (typeof value === "boolean") return { ...blank, unreadable: value ? "TRUE" : "FALSE" };
+  if (typeof value !== "string") return { ...blank, unreadable: value.error };
+  const household = typeof unit !== "string" ? toGrams(block, name.item, value, unit) : null;
+  if (household !== null) return { ...blank, grams: household };
+  const asText = amountText(value);
+  if (asText === null) return { ...blank, unreadable: value };
+  const meant = asText.unit ?? unit;
+  return { ...blank, asText, unit: meant, grams: toGrams(block, name.item, asText.number, meant) };
+}

@@ -1,0 +1,149 @@
+import type { FinderContext } from "./blocksDown";
+import { isBlank, looksNumeric, textAt } from "./cells";
+import { headerRole, type Role } from "./headerRole";
+import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import { runs, type SheetTexts } from "./sheetTexts";
+import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+
+const UNIT_AT_END =
+  /\s*[([]\s*(g|kg|%|oz|lb|grams?|gramm)\s*[)\]]\s*$|[\s,]+(?:in )?(g|kg|%|oz|lb)$/i;
+
+const itemName = (header: string): string => header.replace(UNIT_AT_END, "").trim();
+
+/** First row of amounts below a header row; a row of units between them is passed over. */
+function firstAmountRow(
+  { sheet }: FinderContext,
+  header: number,
+  columns: readonly number[],
+): number | null {
+  const numeric = (row: number) =>
+    columns.filter((column) => looksNumeric(sheet, row, column)).length;
+  if (numeric(header + 1) >= 2) return header + 1;
+  const units = columns.filter(
+    (column) => unitFromWord(textAt(sheet, header + 1, column)) !== null,
+  );
+  return units.length >= 2 && numeric(header + 2) >= 2 ? header + 2 : null;
+}
+
+interface Headers {
+  readonly names: readonly RecipeName[];
+  readonly totals: readonly number[];
+  readonly roles: ReadonlyMap<number, Role>;
+}
+
+/** Sorts a row's headers into names of ingredients, totals and the rest. */
+function sortHeaders(context: FinderContext, row: number, columns: readonly number[]): Headers {
+  const names: RecipeName[] = [];
+  const totals: number[] = [];
+  const roles = new Map<number, Role>();
+  for (const column of columns) {
+    const header = textAt(context.sheet, row, column);
+    const item = itemName(header);
+    const role = headerRole(header);
+    if (context.check(item) === null || role === null || role === "amount") {
+      names.push({ row, column, item });
+    } else {
+      roles.set(column, role);
+      if (role === "total") totals.push(column);
+    }
+  }
+  return { names, totals, roles };
+}
+
+function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): boolean {
+  const known = names.filter(({ item }) => context.check(item) === null).length;
+  return known >= 2 && known * 2 >= names.length;
+}
+
+/** One unit for the whole row of names, by its headers or the row of units below. */
+function unitOfNames(
+  context: FinderContext,
+  names: readonly RecipeName[],
+  row: number,
+): AmountUnit | null {
+  for (const { column } of names) {
+    const header = textAt(context.sheet, row, column);
+    const unit = UNIT_AT_END.test(header)
+      ? unitFromHeader(header)
+      : unitFromWord(textAt(context.sheet, row + 1, column));
+    if (unit !== null) return unit;
+  }
+  return null;
+}
+
+function titleOf({ sheet }: FinderContext, row: number, firstColumn: number): string {
+  for (let column = firstColumn - 1; column >= Math.max(0, firstColumn - 4); column -= 1) {
+    const text = textAt(sheet, row, column);
+    if (text !== "") return text;
+  }
+  return `row ${row + 1}`;
+}
+
+/** The rows of amounts down to the first wholly blank one; averages and sums are not recipes. */
+function recipesBelow(
+  context: FinderContext,
+  names: readonly RecipeName[],
+  from: number,
+  unit: AmountUnit | null,
+): Recipe[] {
+  const recipes: Recipe[] = [];
+  const firstColumn = names[0]?.column ?? 0;
+  for (let row = from; row < context.sheet.rowCount; row += 1) {
+    if (names.every(({ column }) => isBlank(context.sheet, row, column))) break;
+    const title = titleOf(context, row, firstColumn);
+    if (/^(average|mean|total|sum|mittel|durchschnitt|summe|min|max)\b/i.test(title)) continue;
+    if (!names.some(({ column }) => looksNumeric(context.sheet, row, column))) break;
+    recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
+  }
+  return recipes;
+}
+
+function blockAt(
+  context: FinderContext,
+  header: number,
+  run: readonly number[],
+): RecipeBlock | null {
+  const { sheet, ownIngredients } = context;
+  const first = firstAmountRow(context, header, run);
+  if (first === null) return null;
+  const numeric = run.filter(
+    (column) => looksNumeric(sheet, first, column) || isBlank(sheet, first, column),
+  );
+  const { names, totals, roles } = sortHeaders(context, header, numeric);
+  if (names.length < 2 || !isRecipeRow(context, names)) return null;
+  const recipes = recipesBelow(context, names, first, unitOfNames(context, names, header));
+  const last = recipes.at(-1);
+  if (last === undefined) return null;
+  return {
+    sheet,
+    layout: "across",
+    range: { top: header, left: run[0] ?? 0, bottom: last.line, right: run.at(-1) ?? 0 },
+    headerRow: header,
+    names,
+    recipes,
+    totals,
+    unitColumn: null,
+    roles,
+    ownIngredients,
+  };
+}
+
+/** Finds recipes that stand one to a row below a row of ingredients; `taken` rows head something else. */
+export function blocksAcross(
+  context: FinderContext,
+  texts: SheetTexts,
+  taken: ReadonlySet<number>,
+): RecipeBlock[] {
+  const blocks: RecipeBlock[] = [];
+  let below = -1;
+  for (const [row, columns] of texts.columnsByRow) {
+    if (row <= below || taken.has(row)) continue;
+    for (const run of runs(columns, 0)) {
+      const block = run.length < 2 ? null : blockAt(context, row, run);
+      if (block === null) continue;
+      blocks.push(block);
+      below = Math.max(below, block.range.bottom);
+    }
+  }
+  return blocks;
+}

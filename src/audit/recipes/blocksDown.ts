@@ -1,0 +1,201 @@
+import type { Matrix } from "../../foundation/cell";
+import type { WorkbookSheet } from "../../workbook/model";
+import { isBlank, looksNumeric, textAt } from "./cells";
+import { headerRole, type Role } from "./headerRole";
+import type { ItemCheck } from "./knownItems";
+import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import { runs, type SheetTexts } from "./sheetTexts";
+import { isShare, unitFromFormat, unitFromHeader, unitFromWord } from "./unit";
+
+/** Amounts stand at most this far beside the names. */
+const REACH_LEFT = 2;
+const REACH_RIGHT = 12;
+
+export interface FinderContext {
+  readonly sheet: WorkbookSheet;
+  readonly ownIngredients: Matrix | null;
+  readonly check: ItemCheck;
+}
+
+/** Labels that end a list of ingredients, since what follows are answers. */
+const ANSWER_ROLES = new Set<Role>([
+  "freezing point",
+  "depression",
+  "ice fraction",
+  "molality",
+  "temperature",
+  "cryoscopic constant",
+  "measured",
+  "target",
+  "price",
+]);
+
+interface Segment {
+  readonly column: number;
+  readonly headerRow: number | null;
+  readonly rows: readonly number[];
+}
+
+/** Cuts a run of words in one column where a header like "Ingredient" begins a new list. */
+function segmentsOf(sheet: WorkbookSheet, column: number, rows: readonly number[]): Segment[] {
+  const segments: { column: number; headerRow: number | null; rows: number[] }[] = [
+    { column, headerRow: null, rows: [] },
+  ];
+  for (const row of rows) {
+    if (headerRole(textAt(sheet, row, column)) === "name")
+      segments.push({ column, headerRow: row, rows: [] });
+    else segments.at(-1)?.rows.push(row);
+  }
+  return segments.filter((segment) => segment.rows.length > 0);
+}
+
+/** Columns beside the names that may hold amounts or say more about an ingredient. */
+function columnsBeside({ column }: Segment): number[] {
+  const from = Math.max(0, column - REACH_LEFT);
+  return Array.from({ length: column + REACH_RIGHT - from + 1 }, (_, at) => from + at).filter(
+    (at) => at !== column,
+  );
+}
+
+/** The header row of a list without a word like "Ingredient": the row above the first amounts, if it has words. */
+function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
+  const beside = columnsBeside(segment);
+  const hasNumber = (row: number) => beside.some((column) => looksNumeric(sheet, row, column));
+  const first = segment.rows.findIndex(hasNumber);
+  if (first < 0) return segment;
+  const firstRow = segment.rows[first] ?? 0;
+  const above = firstRow - 1;
+  const hasWords = beside.some((column) => textAt(sheet, above, column) !== "");
+  return { ...segment, headerRow: hasWords ? above : null, rows: segment.rows.slice(first) };
+}
+
+/** Keeps the ingredients and remembers the totals; ends where answers or a long gap begin. */
+function itemsAndTotals(
+  sheet: WorkbookSheet,
+  segment: Segment,
+): { items: number[]; totals: number[] } {
+  const items: number[] = [];
+  const totals: number[] = [];
+  for (const row of segment.rows) {
+    const role = headerRole(textAt(sheet, row, segment.column));
+    if (role !== null && ANSWER_ROLES.has(role)) break;
+    (role === "total" ? totals : items).push(row);
+  }
+  return { items, totals };
+}
+
+function rolesBeside(sheet: WorkbookSheet, segment: Segment): Map<number, Role> {
+  const roles = new Map<number, Role>();
+  const { headerRow } = segment;
+  if (headerRow === null) return roles;
+  for (const column of columnsBeside(segment)) {
+    const header = textAt(sheet, headerRow, column);
+    const role = headerRole(header);
+    // Another list of names begins: what stands beyond belongs to it.
+    if (column > segment.column && role === "name") break;
+    if (header !== "") roles.set(column, role ?? "other");
+  }
+  return roles;
+}
+
+function recipeIn(
+  sheet: WorkbookSheet,
+  headerRow: number | null,
+  column: number,
+  items: readonly number[],
+): Recipe {
+  const header = headerRow === null ? "" : textAt(sheet, headerRow, column);
+  const below = headerRow === null ? "" : textAt(sheet, headerRow + 1, column);
+  const formats = items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format));
+  const fromFormat = formats.every((unit) => unit !== null) ? formats[0] : null;
+  const unit = fromFormat ?? unitFromHeader(header) ?? unitFromWord(below);
+  return { title: header, line: column, unit: unit ?? "g", unitAssumed: unit === null };
+}
+
+/** The columns of amounts: those whose header says so; without such a header the only column of numbers. */
+function amountColumns(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+  roles: Map<number, Role>,
+): number[] {
+  const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
+  const beside = columnsBeside(segment).filter((column) => filled(column) > 0);
+  const named = beside.filter((column) => roles.get(column) === "amount");
+  if (named.length > 0) return named;
+  const plain = beside.filter(
+    (column) => (roles.get(column) ?? "other") === "other" && filled(column) * 2 >= items.length,
+  );
+  const unspoken = plain.filter(
+    (column) => headerRole(textAt(sheet, segment.headerRow ?? -1, column)) === null,
+  );
+  const numbers = beside.filter((column) => filled(column) * 2 >= items.length);
+  return unspoken.length === 1 && numbers.length === 1 ? unspoken : [];
+}
+
+/** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
+function isRecipe(
+  context: FinderContext,
+  names: readonly RecipeName[],
+  columns: readonly number[],
+): boolean {
+  const used = names.filter(({ row }) =>
+    columns.some((column) => !isBlank(context.sheet, row, column)),
+  );
+  const known = used.filter(({ item }) => context.check(item) === null).length;
+  return known >= 2 && known * 2 >= used.length;
+}
+
+function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
+  const { sheet, ownIngredients } = context;
+  const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
+  const { items, totals } = itemsAndTotals(sheet, segment);
+  const roles = rolesBeside(sheet, segment);
+  const columns = amountColumns(sheet, segment, items, roles);
+  const { column, headerRow } = segment;
+  const names = items
+    .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
+    .map((row) => ({ row, column, item: textAt(sheet, row, column) }));
+  if (columns.length === 0 || names.length < 2 || !isRecipe(context, names, columns)) return null;
+  const recipes = columns.map((line) =>
+    recipeIn(
+      sheet,
+      headerRow,
+      line,
+      names.map(({ row }) => row),
+    ),
+  );
+  const masses = recipes.filter(({ unit }) => !isShare(unit));
+  return {
+    sheet,
+    layout: "down",
+    range: {
+      top: headerRow ?? names[0]?.row ?? 0,
+      left: Math.min(column, ...columns),
+      bottom: Math.max(...names.map(({ row }) => row), ...totals),
+      right: Math.max(column, ...columns, ...roles.keys()),
+    },
+    headerRow,
+    names,
+    // A share column beside one of grams says the same recipe again.
+    recipes: masses.length > 0 ? masses : recipes,
+    totals,
+    unitColumn: [...roles].find(([, role]) => role === "unit")?.[0] ?? null,
+    roles,
+    ownIngredients,
+  };
+}
+
+/** Finds recipes whose ingredients stand one below the other. */
+export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlock[] {
+  const blocks: RecipeBlock[] = [];
+  for (const [column, rows] of texts.rowsByColumn) {
+    for (const run of runs(rows, 1)) {
+      for (const segment of segmentsOf(context.sheet, column, run)) {
+        const block = blockOf(context, segment);
+        if (block !== null) blocks.push(block);
+      }
+    }
+  }
+  return blocks;
+}

@@ -1,0 +1,21 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { amountText } from "./amountText";
+
+/** The words in a cell, trimmed; "" when it holds none. */
+export function textAt(sheet: WorkbookSheet, row: number, column: number): string {
+  if (row < 0 || column < 0) return "";
+  const value = sheet.cellAt(row, column)?.value;
+  return typeof value === "string" ? value.trim() : "";
+}
+
+/** Whether a cell holds a number, be it typed as text. */
+export function looksNumeric(sheet: WorkbookSheet, row: number, column: number): boolean {
+  if (row < 0 || column < 0) return false;
+  const value = sheet.cellAt(row, column)?.value;
+  return typeof value === "number" || (typeof value === "string" && amountText(value) !== null);
+}
+
+export const isBlank = (sheet: WorkbookSheet, row: number, column: number): boolean => {
+  const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
+  return value === null || value === "";
+};

@@ -1,0 +1,80 @@
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { blocksAcross } from "./blocksAcross";
+import { blocksDown, type FinderContext } from "./blocksDown";
+import { knownItems, type ItemCheck } from "./knownItems";
+import { ownIngredientsAt, type OwnIngredients } from "./ownIngredients";
+import { plainWords } from "./plainWords";
+import type { RecipeBlock } from "./recipeBlock";
+import { sheetTexts, type SheetTexts } from "./sheetTexts";
+
+/** All recipes of a workbook, and the ranges of own ingredients that they draw on. */
+export interface FoundRecipes {
+  readonly blocks: readonly RecipeBlock[];
+  readonly ownIngredients: readonly OwnIngredients[];
+}
+
+interface SheetAndTexts {
+  readonly sheet: WorkbookSheet;
+  readonly texts: SheetTexts;
+}
+
+function ownIngredientsOf({ sheet, texts }: SheetAndTexts): OwnIngredients[] {
+  const found: OwnIngredients[] = [];
+  for (const [row, columns] of texts.columnsByRow) {
+    for (const column of columns) {
+      const value = sheet.cellAt(row, column)?.value;
+      if (typeof value !== "string" || plainWords(value) !== "name") continue;
+      const own = ownIngredientsAt(sheet, row, column);
+      if (own !== null) found.push(own);
+    }
+  }
+  return found;
+}
+
+/** A sheet's own range first, else the first of the workbook that the functions accept. */
+function ownFor(sheet: WorkbookSheet, all: readonly OwnIngredients[]): OwnIngredients | null {
+  const usable = all.filter(({ problem }) => problem === null);
+  return usable.find((own) => own.sheet === sheet) ?? usable[0] ?? null;
+}
+
+function blocksOf(
+  context: FinderContext,
+  texts: SheetTexts,
+  own: readonly OwnIngredients[],
+): RecipeBlock[] {
+  const ownHere = own.filter(({ sheet }) => sheet === context.sheet);
+  const inOwn = (row: number, column: number) =>
+    ownHere.some(
+      ({ range: r }) => row >= r.top && row <= r.bottom && column >= r.left && column <= r.right,
+    );
+  const down = blocksDown(context, texts).filter(
+    ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
+  );
+  const taken = new Set(
+    ownHere.flatMap(({ range: { top, bottom } }) => (top === bottom ? [top] : [top, bottom])),
+  );
+  for (const { range } of down)
+    for (let row = range.top; row <= range.bottom; row += 1) taken.add(row);
+  return [...down, ...blocksAcross(context, texts, taken)];
+}
+
+/**
+ * Finds the recipes of a workbook: lists with one header for names and one or more for amounts, lists with
+ * a title only, and rows of amounts below a row of names. Half the names must be known.
+ */
+export function findRecipes(workbook: Workbook): FoundRecipes {
+  const all = workbook.sheets.map((sheet) => ({ sheet, texts: sheetTexts(sheet) }));
+  const ownIngredients = all.flatMap(ownIngredientsOf);
+  const checks = new Map<OwnIngredients | null, ItemCheck>();
+  const checkFor = (own: OwnIngredients | null): ItemCheck => {
+    const check = checks.get(own) ?? knownItems(own?.matrix ?? null);
+    checks.set(own, check);
+    return check;
+  };
+  const blocks = all.flatMap(({ sheet, texts }) => {
+    const own = ownFor(sheet, ownIngredients);
+    const context = { sheet, ownIngredients: own?.matrix ?? null, check: checkFor(own) };
+    return blocksOf(context, texts, ownIngredients);
+  });
+  return { blocks, ownIngredients };
+}

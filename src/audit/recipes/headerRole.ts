@@ -1,0 +1,90 @@
+import { plainWords } from "./plainWords";
+import { unitFromHeader } from "./unit";
+
+/** What a column (or a row's label) is about. */
+export type Role =
+  | "name"
+  | "unit"
+  | "price"
+  | "molar mass"
+  | "moles"
+  | "particles"
+  | "molality"
+  | "abv"
+  | "ethanol"
+  | "counts as solute"
+  | "freezing point"
+  | "depression"
+  | "ice fraction"
+  | "temperature"
+  | "cryoscopic constant"
+  | "target"
+  | "total"
+  | "measured"
+  | "composition"
+  | "other"
+  | "amount";
+
+/**
+ * Headers in English and German by synonyms, the more particular first. Common practice of kitchens and
+ * classrooms, no source.
+ */
+const ROLES: readonly (readonly [Role, RegExp])[] = [
+  ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
+  [
+    "target",
+    /^(target|style|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
+  ],
+  ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
+  ["molar mass", /molar ?mass|molare? masse|molmasse|molecular (weight|mass)|g ?\/ ?mol|\bmw\b/],
+  ["molality", /molalit|mol ?\/ ?kg/],
+  ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|\bn ?[([]mol[)\]]|\bmoles\b/],
+  ["particles", /van.?t.?hoff|^i$|^i[ -]?(factor|faktor)|\bparticles\b|\bteilchen|^ions$|^ionen/],
+  [
+    "cryoscopic constant",
+    /^k ?_?f\b|cryoscopic|kryoskop|freezing (point )?constant|gefrierkonstante/,
+  ],
+  ["abv", /\babv\b|% ?vol|vol\.? ?-?%|alcohol by volume|volumenprozent/],
+  [
+    "ethanol",
+    /\b(ethanol|pure alcohol|alcohol|alkohol|reiner alkohol)\b.*(\bg\b|grams?|gramm|mass)/,
+  ],
+  ["counts as solute", /(counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich/],
+  ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t\b/],
+  [
+    "freezing point",
+    /freez\w*[ -]?(point|temp)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+  ],
+  [
+    "ice fraction",
+    /\b(ice|frozen|eis)\b.*(share|fraction|%|part|anteil)|(share|fraction|part|anteil|%).*\b(ice|frozen|eis)\b|eisanteil|frozen water|water frozen|gefroren|ausgefroren/,
+  ],
+  ["temperature", /temp|°c|°f|freezer|serving at/],
+  [
+    "name",
+    /^(ingredients?|items?|name|component|(raw )?materials?|what|zutat(en)?|rohstoffe?|bestandteile?|artikel|produkt|product|foodstuff)\b/,
+  ],
+  ["total", /^((grand |sub ?-?)?totals?|sum|summe|gesamt\w*|zwischensumme|insgesamt)\b/],
+  ["unit", /^(units?|einheit(en)?|measure|maß)$/],
+  [
+    "composition",
+    /(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
+  ],
+  [
+    "other",
+    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost/,
+  ],
+  [
+    "amount",
+    /amount|quantity|\bqty\b|weight|\bmass\b|grams?\b|gramm|menge|gewicht|masse\b|einwaage|batch|ansatz|share|anteil|portion|recipe|rezept|\bmix\b/,
+  ],
+];
+
+/** What a header or label is about, or null when it says nothing known. */
+export function headerRole(text: string): Role | null {
+  const plain = plainWords(text);
+  if (plain === "" || plain.length > 80) return null;
+  const role = ROLES.find(([, pattern]) => pattern.test(plain));
+  if (role !== undefined) return role[0];
+  return unitFromHeader(plain) === null ? null : "amount";
+}

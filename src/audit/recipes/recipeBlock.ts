@@ -1,0 +1,50 @@
+import type { Matrix } from "../../foundation/cell";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import type { Role } from "./headerRole";
+import type { AmountUnit } from "./unit";
+
+/** A place on a sheet, zero-based. */
+export interface Place {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** An ingredient's name as it stands on the sheet. */
+export interface RecipeName extends Place {
+  /** What the recipe functions are asked for: the cell's text, a unit at its end left out. */
+  readonly item: string;
+}
+
+/** One recipe of a block: a column of amounts when names run down, a row of them when names run across. */
+export interface Recipe {
+  readonly title: string;
+  /** Zero-based column (names down) or row (names across) of its amounts. */
+  readonly line: number;
+  readonly unit: AmountUnit;
+  /** True when no header, cell or format named the unit and grams were taken. */
+  readonly unitAssumed: boolean;
+}
+
+/** Recipes that share their names: what the recipe functions take as `items` and `grams`. */
+export interface RecipeBlock {
+  readonly sheet: WorkbookSheet;
+  readonly layout: "down" | "across";
+  /** From the headers to the last name or recipe. */
+  readonly range: CellRange;
+  readonly headerRow: number | null;
+  readonly names: readonly RecipeName[];
+  readonly recipes: readonly Recipe[];
+  /** Rows (down) or columns (across) that hold totals of the amounts. */
+  readonly totals: readonly number[];
+  /** Column of a unit for each name (down only). */
+  readonly unitColumn: number | null;
+  /** What the block's other columns are about (down) or the columns beside the names (across). */
+  readonly roles: ReadonlyMap<number, Role>;
+  readonly ownIngredients: Matrix | null;
+}
+
+/** Where the amount of one name in one recipe stands. */
+export const amountPlace = (block: RecipeBlock, recipe: Recipe, name: RecipeName): Place =>
+  block.layout === "down"
+    ? { row: name.row, column: recipe.line }
+    : { row: recipe.line, column: name.column };

@@ -1,0 +1,66 @@
+/** Units a recipe's amounts may have. "%" and "fraction" are shares of the mix; the last three go by bulk density. */
+export type MassUnit = "g" | "kg" | "mg" | "oz" | "lb";
+export type ShareUnit = "%" | "fraction";
+/** Anything else is handed to GRAMS as written: "cup", "tbsp", "mL", "piece"… */
+export type AmountUnit = MassUnit | ShareUnit | { readonly household: string };
+
+/** By definition (NIST Handbook 44, appendix C). */
+const GRAMS_PER_UNIT: Readonly<Record<MassUnit, number>> = {
+  g: 1,
+  kg: 1000,
+  mg: 0.001,
+  oz: 28.349523125,
+  lb: 453.59237,
+};
+
+const MASS_WORDS: readonly (readonly [RegExp, MassUnit])[] = [
+  [/^(kg|kgs|kilos?|kilograms?|kilogramm)$/, "kg"],
+  [/^(g|gr|gm|gms|grams?|gramm)$/, "g"],
+  [/^(mg|milligrams?|milligramm)$/, "mg"],
+  [/^(oz|ounces?|unzen?)$/, "oz"],
+  [/^(lb|lbs|pounds?|pfund)$/, "lb"],
+];
+
+const HOUSEHOLD =
+  /^((metric |us |au )?cups?|tassen?|(au )?tbsps?|tablespoons?|el|tsps?|teaspoons?|tl|fl\.? ?oz|ml|l|litres?|liters?|cl|dl|pieces?|pcs?|stück|stk|pints?|quarts?)\.?$/;
+
+/** The unit a word means, or null. */
+export function unitFromWord(word: string): AmountUnit | null {
+  const plain = word.trim().toLowerCase();
+  const mass = MASS_WORDS.find(([pattern]) => pattern.test(plain));
+  if (mass !== undefined) return mass[1];
+  if (/^(%|percent|prozent|mass ?-?%|ma\.?-?%|% ?\(?w\/w\)?|wt ?%|gew\.?-?%)$/.test(plain))
+    return "%";
+  return HOUSEHOLD.test(plain) ? { household: plain.replace(/\.$/, "") } : null;
+}
+
+/** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
+export function unitFromHeader(header: string): AmountUnit | null {
+  const plain = header.trim().toLowerCase();
+  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]\s*$/.exec(plain)?.[1];
+  const last = /(?:\bin|,|\/|;|:)?\s*(\S+)$/.exec(plain)?.[1];
+  for (const word of [bracketed, last, plain]) {
+    const unit = word === undefined ? null : unitFromWord(word);
+    if (unit !== null) return unit;
+  }
+  return /\b(grams?|gramm)\b/.test(plain) ? "g" : null;
+}
+
+/** The unit a number format shows: `0 "g"`, `0.0 %`. Null when it shows none. */
+export function unitFromFormat(format: string | undefined): AmountUnit | null {
+  if (format === undefined) return null;
+  const quoted = /"\s*([^"]+?)\s*"/.exec(format)?.[1];
+  if (quoted !== undefined) return unitFromWord(quoted);
+  // A format with % shows the fraction 0.12 as 12 %.
+  return /%/.test(format.replace(/\\./g, "")) ? "fraction" : null;
+}
+
+export const isShare = (unit: AmountUnit): unit is ShareUnit => unit === "%" || unit === "fraction";
+
+export const isMass = (unit: AmountUnit): unit is MassUnit =>
+  typeof unit === "string" && !isShare(unit);
+
+export const gramsPer = (unit: MassUnit): number => GRAMS_PER_UNIT[unit];
+
+export const unitText = (unit: AmountUnit): string =>
+  typeof unit === "string" ? unit : unit.household;

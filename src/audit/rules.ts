@@ -1,0 +1,41 @@
+import type { Rule } from "./rule";
+import { abvAsMass } from "./rules/abvAsMass";
+import { cryoscopicConstant } from "./rules/cryoscopicConstant";
+import { depressionSign } from "./rules/depressionSign";
+import { errorValue } from "./rules/errorValue";
+import { hiddenAmount } from "./rules/hiddenAmount";
+import { hydrateNotStated } from "./rules/hydrateNotStated";
+import { iceBasis } from "./rules/iceBasis";
+import { idealLawOff } from "./rules/idealLawOff";
+import { inclusionAsSolute } from "./rules/inclusionAsSolute";
+import { missesTarget } from "./rules/missesTarget";
+import { ownIngredientsRefused } from "./rules/ownIngredientsRefused";
+import { repeatedIngredient } from "./rules/repeatedIngredient";
+import { soluteConstant } from "./rules/soluteConstant";
+import { storedResult } from "./rules/storedResult";
+import { temperatureUnit } from "./rules/temperatureUnit";
+import { textNumber } from "./rules/textNumber";
+import { total } from "./rules/total";
+import { unknownIngredient } from "./rules/unknownIngredient";
+
+/** Every rule of the audit. */
+export const rules: readonly Rule[] = [
+  missesTarget,
+  storedResult,
+  idealLawOff,
+  cryoscopicConstant,
+  soluteConstant,
+  depressionSign,
+  iceBasis,
+  inclusionAsSolute,
+  abvAsMass,
+  unknownIngredient,
+  hydrateNotStated,
+  textNumber,
+  errorValue,
+  total,
+  temperatureUnit,
+  repeatedIngredient,
+  hiddenAmount,
+  ownIngredientsRefused,
+];

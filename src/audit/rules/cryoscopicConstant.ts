@@ -1,0 +1,103 @@
+import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
+import { freezingPointC } from "../answers";
+import type { AuditContext } from "../context";
+import { freezingEffect } from "../effect";
+import type { Effect, Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { labelledNumbers } from "../labels";
+import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
+import type { WorkbookSheet } from "../../workbook/model";
+import type { Rule } from "../rule";
+
+const identity = { id: "cryoscopic-constant", severity: "error" } as const;
+
+/** Values of Kf that are mistakes, within 1 %, and what they are. 3.35 is 1.86 × 9/5; 0.512 is Kb (OpenStax 11.4). */
+const MISTAKES: readonly (readonly [value: number, what: string])[] = [
+  [18.6, "ten times the constant of water"],
+  [0.186, "a tenth of the constant of water"],
+  [3.35, "the constant for degrees Fahrenheit"],
+  [0.512, "the boiling constant Kb"],
+];
+
+const mistakeOf = (value: number) =>
+  MISTAKES.find(([mistake]) => Math.abs(value / mistake - 1) < 0.01) ?? null;
+
+const LITERAL = /(?<![\w.$])(\d+\.\d+)(?![\w.(!:])/g;
+
+function firstRecipeOn(
+  context: AuditContext,
+  sheet: WorkbookSheet,
+): { block: RecipeBlock; recipe: Recipe } | null {
+  const block = context.blocks.find((one) => one.sheet === sheet) ?? context.blocks[0];
+  const recipe = block?.recipes[0];
+  return block === undefined || recipe === undefined ? null : { block, recipe };
+}
+
+/** The freezing point with every depression scaled by the wrong constant. */
+function effectOf(
+  context: AuditContext,
+  where: { block: RecipeBlock; recipe: Recipe } | null,
+  value: number,
+): Effect | null {
+  if (where === null) return null;
+  const right = freezingPointC(context.mixOf(where.block, where.recipe));
+  return right === null ? null : freezingEffect((right * value) / IDEAL_KF_K_KG_PER_MOL, right);
+}
+
+function finding(
+  sheet: WorkbookSheet,
+  place: Place,
+  value: number,
+  what: string,
+  effect: Effect | null,
+): Finding {
+  return findingAt(identity, sheet, place, {
+    message: `Kf is ${value}: ${what}; for water and degrees Celsius it is ${IDEAL_KF_K_KG_PER_MOL} K·kg/mol.`,
+    effect,
+    fix: `Use ${IDEAL_KF_K_KG_PER_MOL}.`,
+  });
+}
+
+function inCells(context: AuditContext): Finding[] {
+  return labelledNumbers(context.workbook, ["cryoscopic constant"]).flatMap(
+    ({ sheet, label, beside, value, ...place }) => {
+      const mistake = mistakeOf(value);
+      const inFahrenheit = /°\s?f|fahrenheit/i.test(`${label} ${beside}`);
+      if (mistake === null || (inFahrenheit && mistake[0] === 3.35)) return [];
+      return finding(
+        sheet,
+        place,
+        value,
+        mistake[1],
+        effectOf(context, firstRecipeOn(context, sheet), value),
+      );
+    },
+  );
+}
+
+/** A wrong constant typed into the formula of a freezing point or a depression. */
+function inFormulas(context: AuditContext): Finding[] {
+  return context.results.flatMap(({ role, unit, sheet, row, column, block, recipe }) => {
+    const formula = sheet.cellAt(row, column)?.formula;
+    if (formula === undefined || (role !== "freezing point" && role !== "depression")) return [];
+    for (const [, digits] of formula.matchAll(LITERAL)) {
+      const value = Number(digits);
+      const mistake = mistakeOf(value);
+      if (mistake === null || (mistake[0] === 3.35 && unit === "°F")) continue;
+      return finding(
+        sheet,
+        { row, column },
+        value,
+        mistake[1],
+        effectOf(context, { block, recipe }, value),
+      );
+    }
+    return [];
+  });
+}
+
+export const cryoscopicConstant: Rule = {
+  ...identity,
+  title: "The cryoscopic constant is not that of water in °C",
+  find: (context) => [...inCells(context), ...inFormulas(context)],
+};

@@ -1,0 +1,80 @@
+import { componentPer100, soluteConstant } from "../answers";
+import type { AuditContext } from "../context";
+import { mixEffect } from "../effect";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { changedMix, type Mix } from "../mix";
+import { amountOf } from "../recipes/amountOf";
+import type { Role } from "../recipes/headerRole";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Rule } from "../rule";
+
+const identity = { id: "inclusion-as-solute", severity: "error" } as const;
+
+/** Columns in which a number counts an ingredient as dissolved, the plainest first. */
+const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "molar mass"];
+
+/** Nothing of it dissolves, and it is no water either: nuts, biscuit, chocolate pieces, fats. */
+function doesNotDissolve(item: string, { ownIngredients }: RecipeBlock): boolean {
+  const dissolved = componentPer100(item, "dissolved solids", ownIngredients);
+  const water = componentPer100(item, "water", ownIngredients);
+  return dissolved !== null && water !== null && dissolved < 0.5 && water < 50;
+}
+
+/** Where the sheet counts an ingredient as dissolved, and with how much. */
+function countedAt(
+  block: RecipeBlock,
+  { row }: RecipeName,
+): { column: number; role: Role; number: number | null } | null {
+  for (const role of COUNTING) {
+    const column = [...block.roles].find(([, one]) => one === role)?.[0];
+    const value = column === undefined ? null : (block.sheet.cellAt(row, column)?.value ?? null);
+    if (column === undefined || value === null) continue;
+    if (typeof value === "number" && value > 0) return { column, role, number: value };
+    if (
+      value === true ||
+      (typeof value === "string" && /^(yes|y|x|true|ja|j)$/i.test(value.trim()))
+    ) {
+      return { column, role, number: null };
+    }
+  }
+  return null;
+}
+
+/** The mix with the inclusion taken for sugar: by its moles where the sheet has them, else gram for gram. */
+function asSugar(meant: Mix, item: string, role: Role, number: number | null): Mix {
+  const grams = meant.grams[meant.items.indexOf(item)] ?? 0;
+  const molarMass = soluteConstant("sucrose", "molar mass");
+  if (molarMass === null || number === null) return changedMix(meant, item, { item: "sucrose" });
+  if (role === "moles")
+    return changedMix(meant, item, { item: "sucrose", grams: number * molarMass });
+  const equal = role === "molar mass" ? (grams * molarMass) / number : grams;
+  return changedMix(meant, item, { item: "sucrose", grams: equal });
+}
+
+function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
+  const counted = countedAt(block, name);
+  if (counted === null || !doesNotDissolve(name.item, block)) return null;
+  const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
+  if (recipe === undefined) return null;
+  const meant = context.mixOf(block, recipe);
+  return findingAt(
+    identity,
+    block.sheet,
+    { row: name.row, column: counted.column },
+    {
+      message: `${name.item} does not dissolve, but the sheet counts it as dissolved: it adds mass and cost, not cold.`,
+      effect: mixEffect(asSugar(meant, name.item, counted.role, counted.number), meant),
+      fix: "Leave it out of the moles and of the solids that dissolve.",
+    },
+  );
+}
+
+export const inclusionAsSolute: Rule = {
+  ...identity,
+  title: "Something that does not dissolve is counted as a solute",
+  find: (context) =>
+    context.blocks
+      .filter(({ layout }) => layout === "down")
+      .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
+};

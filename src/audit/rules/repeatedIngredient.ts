@@ -1,0 +1,52 @@
+import { findingAt } from "../findingAt";
+import type { Finding } from "../finding";
+import { amountOf } from "../recipes/amountOf";
+import { plainWords } from "../recipes/plainWords";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Rule } from "../rule";
+import type { AuditContext } from "../context";
+import { mixEffect } from "../effect";
+import { cellName } from "../../workbook/address";
+
+const identity = { id: "ingredient-twice", severity: "warning" } as const;
+
+function repeats({ names }: RecipeBlock): { first: RecipeName; again: RecipeName }[] {
+  const seen = new Map<string, RecipeName>();
+  return names.flatMap((name) => {
+    const key = plainWords(name.item);
+    const first = seen.get(key);
+    if (first === undefined) seen.set(key, name);
+    return first === undefined ? [] : { first, again: name };
+  });
+}
+
+function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
+  return repeats(block).flatMap(({ first, again }) => {
+    // The same amount twice is a row copied by mistake; two amounts may be two additions.
+    const recipe = block.recipes.find((one) => {
+      const [a, b] = [amountOf(block, one, first).grams, amountOf(block, one, again).grams];
+      return a !== null && a > 0 && a === b;
+    });
+    if (recipe === undefined) return [];
+    const twice = context.mixOf(block, recipe);
+    const at = twice.items.lastIndexOf(again.item);
+    const once = { ...twice, grams: twice.grams.map((grams, index) => (index === at ? 0 : grams)) };
+    const effect = mixEffect(twice, once);
+    return effect === null
+      ? []
+      : findingAt(identity, block.sheet, again, {
+          message: `${again.item} stands twice with the same amount (${cellName(first.row, first.column)} and ${cellName(again.row, again.column)}).`,
+          effect,
+          fix: "Delete one of the rows if it was copied by mistake.",
+        });
+  });
+}
+
+export const repeatedIngredient: Rule = {
+  ...identity,
+  title: "An ingredient stands twice with the same amount",
+  find: (context) =>
+    context.blocks
+      .filter(({ layout }) => layout === "down")
+      .flatMap((block) => findIn(context, block)),
+};

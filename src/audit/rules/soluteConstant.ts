@@ -1,0 +1,120 @@
+import { solutes } from "../../catalogue/solutes";
+import { soluteConstant as constantOf } from "../answers";
+import type { AuditContext } from "../context";
+import { mixEffect, rounded } from "../effect";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { changedMix } from "../mix";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Role } from "../recipes/headerRole";
+import type { Rule } from "../rule";
+
+const identity = { id: "constant-of-a-solute", severity: "error" } as const;
+
+/** Molar masses are printed with three or more digits: half a percent is no rounding. */
+const MOLAR_MASS_TOLERANCE = 0.005;
+/** Real salts count for a little less than their ions (0.85 at 1 mol/kg), never for more. */
+const LEAST_PARTICLES = 0.84;
+
+const columnOf = (block: RecipeBlock, role: Role): number | null =>
+  block.layout === "down" ? ([...block.roles].find(([, one]) => one === role)?.[0] ?? null) : null;
+
+/** The catalogue's solute with this molar mass that is the same substance with or without crystal water. */
+function twinOf(molarMass: number, right: number): string | null {
+  const near = (value: number, other: number) => Math.abs(value / other - 1) < MOLAR_MASS_TOLERANCE;
+  const own = solutes.find(({ molarMass: { value } }) => near(value, right));
+  const isTwin = (name: string, hydrateOf: string | undefined) =>
+    solutes.some(
+      (one) =>
+        near(one.molarMass.value, right) &&
+        (one.hydrateOf?.solute === name ||
+          hydrateOf === one.name ||
+          one.hydrateOf?.solute === hydrateOf),
+    );
+  const twin = solutes.find(
+    (one) =>
+      one !== own &&
+      near(one.molarMass.value, molarMass) &&
+      isTwin(one.name, one.hydrateOf?.solute ?? "?"),
+  );
+  return twin?.name ?? null;
+}
+
+/** What it does to the answer to count `factor` times the right number of particles of one ingredient. */
+function effectOfCounting(
+  context: AuditContext,
+  block: RecipeBlock,
+  { item }: RecipeName,
+  factor: number,
+) {
+  const recipe = block.recipes.find((one) => context.mixOf(block, one).items.includes(item));
+  if (recipe === undefined) return null;
+  const meant = context.mixOf(block, recipe);
+  const grams = meant.grams[meant.items.indexOf(item)] ?? 0;
+  return mixEffect(changedMix(meant, item, { grams: grams * factor }), meant);
+}
+
+function molarMassFinding(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+  column: number,
+): Finding | null {
+  const value = block.sheet.cellAt(name.row, column)?.value;
+  const right = constantOf(name.item, "molar mass");
+  if (typeof value !== "number" || value <= 0 || right === null) return null;
+  if (Math.abs(value / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
+  const twin = twinOf(value, right);
+  const hint = twin === null ? "" : `; ${rounded(value, 2)} is that of ${twin}`;
+  return findingAt(
+    identity,
+    block.sheet,
+    { row: name.row, column },
+    {
+      message: `The molar mass of ${name.item} is given as ${rounded(value, 3)}, it is ${rounded(right, 2)} g/mol${hint}.`,
+      effect: effectOfCounting(context, block, name, right / value),
+      fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin}`}.`,
+    },
+  );
+}
+
+function particlesFinding(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+  column: number,
+): Finding | null {
+  const value = block.sheet.cellAt(name.row, column)?.value ?? null;
+  const right = constantOf(name.item, "van 't Hoff");
+  if (right === null || (value !== null && typeof value !== "number")) return null;
+  const counted = value ?? 1;
+  if (counted >= LEAST_PARTICLES * right && counted <= right * 1.001) return null;
+  const given = value === null ? "not given" : `given as ${rounded(value, 3)}`;
+  return findingAt(
+    identity,
+    block.sheet,
+    { row: name.row, column },
+    {
+      message: `The number of particles (van 't Hoff factor) of ${name.item} is ${given}; one formula unit gives ${right}.`,
+      effect: effectOfCounting(context, block, name, counted / right),
+      fix: `Use ${right}.`,
+    },
+  );
+}
+
+function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
+  const molarMass = columnOf(block, "molar mass");
+  const particles = columnOf(block, "particles");
+  return block.names
+    .flatMap((name) => [
+      molarMass === null ? null : molarMassFinding(context, block, name, molarMass),
+      particles === null ? null : particlesFinding(context, block, name, particles),
+    ])
+    .filter((found) => found !== null);
+}
+
+export const soluteConstant: Rule = {
+  ...identity,
+  title: "A molar mass or a number of particles contradicts the catalogue",
+  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
+};

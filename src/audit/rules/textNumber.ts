@@ -1,0 +1,59 @@
+import { cellName } from "../../workbook/address";
+import type { AuditContext } from "../context";
+import { mixEffect } from "../effect";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { changedMix } from "../mix";
+import { amountOf, type Amount } from "../recipes/amountOf";
+import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Rule } from "../rule";
+
+const identity = { id: "number-as-text", severity: "error" } as const;
+
+const WHY = {
+  "decimal comma": "with a decimal comma that this sheet does not read",
+  "unit in the cell": "with its unit in the same cell",
+  "stored as text": "stored as text",
+} as const;
+
+function finding(
+  context: AuditContext,
+  block: RecipeBlock,
+  recipe: Recipe,
+  name: RecipeName,
+  amount: Amount,
+): Finding | null {
+  if (amount.asText === null) return null;
+  const { value } = block.sheet.cellAt(amount.row, amount.column) ?? { value: "" };
+  const meant = context.mixOf(block, recipe);
+  const uncounted = changedMix(meant, name.item, { grams: 0 });
+  const address = cellName(amount.row, amount.column);
+  return findingAt(identity, block.sheet, amount, {
+    message: `${address} holds the amount of ${name.item} as the text "${String(value)}", ${WHY[amount.asText.why]}: sums leave it out.`,
+    effect: mixEffect(uncounted, meant),
+    fix: `Enter ${amount.asText.number} as a number.`,
+  });
+}
+
+/** A recipe whose amounts are all text is a written list, not a calculation: nothing is summed wrongly. */
+function hasNumbers(amounts: readonly Amount[]): boolean {
+  return amounts.some(({ grams, asText }) => grams !== null && asText === null);
+}
+
+export const textNumber: Rule = {
+  ...identity,
+  title: "An amount is a text, so the sheet does not count it",
+  find: (context) =>
+    context.blocks.flatMap((block) =>
+      block.recipes.flatMap((recipe) => {
+        const amounts = block.names.map((name) => ({
+          name,
+          amount: amountOf(block, recipe, name),
+        }));
+        if (!hasNumbers(amounts.map(({ amount }) => amount))) return [];
+        return amounts.flatMap(
+          ({ name, amount }) => finding(context, block, recipe, name, amount) ?? [],
+        );
+      }),
+    ),
+};

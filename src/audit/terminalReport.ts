@@ -1,0 +1,37 @@
+import type { AuditReport } from "./auditWorkbook";
+import type { Effect, Finding } from "./finding";
+
+const shown = (value: number | string): string => String(value).replace(/^-/, "−");
+
+/** "freezing point −1.4 instead of −2.3 °C" */
+export function effectText({ quantity, from, to, unit }: Effect): string {
+  return `${quantity} ${shown(from)} instead of ${shown(to)} ${unit}`;
+}
+
+function findingLines({ severity, sheet, cell, message, effect, fix, rule }: Finding): string {
+  const lines = [`${severity.toUpperCase()}  ${sheet}!${cell}  ${message}  [${rule}]`];
+  lines.push(`       effect: ${effect === null ? "none on the answer" : effectText(effect)}`);
+  if (fix !== undefined) lines.push(`       fix: ${fix}`);
+  return lines.join("\n");
+}
+
+const counted = (number: number, word: string): string =>
+  `${number} ${word}${number === 1 ? "" : "s"}`;
+
+/** The report as text for a terminal. */
+export function terminalReport(name: string, { findings, recipes, summary }: AuditReport): string {
+  const found = `${name}: ${counted(summary.sheets, "sheet")}, ${counted(summary.recipes, "recipe")}.`;
+  const taken = recipes.map(({ sheet, taken: sentence }) => `  ${sheet}: ${sentence}`);
+  const result =
+    findings.length === 0
+      ? "No findings."
+      : `${counted(summary.errors, "error")}, ${counted(summary.warnings, "warning")}, ${counted(summary.notes, "note")}.`;
+  return [
+    found,
+    ...taken,
+    "",
+    ...findings.map(findingLines),
+    ...(findings.length > 0 ? [""] : []),
+    result,
+  ].join("\n");
+}

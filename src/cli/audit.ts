@@ -1,0 +1,54 @@
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import { auditWorkbook } from "../audit/auditWorkbook";
+import { terminalReport } from "../audit/terminalReport";
+import { badInput, isProblem } from "../foundation/problem";
+import type { Result } from "../foundation/result";
+import { readWorkbook } from "../workbook/readWorkbook";
+
+const USAGE = "Usage: npm run -s audit -- book.xlsx [--json]";
+const CLEAN = 0;
+const FINDINGS = 1;
+const UNREADABLE = 2;
+
+async function bytesOf(file: string): Promise<Result<Uint8Array>> {
+  try {
+    return await readFile(file);
+  } catch (mishap) {
+    const code = (mishap as NodeJS.ErrnoException).code ?? "unknown";
+    const reasons: Readonly<Record<string, string>> = {
+      ENOENT: "there is no such file",
+      EISDIR: "it is a folder",
+      EACCES: "reading it is not allowed",
+      ERR_FS_FILE_TOO_LARGE: "it is too large",
+    };
+    return badInput(`${file} cannot be read: ${reasons[code] ?? code}.`);
+  }
+}
+
+/** Prints a report on standard output and answers with the exit code; the workbook is only read. */
+async function audit(args: readonly string[]): Promise<number> {
+  const files = args.filter((arg) => !arg.startsWith("--"));
+  const unknown = args.find((arg) => arg.startsWith("--") && arg !== "--json");
+  const [file] = files;
+  if (file === undefined || files.length > 1 || unknown !== undefined) {
+    process.stderr.write(
+      `${unknown === undefined ? "" : `There is no option ${unknown}. `}${USAGE}\n`,
+    );
+    return UNREADABLE;
+  }
+  const bytes = await bytesOf(file);
+  const workbook = isProblem(bytes) ? bytes : await readWorkbook(bytes);
+  if (isProblem(workbook)) {
+    process.stderr.write(`${workbook.message}\n`);
+    return UNREADABLE;
+  }
+  const report = auditWorkbook(workbook);
+  const text = args.includes("--json")
+    ? JSON.stringify(report, null, 2)
+    : terminalReport(path.basename(file), report);
+  process.stdout.write(`${text}\n`);
+  return report.summary.errors + report.summary.warnings > 0 ? FINDINGS : CLEAN;
+}
+
+process.exitCode = await audit(process.argv.slice(2));
