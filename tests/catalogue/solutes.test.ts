@@ -4,7 +4,7 @@ import { fitSolute } from "../../src/catalogue/fit/fitSolute";
 import { plans } from "../../src/catalogue/fit/plan";
 import { soundDownToC } from "../../src/catalogue/fit/soundness";
 import { solutes } from "../../src/catalogue/solutes";
-import { molarMassOf } from "../../src/catalogue/solutes/molarMassOf";
+import { molarMassOf } from "../../src/catalogue/molarMassOf";
 import { freezingPointC } from "../../src/engine/freezingPoint";
 import { soluteNamed } from "../published/solutionOf";
 

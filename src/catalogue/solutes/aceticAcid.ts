@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { aceticAcidFit } from "./curves/aceticAcid";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const aceticAcid = defineSolute({
   name: "acetic acid",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { acetoneFit } from "./curves/acetone";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const acetone = defineSolute({
   name: "acetone",

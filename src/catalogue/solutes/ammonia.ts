@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { ammoniaFit } from "./curves/ammonia";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const ammonia = defineSolute({
   name: "ammonia",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { ammoniumChlorideFit } from "./curves/ammoniumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const ammoniumChloride = defineSolute({
   name: "ammonium chloride",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { calciumChlorideFit } from "./curves/calciumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const calciumChloride = defineSolute({
   name: "calcium chloride",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { calciumChloride } from "./calciumChloride";
 
 export const calciumChlorideDihydrate = hydrateOf(calciumChloride, 2, {

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { citricAcidFit } from "./curves/citricAcid";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const citricAcid = defineSolute({
   name: "citric acid",

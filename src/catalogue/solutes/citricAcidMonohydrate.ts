@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { citricAcid } from "./citricAcid";
 
 export const citricAcidMonohydrate = hydrateOf(citricAcid, 1, {

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { ethanolFit } from "./curves/ethanol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const ethanol = defineSolute({
   name: "ethanol",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { ethyleneGlycolFit } from "./curves/ethyleneGlycol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const ethyleneGlycol = defineSolute({
   name: "ethylene glycol",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { fructoseFit } from "./curves/fructose";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const fructose = defineSolute({
   name: "fructose",

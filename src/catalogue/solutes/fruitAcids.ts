@@ -1,5 +1,5 @@
 import { defineSolute } from "../solute";
-import { particles } from "./particles";
+import { particles } from "../particles";
 
 export const fruitAcids = defineSolute({
   name: "fruit acids",

@@ -1,6 +1,6 @@
 import { defineSolute } from "../solute";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const galactose = defineSolute({
   name: "galactose",

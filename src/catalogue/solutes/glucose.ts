@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { glucoseFit } from "./curves/glucose";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const glucose = defineSolute({
   name: "glucose",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { glucose } from "./glucose";
 
 export const glucoseMonohydrate = hydrateOf(glucose, 1, {

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { glycerolFit } from "./curves/glycerol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const glycerol = defineSolute({
   name: "glycerol",

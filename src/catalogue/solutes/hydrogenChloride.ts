@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { hydrogenChlorideFit } from "./curves/hydrogenChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const hydrogenChloride = defineSolute({
   name: "hydrogen chloride",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { lactitol } from "./lactitol";
 
 export const lactitolMonohydrate = hydrateOf(lactitol, 1, {

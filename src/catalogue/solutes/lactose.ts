@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
-import { lactoseFit } from "./curves/lactose";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { maltoseFit } from "./curves/maltose";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const lactose = defineSolute({
   name: "lactose",
@@ -15,7 +15,18 @@ export const lactose = defineSolute({
   food: true,
   molarMass: molarMassOf("C12H22O11"),
   vantHoff: particles(1),
-  ...lactoseFit,
+  // its own table ends at 8 %, too soon to tell it from maltose, whose curve it takes
+  curve: maltoseFit.curve,
+  curveRecord: {
+    source: ["crc102"],
+    obtained: "computed here",
+    rmsK: 0.0049,
+    largestK: 0.015,
+    points: 16,
+    checkedToC: -0.5,
+    relativeUncertainty: 0.01,
+    basis: "the curve of maltose, held against 16 printed freezing points of lactose to 8 %",
+  },
   sweetness: {
     value: 0.18,
     unit: "1",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { lactose } from "./lactose";
 
 export const lactoseMonohydrate = hydrateOf(lactose, 1, {

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { lithiumChlorideFit } from "./curves/lithiumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const lithiumChloride = defineSolute({
   name: "lithium chloride",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { magnesiumChlorideFit } from "./curves/magnesiumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const magnesiumChloride = defineSolute({
   name: "magnesium chloride",

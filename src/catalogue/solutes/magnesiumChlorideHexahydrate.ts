@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { magnesiumChloride } from "./magnesiumChloride";
 
 export const magnesiumChlorideHexahydrate = hydrateOf(magnesiumChloride, 6, {

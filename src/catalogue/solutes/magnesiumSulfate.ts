@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { magnesiumSulfateFit } from "./curves/magnesiumSulfate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const magnesiumSulfate = defineSolute({
   name: "magnesium sulfate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { maltoseFit } from "./curves/maltose";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const maltose = defineSolute({
   name: "maltose",

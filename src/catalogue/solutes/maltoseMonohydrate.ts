@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { maltose } from "./maltose";
 
 export const maltoseMonohydrate = hydrateOf(maltose, 1, {

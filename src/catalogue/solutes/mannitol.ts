@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { mannitolFit } from "./curves/mannitol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const mannitol = defineSolute({
   name: "mannitol",

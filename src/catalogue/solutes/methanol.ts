@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { methanolFit } from "./curves/methanol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const methanol = defineSolute({
   name: "methanol",

@@ -1,5 +1,5 @@
 import { defineSolute } from "../solute";
-import { particles } from "./particles";
+import { particles } from "../particles";
 
 /**
  * Salts and urea of milk, lumped: combined as neutral salts they would give 0.03 K too little. 0.078 g of

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumAcetateFit } from "./curves/potassiumAcetate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumAcetate = defineSolute({
   name: "potassium acetate",

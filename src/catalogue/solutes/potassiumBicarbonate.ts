@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumBicarbonateFit } from "./curves/potassiumBicarbonate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumBicarbonate = defineSolute({
   name: "potassium bicarbonate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumCarbonateFit } from "./curves/potassiumCarbonate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumCarbonate = defineSolute({
   name: "potassium carbonate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumChlorideFit } from "./curves/potassiumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumChloride = defineSolute({
   name: "potassium chloride",

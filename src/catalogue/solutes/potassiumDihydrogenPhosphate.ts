@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumDihydrogenPhosphateFit } from "./curves/potassiumDihydrogenPhosphate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumDihydrogenPhosphate = defineSolute({
   name: "potassium dihydrogen phosphate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumHydrogenPhosphateFit } from "./curves/potassiumHydrogenPhosphate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumHydrogenPhosphate = defineSolute({
   name: "potassium hydrogen phosphate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumNitrateFit } from "./curves/potassiumNitrate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumNitrate = defineSolute({
   name: "potassium nitrate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { potassiumSulfateFit } from "./curves/potassiumSulfate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const potassiumSulfate = defineSolute({
   name: "potassium sulfate",

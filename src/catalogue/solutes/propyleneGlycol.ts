@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { propyleneGlycolFit } from "./curves/propyleneGlycol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const propyleneGlycol = defineSolute({
   name: "propylene glycol",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumAcetateFit } from "./curves/sodiumAcetate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumAcetate = defineSolute({
   name: "sodium acetate",

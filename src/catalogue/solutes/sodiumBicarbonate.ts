@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumBicarbonateFit } from "./curves/sodiumBicarbonate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumBicarbonate = defineSolute({
   name: "sodium bicarbonate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumCarbonateFit } from "./curves/sodiumCarbonate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumCarbonate = defineSolute({
   name: "sodium carbonate",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { sodiumCarbonate } from "./sodiumCarbonate";
 
 export const sodiumCarbonateDecahydrate = hydrateOf(sodiumCarbonate, 10, {

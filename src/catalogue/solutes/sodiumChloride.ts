@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumChlorideFit } from "./curves/sodiumChloride";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumChloride = defineSolute({
   name: "sodium chloride",

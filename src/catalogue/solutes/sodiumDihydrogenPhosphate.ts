@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumDihydrogenPhosphateFit } from "./curves/sodiumDihydrogenPhosphate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumDihydrogenPhosphate = defineSolute({
   name: "sodium dihydrogen phosphate",

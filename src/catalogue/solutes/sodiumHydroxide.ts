@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumHydroxideFit } from "./curves/sodiumHydroxide";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumHydroxide = defineSolute({
   name: "sodium hydroxide",

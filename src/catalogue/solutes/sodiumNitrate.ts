@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumNitrateFit } from "./curves/sodiumNitrate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumNitrate = defineSolute({
   name: "sodium nitrate",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sodiumSulfateFit } from "./curves/sodiumSulfate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sodiumSulfate = defineSolute({
   name: "sodium sulfate",

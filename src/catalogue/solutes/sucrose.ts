@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { sucroseFit } from "./curves/sucrose";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const sucrose = defineSolute({
   name: "sucrose",

@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { trehalose } from "./trehalose";
 
 export const trehaloseDihydrate = hydrateOf(trehalose, 2, {

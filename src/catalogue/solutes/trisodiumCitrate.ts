@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { trisodiumCitrateFit } from "./curves/trisodiumCitrate";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const trisodiumCitrate = defineSolute({
   name: "trisodium citrate",

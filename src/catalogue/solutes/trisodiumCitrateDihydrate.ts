@@ -1,4 +1,4 @@
-import { hydrateOf } from "./hydrateOf";
+import { hydrateOf } from "../hydrateOf";
 import { trisodiumCitrate } from "./trisodiumCitrate";
 
 export const trisodiumCitrateDihydrate = hydrateOf(trisodiumCitrate, 2, {

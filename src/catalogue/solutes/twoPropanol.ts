@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { twoPropanolFit } from "./curves/twoPropanol";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const twoPropanol = defineSolute({
   name: "2-propanol",

@@ -1,7 +1,7 @@
 import { defineSolute } from "../solute";
 import { ureaFit } from "./curves/urea";
-import { molarMassOf } from "./molarMassOf";
-import { particles } from "./particles";
+import { molarMassOf } from "../molarMassOf";
+import { particles } from "../particles";
 
 export const urea = defineSolute({
   name: "urea",

@@ -1,4 +1,4 @@
-import { defineSolute, type Solute } from "../solute";
+import { defineSolute, type Solute } from "./solute";
 import { molarMassOf } from "./molarMassOf";
 
 /**

@@ -1,4 +1,4 @@
-import type { Figure } from "../../foundation/figure";
+import type { Figure } from "../foundation/figure";
 
 /** The i of the ideal law: particles that one formula unit gives if it falls apart completely. */
 export function particles(count: number): Figure {

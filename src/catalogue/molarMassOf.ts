@@ -1,4 +1,4 @@
-import type { Figure } from "../../foundation/figure";
+import type { Figure } from "../foundation/figure";
 
 /** Abridged standard atomic weights, g/mol. @source ciaaw2021 */
 const ATOMIC_WEIGHTS: Readonly<Record<string, number>> = {
