@@ -1,14 +1,17 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import type { ServingTarget } from "../../src/catalogue/target";
-import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
 import { Cautions } from "./Cautions";
 import { ColdTable } from "./ColdTable";
 import { CurveFigure } from "./CurveFigure";
+import { FormulaPanel } from "./FormulaPanel";
 import { FreezingPoint } from "./FreezingPoint";
 import { recipeAnswers, recipeTrouble } from "./recipeAnswers";
+import type { OwnRange } from "./ownIngredients";
 import type { RecognisedRecipe } from "./recognised";
+import { recipeFormulas } from "./recipeFormulas";
+import { RecipeTrouble } from "./RecipeTrouble";
 import { Sources } from "./Sources";
 import { SumsLine } from "./SumsLine";
 import { TargetCheck } from "./TargetCheck";
@@ -19,28 +22,33 @@ import { toGrams } from "./toGrams";
 interface RecipeReportProps {
   readonly context: PaneContext;
   readonly recipe: RecognisedRecipe;
-  readonly own: Matrix | null;
+  /** The own ingredients that count: where they are, and their cells. */
+  readonly own: { readonly range: OwnRange | null; readonly cells: Matrix | null };
+  /** Asks for the recipe to stay while the selection moves, or lets go of it. */
+  readonly onHold: (hold: boolean) => void;
 }
 
 const USUAL_SERVING_C = -14;
 const STORAGE_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
 
 /** Everything the functions say about a recipe. */
-export function RecipeReport({ context, recipe, own }: RecipeReportProps) {
+export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps) {
   const [servingC, setServingC] = useState(USUAL_SERVING_C);
   const [target, setTarget] = useState<ServingTarget | null>(null);
   const answers = useMemo(() => {
-    const inGrams = toGrams(recipe, own);
+    const inGrams = toGrams(recipe, own.cells);
     const name = target?.name ?? null;
-    return recipeAnswers({ recipe: inGrams, own, servingC, storageC: STORAGE_C, target: name });
-  }, [recipe, own, servingC, target]);
+    return recipeAnswers({
+      recipe: inGrams,
+      own: own.cells,
+      servingC,
+      storageC: STORAGE_C,
+      target: name,
+    });
+  }, [recipe, own.cells, servingC, target]);
   const trouble = recipeTrouble(answers);
   if (trouble !== null) {
-    return (
-      <div role="status">
-        <Notice tone="trouble">{trouble}</Notice>
-      </div>
-    );
+    return <RecipeTrouble context={context} recipe={recipe} sentence={trouble} />;
   }
   return (
     <>
@@ -64,6 +72,12 @@ export function RecipeReport({ context, recipe, own }: RecipeReportProps) {
       {target !== null && <TargetCheck context={context} target={target} check={answers.check} />}
       <ColdTable context={context} answers={answers} />
       <SumsLine context={context} answers={answers} />
+      <FormulaPanel
+        context={context}
+        title={recipe.title}
+        formulas={recipeFormulas(recipe, own.range, servingC, target?.name ?? null)}
+        onOpen={onHold}
+      />
       <CurveFigure context={context} answers={answers} target={target} />
       <Cautions context={context} cautions={answers.cautions} />
       <Sources context={context} />

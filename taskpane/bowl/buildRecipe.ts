@@ -1,6 +1,6 @@
 import type { CellBlock } from "../host";
 import type { AmountColumn } from "./amountColumns";
-import { isUnitHeader, isUnitWord } from "./columnHeader";
+import { isPlainAmount, isUnitHeader, isUnitWord } from "./columnHeader";
 import { textAt, type Lattice } from "./lattice";
 import type { NameColumn } from "./nameColumns";
 import type { ColumnChoice, RecipeLine, RecognisedRecipe, UnitOrigin } from "./recognised";
@@ -45,7 +45,7 @@ function findUnit(parts: FoundParts, rows: readonly number[]): UnitFinding {
   return { unit: "mixed", unitOrigin: "unit column", unitAt };
 }
 
-/** The text above the header, else the amounts' own header where that is no unit, else the address. */
+/** The text above the header, else what the amounts' header says besides a unit, else the address. */
 function titleOf({ block, lattice, headerRow, amounts }: FoundParts): string {
   for (let row = 0; row < headerRow; row += 1) {
     for (let column = 0; column < lattice.columnCount; column += 1) {
@@ -53,8 +53,8 @@ function titleOf({ block, lattice, headerRow, amounts }: FoundParts): string {
       if (text !== "") return text;
     }
   }
-  const named = amounts.meaning.role === "unsaid" ? amounts.header : "";
-  return named === "" ? `${block.sheet}!${block.address}` : named;
+  const named = amounts.header.replace(/[([][^)\]]*[)\]]/g, "").trim();
+  return isPlainAmount(named) ? `${block.sheet}!${block.address}` : named;
 }
 
 function rangeOf(lattice: Lattice, rows: readonly number[], column: number): string {

@@ -78,3 +78,7 @@ export const isUnitWord = (text: string): boolean => unitOf(text) !== null;
 /** The header of a column that gives each row's unit. */
 export const isUnitHeader = (header: string): boolean =>
   /^(unit|units|einheit)$/i.test(header.trim());
+
+/** True for a header that names nothing of its own: blank, a unit, "Amount". */
+export const isPlainAmount = (header: string): boolean =>
+  header === "" || isUnitWord(header) || AMOUNT_WORD.test(header);

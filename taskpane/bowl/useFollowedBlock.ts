@@ -17,6 +17,7 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
   const { fault, run } = useHostTask(context);
   const [followed, setFollowed] = useState<FollowedBlock | null>(null);
   const [kept, setKept] = useState<FollowedBlock | null>(null);
+  const [heldOnly, setHeldOnly] = useState(false);
 
   const read = useCallback(
     () =>
@@ -64,6 +65,20 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
     fault,
     read,
     isKept: kept !== null,
-    keep: (on: boolean) => setKept(on ? followed : null),
+    keep: (on: boolean) => {
+      setHeldOnly(false);
+      setKept(on ? followed : null);
+    },
+    /** Keeps the block for as long as something needs it, without touching what the user asked to keep. */
+    hold: (on: boolean) => {
+      if (on && kept === null) {
+        setHeldOnly(true);
+        setKept(followed);
+      }
+      if (!on && heldOnly) {
+        setHeldOnly(false);
+        setKept(null);
+      }
+    },
   };
 }

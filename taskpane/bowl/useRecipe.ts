@@ -28,6 +28,7 @@ export function useRecipe(context: PaneContext, active: boolean) {
     own,
     isKept: block.isKept,
     keep: block.keep,
+    hold: block.hold,
     readAgain: async () => {
       await own.lookAgain();
       await block.read();

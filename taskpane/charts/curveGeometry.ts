@@ -8,7 +8,7 @@ export interface CurveDot {
   readonly band: number | null;
 }
 
-export const CHART = { width: 320, height: 220, left: 38, right: 10, top: 14, bottom: 34 } as const;
+export const CHART = { width: 320, height: 228, left: 38, right: 10, top: 22, bottom: 34 } as const;
 
 /** Scales and paths of the picture, in its own units; it gets colder to the right, as in a freezer. */
 export function curveGeometry(dots: readonly CurveDot[], coldestC: number) {

@@ -35,7 +35,8 @@ function offersOf(line: FigureLine, { words, numbers }: PaneContext): readonly I
 export function FigureRow({ context, line, subject, inserting, onInsert }: FigureRowProps) {
   const { words, numbers, host } = context;
   const value = typeof line.value === "number" ? numbers.plain(line.value) : line.value;
-  const band = line.uncertainty === null ? "" : ` ± ${numbers.plain(line.uncertainty)}`;
+  // What holds by definition has no band.
+  const band = line.uncertainty ? ` ± ${numbers.plain(line.uncertainty)}` : "";
   const why = [
     line.source,
     line.obtained === null ? "" : words.obtained[line.obtained],
@@ -44,13 +45,15 @@ export function FigureRow({ context, line, subject, inserting, onInsert }: Figur
   return (
     <li class="figure">
       <div class="figure-top">
-        <span class="figure-label">{line.label}</span>
-        <span class="figure-value">
-          {value}
-          <span class="figure-unit">
-            {band} {line.unit}
+        <div>
+          <span class="figure-label">{line.label}</span>
+          <span class="figure-value">
+            {value}
+            <span class="figure-unit">
+              {band} {line.unit}
+            </span>
           </span>
-        </span>
+        </div>
         {host !== null && (
           <button
             type="button"

@@ -55,7 +55,12 @@ function Bowl({ context, active }: ViewProps) {
             own={own.chosen}
             onChange={recipe.hasAnswered ? () => recipe.answer(null) : null}
           />
-          <RecipeReport context={context} recipe={recognition} own={own.cells} />
+          <RecipeReport
+            context={context}
+            recipe={recognition}
+            own={{ range: own.chosen, cells: own.cells }}
+            onHold={recipe.hold}
+          />
         </>
       )}
       {own.ranges !== null && (

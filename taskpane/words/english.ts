@@ -264,6 +264,15 @@ export const english = {
       `The target “${name}” asks for ${from} to ${to} at ${temperature} °C.`,
     table: "The curve as a table",
   },
+  formulas: {
+    open: "Put a formula in the sheet…",
+    freezingPoint: "First ice",
+    iceOfWater: "Ice, of the water",
+    iceOfMix: "Ice, of the mix",
+    sweetness: "Sweetness",
+    check: "Check against the target",
+  },
+  troubleAt: "Look at",
   cautionsTitle: "Say it to the eater",
   whereFrom: "Where these numbers come from",
 

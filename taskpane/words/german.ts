@@ -271,6 +271,15 @@ export const german: Words = {
       `Das Ziel „${name}“ verlangt ${from} bis ${to} bei ${temperature} °C.`,
     table: "Die Kurve als Tabelle",
   },
+  formulas: {
+    open: "Formel ins Blatt setzen …",
+    freezingPoint: "Erstes Eis",
+    iceOfWater: "Eis, vom Wasser",
+    iceOfMix: "Eis, von der Masse",
+    sweetness: "Süße",
+    check: "Vergleich mit dem Ziel",
+  },
+  troubleAt: "Ansehen:",
   cautionsTitle: "Den Essenden zu sagen",
   whereFrom: "Woher diese Zahlen kommen",
 

@@ -1,0 +1,188 @@
+import { excelHost } from "../../taskpane/excelHost";
+import { hostSentence } from "../../taskpane/office/hostSentence";
+import { english } from "../../taskpane/words/english";
+import { FakeError, fakeExcel, type FakeBook } from "./fakeExcel";
+
+// Which calls clear Excel's undo history, and which codes its errors carry, is taken from its published
+// documentation (learn.microsoft.com, Office add-ins: error handling; Excel JavaScript API). Not tried in a
+// live Excel.
+
+const lemonIce = () => [
+  ["Ingredient", "g"],
+  ["water", 200],
+  ["sucrose", 70],
+  ["Total", "=SUM(B2:B3) → 270"],
+];
+
+function hostOf(book: Partial<FakeBook>) {
+  const fake = fakeExcel({
+    sheets: { "My ices": lemonIce() },
+    selection: { sheet: "My ices", address: "A2" },
+    ...book,
+  });
+  (globalThis as Record<string, unknown>)["Excel"] = fake.Excel;
+  return { host: excelHost(), ...fake };
+}
+
+describe("reading the selection", () => {
+  test("a single cell brings the block around it", async () => {
+    const { host } = hostOf({});
+    const { selected, around } = await host.readSelection();
+    expect(selected.address).toBe("A2");
+    expect(around).toMatchObject({ sheet: "My ices", address: "A1:B4", top: 0, left: 0 });
+    expect(around.values[3]).toEqual(["Total", 270]);
+    expect(around.formulas[3]).toEqual(["Total", "=SUM(B2:B3)"]);
+  });
+
+  test("a cell in a table brings the table only", async () => {
+    const { host } = hostOf({
+      tables: [{ name: "Ice", sheet: "My ices", address: "A1:B3", showTotals: false }],
+    });
+    expect((await host.readSelection()).around.address).toBe("A1:B3");
+  });
+
+  test("a selected range is taken as it is, cut to what is in use", async () => {
+    const { host } = hostOf({ selection: { sheet: "My ices", address: "A1:B1048576" } });
+    const { selected, around } = await host.readSelection();
+    expect(selected.address).toBe("A1:B4");
+    expect(around.address).toBe("A1:B4");
+  });
+
+  test("an empty sheet answers with the one blank cell", async () => {
+    const { host } = hostOf({
+      sheets: { Empty: [] },
+      selection: { sheet: "Empty", address: "C7" },
+    });
+    expect((await host.readSelection()).around).toMatchObject({ address: "C7", values: [[""]] });
+  });
+
+  test("more cells than are read at once are refused in a sentence", async () => {
+    const wide = Array.from({ length: 300 }, () => Array.from({ length: 201 }, () => 1));
+    const { host } = hostOf({
+      sheets: { Big: wide },
+      selection: { sheet: "Big", address: "A1:GS300" },
+    });
+    const error: unknown = await host.readSelection().catch((reason: unknown) => reason);
+    expect(hostSentence(error, english)).toContain("60000 cells");
+  });
+});
+
+describe("inserting", () => {
+  test("writes into an empty cell what was announced", async () => {
+    const { host, calls } = hostOf({ selection: { sheet: "My ices", address: "D2" } });
+    const place = await host.cellsFromSelection(1, 1);
+    expect(place).toMatchObject({ address: "D2", values: [[""]] });
+    expect(await host.insert(place, [['=RIME.SOLUTE("sucrose","molar mass")']])).toBe("written");
+    expect(calls).toContain("write My ices!D2");
+  });
+
+  test("never overwrites a filled cell unless told to", async () => {
+    const { host, calls } = hostOf({});
+    const place = await host.cellsFromSelection(1, 1);
+    expect(await host.insert(place, [["honey"]])).toBe("filled");
+    expect(calls).toEqual([]);
+    expect(await host.insert(place, [["honey"]], { overwrite: true })).toBe("written");
+  });
+
+  test("leaves a cell alone that changed since it was shown, even when told to overwrite", async () => {
+    const sheets = { "My ices": lemonIce() };
+    const { host, calls } = hostOf({ sheets });
+    const place = await host.cellsFromSelection(1, 1);
+    sheets["My ices"][1]![0] = "cream";
+    expect(await host.insert(place, [["honey"]], { overwrite: true })).toBe("changed meanwhile");
+    expect(calls).toEqual([]);
+  });
+});
+
+describe("reading the whole workbook", () => {
+  const book = (): Partial<FakeBook> => ({
+    sheets: {
+      "My ices": lemonIce(),
+      Empty: [],
+      "Old 'ones'": [
+        ["", ""],
+        ["", "=[costs.xlsx]Sheet1!A1 → 3"],
+        ["", "#N/A"],
+        ["", 5],
+      ],
+    },
+    tables: [{ name: "Ice", sheet: "My ices", address: "A1:B4", showTotals: true }],
+    hiddenSheets: ["Old 'ones'"],
+    hiddenRows: { "My ices": [2] },
+    names: [{ name: "batch", formula: "='My ices'!$B$4" }],
+    calculationMode: "Manual",
+  });
+
+  test("gives the model the audit reads", async () => {
+    const { host } = hostOf(book());
+    const seen: string[] = [];
+    const workbook = await host.readWorkbook((done, total) => seen.push(`${done}/${total}`));
+    expect(seen).toEqual(["0/3", "1/3", "2/3"]);
+    expect(workbook).toMatchObject({
+      calculation: "manual",
+      names: [{ name: "batch", refersTo: "'My ices'!$B$4", sheet: null }],
+      externalLinks: ["costs.xlsx"],
+    });
+    const [ices, empty, old] = workbook.sheets;
+    expect(ices!.cellAt(3, 1)).toMatchObject({ value: 270, formula: "SUM(B2:B3)" });
+    expect([...ices!.hiddenRows]).toEqual([2]);
+    expect(ices!.tables).toMatchObject([
+      { name: "Ice", columns: ["Ingredient", "g"], hasTotals: true },
+    ]);
+    expect(empty!.rowCount).toBe(0);
+    expect(old).toMatchObject({ name: "Old 'ones'", hidden: true });
+    expect(old!.cellAt(2, 1)).toMatchObject({ value: { error: "#N/A" } });
+    expect(old!.cellAt(3, 1)).toMatchObject({ value: 5 });
+    expect(old!.cellAt(0, 0)).toBeUndefined();
+  });
+
+  test("leaves selection, sheet and undo history as they are", async () => {
+    const { host, calls } = hostOf(book());
+    await host.readWorkbook();
+    expect(calls).toEqual([]);
+  });
+});
+
+describe("jumping and following", () => {
+  test("a jump activates the sheet and selects the cells", async () => {
+    const { host, calls } = hostOf({});
+    await host.goTo("My ices", "B2:B3");
+    expect(calls).toEqual(["activate My ices", "select My ices!B2:B3"]);
+  });
+
+  test("one event handler serves every view, and a view that leaves is not called any more", async () => {
+    const { host, calls, handlers } = hostOf({});
+    const heard: string[] = [];
+    const stop = await host.onSelectionChanged(() => heard.push("one"));
+    await host.onSelectionChanged(() => heard.push("other"));
+    expect(calls).toEqual(["add handler"]);
+    await handlers[0]!();
+    stop();
+    await handlers[0]!();
+    expect(heard).toEqual(["one", "other", "other"]);
+  });
+});
+
+describe("a fault of the host", () => {
+  test.each(Object.keys(english.hostFaults))("%s ends in one sentence of ours", async (code) => {
+    const { host, fault } = hostOf({});
+    fault.next = new FakeError(code);
+    const error: unknown = await host.readSelection().catch((reason: unknown) => reason);
+    const sentence = hostSentence(error, english);
+    expect(sentence).toBe(english.hostFaults[code as keyof typeof english.hostFaults]);
+    expect(sentence).toMatch(/^[A-Z][^\n]*\.$/);
+  });
+
+  test("an unknown one keeps the host's words", () => {
+    expect(hostSentence(new FakeError("Odd."), english)).toBe(
+      "The spreadsheet could not do that: Odd.",
+    );
+    expect(hostSentence(undefined, english)).toMatch(/^The spreadsheet could not do that/);
+  });
+
+  test("a sheet deleted meanwhile is said to be gone", async () => {
+    const { host } = hostOf({});
+    const error: unknown = await host.read("Gone", "A1").catch((reason: unknown) => reason);
+    expect(hostSentence(error, english)).toBe(english.hostFaults.ItemNotFound);
+  });
+});
