@@ -1,6 +1,6 @@
 // Packages published as ES modules only: those of the charts, and what the grid's engine stands on.
 const esmOnly = [
-  ...["d3-[a-z]+", "internmap"],
+  ...["d3-[a-z-]+", "internmap"],
   ...["lodash-es", "nanoid", "rbush", "quickselect", "kdbush", "collapse-white-space", "n-gram"],
   ...["trigram-utils", "franc-min", "unicode-regex", "regexp-util", "cjk-regex"],
 ];
