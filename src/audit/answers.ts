@@ -45,7 +45,3 @@ export const componentPer100 = (
   component: string,
   ownIngredients: Mix["ownIngredients"],
 ) => numberFrom("COMPONENT", [[item]], [[100]], component, ownIngredients);
-
-/** A constant of a solute, or null when the name is no solute. */
-export const soluteConstant = (name: string, property: string): number | null =>
-  numberFrom("SOLUTE", name, property);

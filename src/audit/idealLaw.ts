@@ -1,7 +1,9 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../foundation/constants";
+import type { Solute } from "../catalogue/solute";
 import { solutes } from "../catalogue/solutes";
-import { componentGrams, componentPer100, soluteConstant } from "./answers";
+import { componentGrams, componentPer100 } from "./answers";
 import type { Mix } from "./mix";
+import { pureSolute } from "./pureSolute";
 
 /** Mistakes that a hand-made ideal-law sheet can hold, one choice each. */
 export interface IdealReading {
@@ -20,22 +22,17 @@ export const CORRECT_READING: IdealReading = {
   kf: IDEAL_KF_K_KG_PER_MOL,
 };
 
-/** Molar mass of the substance without its crystal water, found through the hydrate's own molar mass. */
-function anhydrousMolarMass(molarMass: number): number | null {
-  const hydrate = solutes.find(
-    (one) => one.hydrateOf !== undefined && Math.abs(one.molarMass.value / molarMass - 1) < 1e-6,
-  );
-  const anhydrous = solutes.find(({ name }) => name === hydrate?.hydrateOf?.solute);
-  return anhydrous?.molarMass.value ?? null;
-}
+/** The substance without its crystal water; null when it has none. */
+const anhydrousOf = ({ hydrateOf }: Solute): Solute | null =>
+  solutes.find(({ name }) => name === hydrateOf?.solute) ?? null;
 
 /** Moles of particles that one item adds by a reading; null when the ideal law cannot count it. */
 function particlesOf(item: string, grams: number, reading: IdealReading, mix: Mix): number | null {
-  const molarMass = soluteConstant(item, "molar mass");
-  const ions = soluteConstant(item, "van 't Hoff");
-  if (molarMass === null || ions === null) return particlesOfUndissolved(item, grams, reading, mix);
-  const anhydrous = reading.hydratesAsAnhydrous ? anhydrousMolarMass(molarMass) : null;
-  return ((reading.saltAsOneParticle ? 1 : ions) * grams) / (anhydrous ?? molarMass);
+  const solute = pureSolute(item);
+  if (solute === null) return particlesOfUndissolved(item, grams, reading, mix);
+  const counted = (reading.hydratesAsAnhydrous ? anhydrousOf(solute) : null) ?? solute;
+  const particles = reading.saltAsOneParticle ? 1 : solute.vantHoff.value;
+  return (particles * grams) / counted.molarMass.value;
 }
 
 function particlesOfUndissolved(
@@ -47,7 +44,7 @@ function particlesOfUndissolved(
   const dissolved = componentPer100(item, "dissolved solids", mix.ownIngredients);
   const water = componentPer100(item, "water", mix.ownIngredients);
   if (dissolved === null || water === null || dissolved > 0.1) return null;
-  const sugar = soluteConstant("sucrose", "molar mass");
+  const sugar = pureSolute("sucrose")?.molarMass.value ?? null;
   return reading.inclusionsAsSugar && water < 50 && sugar !== null ? grams / sugar : 0;
 }
 

@@ -10,9 +10,9 @@ export interface Mix {
   readonly ownIngredients: Matrix | null;
 }
 
-/** What a recipe means, and whether all of it could be read. */
+/** What a recipe means, and whether all of it could be read without doubt. */
 export interface MeantMix extends Mix {
-  /** False when an ingredient with an amount is unknown or its amount unreadable: it is then left out. */
+  /** False when an ingredient with an amount is unknown or ambiguous, or its amount unreadable. */
   readonly complete: boolean;
 }
 
@@ -25,10 +25,12 @@ export function meantMix(block: RecipeBlock, recipe: Recipe, check: ItemCheck): 
     const amount = amountOf(block, recipe, name);
     if (amount.grams === null ? amount.unreadable !== null : amount.grams < 0) complete = false;
     if (amount.grams === null || amount.grams <= 0) continue;
-    if (check(name.item) === null) {
-      items.push(name.item);
-      grams.push(amount.grams);
-    } else complete = false;
+    const knowledge = check(name.item);
+    if (knowledge.kind !== "known") complete = false;
+    if (knowledge.kind === "unknown") continue;
+    // An ambiguous name stands for its first choice where a mistake elsewhere is sized.
+    items.push(knowledge.kind === "known" ? name.item : (knowledge.choices[0] ?? name.item));
+    grams.push(amount.grams);
   }
   return { items, grams, complete, ownIngredients: block.ownIngredients };
 }

@@ -1,5 +1,6 @@
 import type { Rule } from "./rule";
 import { abvAsMass } from "./rules/abvAsMass";
+import { ambiguousIngredient } from "./rules/ambiguousIngredient";
 import { cryoscopicConstant } from "./rules/cryoscopicConstant";
 import { depressionSign } from "./rules/depressionSign";
 import { errorValue } from "./rules/errorValue";
@@ -30,6 +31,7 @@ export const rules: readonly Rule[] = [
   inclusionAsSolute,
   abvAsMass,
   unknownIngredient,
+  ambiguousIngredient,
   hydrateNotStated,
   textNumber,
   errorValue,

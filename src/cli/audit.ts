@@ -1,10 +1,11 @@
-import { readFile } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import path from "node:path";
 import { auditWorkbook } from "../audit/auditWorkbook";
 import { terminalReport } from "../audit/terminalReport";
 import { badInput, isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { readWorkbook } from "../workbook/readWorkbook";
+import { fileSizeProblem } from "../workbook/xlsx/limits";
 
 const USAGE = "Usage: npm run -s audit -- book.xlsx [--json]";
 const CLEAN = 0;
@@ -13,14 +14,13 @@ const UNREADABLE = 2;
 
 async function bytesOf(file: string): Promise<Result<Uint8Array>> {
   try {
-    return await readFile(file);
+    return fileSizeProblem((await stat(file)).size) ?? (await readFile(file));
   } catch (mishap) {
     const code = (mishap as NodeJS.ErrnoException).code ?? "unknown";
     const reasons: Readonly<Record<string, string>> = {
       ENOENT: "there is no such file",
       EISDIR: "it is a folder",
       EACCES: "reading it is not allowed",
-      ERR_FS_FILE_TOO_LARGE: "it is too large",
     };
     return badInput(`${file} cannot be read: ${reasons[code] ?? code}.`);
   }
@@ -51,4 +51,6 @@ async function audit(args: readonly string[]): Promise<number> {
   return report.summary.errors + report.summary.warnings > 0 ? FINDINGS : CLEAN;
 }
 
-process.exitCode = await audit(process.argv.slice(2));
+void audit(process.argv.slice(2)).then((code) => {
+  process.exitCode = code;
+});

@@ -46,6 +46,13 @@ function reasonToLeave(
 
 const keyOf = (sheet: number, row: number, column: number): string => `${sheet}:${row}:${column}`;
 
+const reads = ({ sheet, range }: SheetRange, cell: FormulaCell): boolean =>
+  sheet === cell.sheet &&
+  range.top <= cell.row &&
+  cell.row <= range.bottom &&
+  range.left <= cell.column &&
+  cell.column <= range.right;
+
 interface Feeding {
   readonly calculated: FormulaCell[];
   readonly leftAlone: LeftAlone[];
@@ -73,10 +80,13 @@ function feeding(
       if (found.calculated.length >= MOST_FORMULAS) return { ...found, isComplete: false };
       seen.add(key);
       const reason = reasonToLeave(cell, workbook, known);
+      const precedents = reason === null ? precedentsOf(cell.sheet, cell.formula) : [];
       if (reason !== null) found.leftAlone.push({ cell, reason });
-      else {
+      else if (precedents.some((read) => reads(read, cell))) {
+        found.leftAlone.push({ cell, reason: "It reads its own cell." });
+      } else {
         found.calculated.push(cell);
-        queue.push(...precedentsOf(cell.sheet, cell.formula));
+        queue.push(...precedents);
       }
     }
   }

@@ -40,7 +40,7 @@ function sortHeaders(context: FinderContext, row: number, columns: readonly numb
     const header = textAt(context.sheet, row, column);
     const item = itemName(header);
     const role = headerRole(header);
-    if (context.check(item) === null || role === null || role === "amount") {
+    if (context.check(item).kind !== "unknown" || role === null || role === "amount") {
       names.push({ row, column, item });
     } else {
       roles.set(column, role);
@@ -51,7 +51,7 @@ function sortHeaders(context: FinderContext, row: number, columns: readonly numb
 }
 
 function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): boolean {
-  const known = names.filter(({ item }) => context.check(item) === null).length;
+  const known = names.filter(({ item }) => context.check(item).kind !== "unknown").length;
   return known >= 2 && known * 2 >= names.length;
 }
 

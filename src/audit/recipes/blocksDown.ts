@@ -142,7 +142,7 @@ function isRecipe(
   const used = names.filter(({ row }) =>
     columns.some((column) => !isBlank(context.sheet, row, column)),
   );
-  const known = used.filter(({ item }) => context.check(item) === null).length;
+  const known = used.filter(({ item }) => context.check(item).kind !== "unknown").length;
   return known >= 2 && known * 2 >= used.length;
 }
 

@@ -1,41 +1,42 @@
 import type { AuditContext } from "../context";
+import { freezingPointC } from "../answers";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../hydrates";
 import { amountOf } from "../recipes/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { meantMix } from "../mix";
 import type { Rule } from "../rule";
 
 const identity = { id: "hydrate-not-stated", severity: "warning" } as const;
 
+/** Where the tool takes the usual reading, a smaller difference than this is not worth a word. */
+const WORTH_SAYING_K = 0.05;
+
 /** The first recipe of the block that has some of it. */
-function recipeWith(
-  block: RecipeBlock,
-  name: RecipeName,
-): { recipe: Recipe; grams: number } | null {
-  for (const recipe of block.recipes) {
-    const { grams } = amountOf(block, recipe, name);
-    if (grams !== null && grams > 0) return { recipe, grams };
-  }
-  return null;
+function recipeWith(block: RecipeBlock, name: RecipeName): Recipe | undefined {
+  return block.recipes
+    .slice(0, 100)
+    .find((recipe) => (amountOf(block, recipe, name).grams ?? 0) > 0);
 }
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
-  const readings = hydrateReadings(name.item);
-  // Where the name is known, the user's own-ingredients range has said which it is.
-  if (readings === null || context.checkFor(block)(name.item) === null) return null;
-  const used = recipeWith(block, name);
-  if (used === null) return null;
-  const rest = context.mixOf(block, used.recipe);
-  const read = (item: string) => ({
-    ...rest,
-    items: [...rest.items, item],
-    grams: [...rest.grams, used.grams],
-  });
+  const check = context.checkFor(block);
+  const readings = hydrateReadings(name.item, check(name.item));
+  const recipe = readings === null ? undefined : recipeWith(block, name);
+  if (readings === null || recipe === undefined) return null;
+  const read = (item: string) => {
+    const names = block.names.map((one) => (one === name ? { ...one, item } : one));
+    return meantMix({ ...block, names }, recipe, check);
+  };
+  const [anhydrous, hydrate] = [read(readings.anhydrous), read(readings.hydrate)];
+  const [dryC, wetC] = [freezingPointC(anhydrous), freezingPointC(hydrate)];
+  const small = dryC === null || wetC === null || Math.abs(dryC - wetC) < WORTH_SAYING_K;
+  if (!readings.declined && small) return null;
   return findingAt(identity, block.sheet, name, {
     message: `"${name.item}" does not say whether it is ${readings.anhydrous} or ${readings.hydrate}, which brings its own water.`,
-    effect: mixEffect(read(readings.anhydrous), read(readings.hydrate)),
+    effect: mixEffect(anhydrous, hydrate),
     fix: `Write "${readings.hydrate}" or "${readings.anhydrous}", as the bag says.`,
   });
 }

@@ -1,4 +1,5 @@
-import { componentPer100, soluteConstant } from "../answers";
+import { findItem } from "../../catalogue/findItem";
+import { pureSolute } from "../pureSolute";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
@@ -14,11 +15,12 @@ const identity = { id: "inclusion-as-solute", severity: "error" } as const;
 /** Columns in which a number counts an ingredient as dissolved, the plainest first. */
 const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "molar mass"];
 
-/** Nothing of it dissolves, and it is no water either: nuts, biscuit, chocolate pieces, fats. */
-function doesNotDissolve(item: string, { ownIngredients }: RecipeBlock): boolean {
-  const dissolved = componentPer100(item, "dissolved solids", ownIngredients);
-  const water = componentPer100(item, "water", ownIngredients);
-  return dissolved !== null && water !== null && dissolved < 0.5 && water < 50;
+/** Pieces and fats: nuts, biscuit, chocolate pieces, oil. Gums dissolve, though without effect. */
+function doesNotDissolve(item: string): boolean {
+  const match = findItem(item);
+  if (match.kind !== "ingredient") return false;
+  const { inclusion, composition, group } = match.ingredient;
+  return inclusion === true || group === "fats" || (composition.fat ?? 0) > 50;
 }
 
 /** Where the sheet counts an ingredient as dissolved, and with how much. */
@@ -44,8 +46,9 @@ function countedAt(
 /** The mix with the inclusion taken for sugar: by its moles where the sheet has them, else gram for gram. */
 function asSugar(meant: Mix, item: string, role: Role, number: number | null): Mix {
   const grams = meant.grams[meant.items.indexOf(item)] ?? 0;
-  const molarMass = soluteConstant("sucrose", "molar mass");
-  if (molarMass === null || number === null) return changedMix(meant, item, { item: "sucrose" });
+  const molarMass = pureSolute("sucrose")?.molarMass.value;
+  if (molarMass === undefined || number === null)
+    return changedMix(meant, item, { item: "sucrose" });
   if (role === "moles")
     return changedMix(meant, item, { item: "sucrose", grams: number * molarMass });
   const equal = role === "molar mass" ? (grams * molarMass) / number : grams;
@@ -54,7 +57,7 @@ function asSugar(meant: Mix, item: string, role: Role, number: number | null): M
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
-  if (counted === null || !doesNotDissolve(name.item, block)) return null;
+  if (counted === null || !doesNotDissolve(name.item)) return null;
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);

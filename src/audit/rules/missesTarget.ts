@@ -1,5 +1,6 @@
 import { callFunction } from "../../worksheet/callFunction";
-import { iceFraction, numberFrom } from "../answers";
+import { findTarget } from "../../catalogue/findTarget";
+import { iceFraction } from "../answers";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
@@ -20,8 +21,7 @@ interface NamedTarget {
   readonly target: string;
 }
 
-const isTarget = (text: string): boolean =>
-  text !== "" && numberFrom("TARGET", text, "temperature") !== null;
+const isTarget = (text: string): boolean => findTarget(text) !== undefined;
 
 /** A style named in a column beside an across block, or below or above the amounts of a down block. */
 function namedIn(block: RecipeBlock): NamedTarget[] {
@@ -51,13 +51,9 @@ function namedIn(block: RecipeBlock): NamedTarget[] {
 
 /** How far the ice share is outside the target's band, in percent of the basis. */
 function effectOf(mix: Mix, target: string): Effect | null {
-  const temperatureC = numberFrom("TARGET", target, "temperature");
-  const [iceFrom, iceTo] = [
-    numberFrom("TARGET", target, "ice from"),
-    numberFrom("TARGET", target, "ice to"),
-  ];
-  if (temperatureC === null || iceFrom === null || iceTo === null) return null;
-  const basis = callFunction("TARGET", target, "basis")[0]?.[0] === "mix" ? "mix" : "water";
+  const wanted = findTarget(target);
+  if (wanted === undefined) return null;
+  const { temperatureC, iceFrom, iceTo, basis } = wanted;
   const ice = iceFraction(mix, temperatureC, basis);
   if (ice === null) return null;
   const bound = ice > iceTo ? iceTo : iceFrom;

@@ -1,11 +1,12 @@
+import type { Solute } from "../../catalogue/solute";
 import { solutes } from "../../catalogue/solutes";
-import { soluteConstant as constantOf } from "../answers";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { hydrateOfSolute, pureSolute } from "../pureSolute";
 import type { Role } from "../recipes/headerRole";
 import type { Rule } from "../rule";
 
@@ -19,25 +20,15 @@ const LEAST_PARTICLES = 0.84;
 const columnOf = (block: RecipeBlock, role: Role): number | null =>
   block.layout === "down" ? ([...block.roles].find(([, one]) => one === role)?.[0] ?? null) : null;
 
-/** The catalogue's solute with this molar mass that is the same substance with or without crystal water. */
-function twinOf(molarMass: number, right: number): string | null {
-  const near = (value: number, other: number) => Math.abs(value / other - 1) < MOLAR_MASS_TOLERANCE;
-  const own = solutes.find(({ molarMass: { value } }) => near(value, right));
-  const isTwin = (name: string, hydrateOf: string | undefined) =>
-    solutes.some(
-      (one) =>
-        near(one.molarMass.value, right) &&
-        (one.hydrateOf?.solute === name ||
-          hydrateOf === one.name ||
-          one.hydrateOf?.solute === hydrateOf),
-    );
-  const twin = solutes.find(
-    (one) =>
-      one !== own &&
-      near(one.molarMass.value, molarMass) &&
-      isTwin(one.name, one.hydrateOf?.solute ?? "?"),
-  );
-  return twin?.name ?? null;
+/** The same substance with or without crystal water, when it is that one's molar mass that was given. */
+function twinOf(solute: Solute, molarMass: number): Solute | null {
+  const twins = [
+    hydrateOfSolute(solute),
+    solutes.find(({ name }) => name === solute.hydrateOf?.solute),
+  ];
+  const isIt = (twin: Solute) =>
+    Math.abs(twin.molarMass.value / molarMass - 1) < MOLAR_MASS_TOLERANCE;
+  return twins.find((twin) => twin !== undefined && isIt(twin)) ?? null;
 }
 
 /** What it does to the answer to count `factor` times the right number of particles of one ingredient. */
@@ -61,11 +52,12 @@ function molarMassFinding(
   column: number,
 ): Finding | null {
   const value = block.sheet.cellAt(name.row, column)?.value;
-  const right = constantOf(name.item, "molar mass");
-  if (typeof value !== "number" || value <= 0 || right === null) return null;
+  const solute = pureSolute(name.item);
+  if (typeof value !== "number" || value <= 0 || solute === null) return null;
+  const right = solute.molarMass.value;
   if (Math.abs(value / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
-  const twin = twinOf(value, right);
-  const hint = twin === null ? "" : `; ${rounded(value, 2)} is that of ${twin}`;
+  const twin = twinOf(solute, value);
+  const hint = twin === null ? "" : `; ${rounded(value, 2)} is that of ${twin.name}`;
   return findingAt(
     identity,
     block.sheet,
@@ -73,7 +65,7 @@ function molarMassFinding(
     {
       message: `The molar mass of ${name.item} is given as ${rounded(value, 3)}, it is ${rounded(right, 2)} g/mol${hint}.`,
       effect: effectOfCounting(context, block, name, right / value),
-      fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin}`}.`,
+      fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin.name}`}.`,
     },
   );
 }
@@ -85,8 +77,8 @@ function particlesFinding(
   column: number,
 ): Finding | null {
   const value = block.sheet.cellAt(name.row, column)?.value ?? null;
-  const right = constantOf(name.item, "van 't Hoff");
-  if (right === null || (value !== null && typeof value !== "number")) return null;
+  const right = pureSolute(name.item)?.vantHoff.value;
+  if (right === undefined || (value !== null && typeof value !== "number")) return null;
   const counted = value ?? 1;
   if (counted >= LEAST_PARTICLES * right && counted <= right * 1.001) return null;
   const given = value === null ? "not given" : `given as ${rounded(value, 3)}`;

@@ -5,13 +5,12 @@ import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { hydrateReadings } from "../hydrates";
 
 const identity = { id: "unknown-ingredient", severity: "error" } as const;
 
 /** Rows of a costing sheet that are no food. Common practice, no source. */
 const NO_FOOD =
-  /\b(sticks?|box(es)?|labels?|wrappers?|bags?|cups? and lids?|lids?|tubs?|napkins?|packaging|labou?r|work|energy|electricity|rent|delivery|stiele?|schachteln?|etiketten?|verpackung|arbeit\w*|strom|miete)\b/i;
+  /\b(sticks?|box(es)?|labels?|wrappers?|bags?|cups? and lids?|lids?|tubs?|moulds?|molds?|napkins?|packaging|labou?r|work|energy|electricity|rent|delivery|stiele?|schachteln?|etiketten?|verpackung|arbeit\w*|strom|miete)\b/i;
 
 /** Share of the recipe's mass that has this name, at its largest over the block's recipes, in %. */
 function largestShare(block: RecipeBlock, name: RecipeName): number {
@@ -24,11 +23,15 @@ function largestShare(block: RecipeBlock, name: RecipeName): number {
 }
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
-  const problem = context.checkFor(block)(name.item);
-  if (problem === null || NO_FOOD.test(name.item) || hydrateReadings(name.item) !== null)
-    return null;
+  const knowledge = context.checkFor(block)(name.item);
+  if (knowledge.kind !== "unknown" || NO_FOOD.test(name.item)) return null;
   const share = largestShare(block, name);
   if (share === 0) return null;
+  const { nearest } = knowledge;
+  const hint =
+    nearest.length === 0
+      ? "no name resembles it"
+      : `the nearest name is "${nearest.join('" or "')}"`;
   const effect: Effect = {
     quantity: "mass not accounted for",
     from: rounded(share, 1),
@@ -36,7 +39,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
     unit: "% of the mix",
   };
   return findingAt(identity, block.sheet, name, {
-    message: problem.message,
+    message: `"${name.item}" is neither in the catalogue nor an own ingredient; ${hint}.`,
     effect,
     fix: "Use a name of the catalogue, or add it to the own-ingredients range (`same as`, or its composition).",
   });
@@ -44,7 +47,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
 
 export const unknownIngredient: Rule = {
   ...identity,
-  title: "An ingredient is not known, or its name can mean several things",
+  title: "An ingredient is not known",
   find: (context) =>
     context.blocks.flatMap((block) =>
       block.names.flatMap((name) => finding(context, block, name) ?? []),

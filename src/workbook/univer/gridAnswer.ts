@@ -21,14 +21,17 @@ export type GridAnswer = GridValue | readonly (readonly GridValue[])[];
 export const isGridError = (value: unknown): value is GridError =>
   typeof value === "object" && value !== null && "error" in value;
 
+const plainError = (error: string): GridError => ({ error, message: errorSentence(error) });
+
 function gridValue(value: BaseValueObject | null): GridValue {
   if (value === null || value.isNull()) return null;
   if (value instanceof ErrorValueObject) {
     const error = value.getErrorType();
     return { error, message: value.getErrorContent() || errorSentence(error) };
   }
-  if (value.isLambda()) return { error: "#CALC!", message: errorSentence("#CALC!") };
-  return value.getValue();
+  if (value.isLambda()) return plainError("#CALC!");
+  const content = value.getValue();
+  return typeof content === "number" && !Number.isFinite(content) ? plainError("#NUM!") : content;
 }
 
 /** What the engine answered, in full double precision, errors with their sentence. */

@@ -44,8 +44,8 @@ function cellsOf(sheet: WorkbookSheet, index: number, keep: KeepFormula): CellRo
   const spills: CellRange[] = [];
   eachCell(sheet, (row, column, cell) => {
     const kept = cell.formula !== undefined && keep(index, row, column, cell);
-    const content = kept ? { f: `=${cell.formula ?? ""}` } : constant(cell.value);
-    (cells[row] ??= {})[column] = content;
+    const stored = constant(cell.value);
+    (cells[row] ??= {})[column] = kept ? { ...stored, f: `=${cell.formula ?? ""}` } : stored;
     if (kept && cell.spills !== undefined) spills.push(cell.spills);
   });
   // What a kept formula filled last time must not stand in the way of its new answer.

@@ -7,6 +7,7 @@ import {
   Lexer,
 } from "@univerjs/engine-formula";
 import { repairArrayLiterals } from "./arrayLiterals";
+import { boundRanges } from "./boundedRanges";
 import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
 import { formulaForEngine } from "./formulaText";
 import { GridExecutor } from "./gridExecutor";
@@ -36,6 +37,7 @@ export function installFunctions(
   report: ReportMessage = () => undefined,
 ): ErrorMessages {
   repairArrayLiterals();
+  boundRanges();
   const service = injector.get(IFunctionService);
   service.registerExecutors(new Single(), ...functions.map((each) => new GridExecutor(each)));
   // Formulas met before the functions were there are remembered as #NAME?.

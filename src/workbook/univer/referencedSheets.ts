@@ -1,5 +1,5 @@
 const SHEET =
-  /"(?:[^"]|"")*"|'((?:[^']|'')+)'!|((?:\[[^\]]*\])?[\p{L}_][\p{L}\p{N}_.]*)!(?!["'\s])/gu;
+  /"(?:[^"]|"")*"|'((?:[^']|'')+)'!|(?<![#\p{L}\p{N}_.])((?:\[[^\]]*\])?[\p{L}_][\p{L}\p{N}_.]*)!(?!["'\s])/gu;
 
 /** Names of the sheets a formula refers to, as written; "[1]Costs" for a sheet of another workbook. */
 export function referencedSheets(formula: string): readonly string[] {

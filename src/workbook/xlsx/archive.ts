@@ -1,7 +1,7 @@
 import { badInput, isProblem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import { containerProblem } from "./containerProblem";
-import { LIMITS, megabytes } from "./limits";
+import { fileSizeProblem, LIMITS } from "./limits";
 
 /** One compressed part of a workbook file. */
 export interface ArchiveEntry {
@@ -91,11 +91,8 @@ function readEntries(
 
 /** Opens the zip container of a workbook file and lists its parts; nothing is inflated yet. */
 export function openArchive(bytes: Uint8Array): Result<Archive> {
-  if (bytes.length > LIMITS.fileBytes) {
-    return badInput(
-      `The file is ${megabytes(bytes.length)} large; at most ${megabytes(LIMITS.fileBytes)} are read.`,
-    );
-  }
+  const tooLarge = fileSizeProblem(bytes.length);
+  if (tooLarge !== null) return tooLarge;
   const wrongKind = containerProblem(bytes);
   if (wrongKind !== null) return wrongKind;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);

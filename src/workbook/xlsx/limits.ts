@@ -1,3 +1,5 @@
+import { badInput, type Problem } from "../../foundation/problem";
+
 /** What the reader accepts, so that a hostile or broken file ends in a sentence and not in a hang. */
 export const LIMITS = {
   fileBytes: 50_000_000,
@@ -17,3 +19,11 @@ export const LIMITS = {
 } as const;
 
 export const megabytes = (bytes: number): string => `${Math.round(bytes / 1e5) / 10} MB`;
+
+/** Why a file of this size is not read; null when it is. */
+export const fileSizeProblem = (bytes: number): Problem | null =>
+  bytes <= LIMITS.fileBytes
+    ? null
+    : badInput(
+        `The file is ${megabytes(bytes)} large; at most ${megabytes(LIMITS.fileBytes)} are read.`,
+      );

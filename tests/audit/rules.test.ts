@@ -1,0 +1,514 @@
+import { rules } from "../../src/audit/rules";
+import type { Rows } from "./bookOf";
+import { formula } from "./bookOf";
+import { findingsOf, of } from "./findingsOf";
+
+/**
+ * Each rule with sheets that must and must not be flagged. Expected sizes are worked out by hand beside
+ * them; the classroom law and Kf = 1.86 are OpenStax Chemistry 2e, section 11.4.
+ */
+const recipe = (...more: Rows): Rows => [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 500],
+  ["Sucrose", 150],
+  ...more,
+];
+
+interface Case {
+  readonly rule: string;
+  readonly what: string;
+  readonly rows: Rows | Readonly<Record<string, Rows>>;
+  /** Cells that are flagged; [] for a false example. */
+  readonly cells: readonly string[];
+}
+
+const CASES: readonly Case[] = [
+  // number-as-text
+  {
+    rule: "number-as-text",
+    what: "a decimal comma as text",
+    rows: recipe(["Lemon juice", "12,5"]),
+    cells: ["B4"],
+  },
+  {
+    rule: "number-as-text",
+    what: "a unit in the cell",
+    rows: recipe(["Lemon juice", "12.5 g"]),
+    cells: ["B4"],
+  },
+  {
+    rule: "number-as-text",
+    what: "a number stored as text",
+    rows: recipe(["Lemon juice", " 40 "]),
+    cells: ["B4"],
+  },
+  { rule: "number-as-text", what: "real numbers", rows: recipe(["Lemon juice", 12.5]), cells: [] },
+  {
+    rule: "number-as-text",
+    what: "a word instead of an amount",
+    rows: recipe(["Lemon juice", "to taste"]),
+    cells: [],
+  },
+  {
+    rule: "number-as-text",
+    what: "a written list where every amount is a text",
+    rows: [
+      ["Ingredient", "Amount"],
+      ["Water", "500 g"],
+      ["Sucrose", "150 g"],
+    ],
+    cells: [],
+  },
+  // unknown-ingredient
+  {
+    rule: "unknown-ingredient",
+    what: "a misspelt name",
+    rows: recipe(["Fructsoe", 30]),
+    cells: ["A4"],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "an unknown name without an amount",
+    rows: recipe(["Moon dust", null]),
+    cells: [],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "known names in another case",
+    rows: recipe([" fructose ", 30]),
+    cells: [],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "the sticks and the box of a costing sheet",
+    rows: recipe(["Wooden sticks", 12], ["Box", 1]),
+    cells: [],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "a name of the own-ingredients range",
+    rows: {
+      Sheet1: recipe(["Plum jam", 50]),
+      Own: [
+        ["name", "water", "sucrose"],
+        ["Plum jam", 40, 60],
+      ],
+    },
+    cells: [],
+  },
+  // ambiguous-ingredient, hydrate-not-stated
+  {
+    rule: "ambiguous-ingredient",
+    what: "milk without its kind",
+    rows: recipe(["Milk", 200]),
+    cells: ["A4"],
+  },
+  {
+    rule: "ambiguous-ingredient",
+    what: "whole milk",
+    rows: recipe(["Whole milk", 200]),
+    cells: [],
+  },
+  {
+    rule: "ambiguous-ingredient",
+    what: "dextrose, which another rule tells of",
+    rows: recipe(["Dextrose", 60]),
+    cells: [],
+  },
+  { rule: "hydrate-not-stated", what: "dextrose", rows: recipe(["Dextrose", 60]), cells: ["A4"] },
+  {
+    rule: "hydrate-not-stated",
+    what: "dextrose monohydrate",
+    rows: recipe(["Dextrose monohydrate", 60]),
+    cells: [],
+  },
+  {
+    rule: "hydrate-not-stated",
+    what: "a pinch of citric acid, whose water changes nothing",
+    rows: recipe(["Citric acid", 2]),
+    cells: [],
+  },
+  {
+    rule: "hydrate-not-stated",
+    what: "dextrose not used",
+    rows: recipe(["Dextrose", null]),
+    cells: [],
+  },
+  // freezing-point-sign
+  {
+    rule: "freezing-point-sign",
+    what: "a positive freezing point",
+    rows: recipe(["Freezing point", 1.7]),
+    cells: ["B4"],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a negative depression",
+    rows: recipe(["Depression (K)", -1.7]),
+    cells: ["B4"],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a negative freezing point",
+    rows: recipe(["Freezing point", -1.7]),
+    cells: [],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a positive depression",
+    rows: recipe(["Freezing point depression", 1.7]),
+    cells: [],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a freezing point in °F",
+    rows: recipe(["Freezing point (°F)", 28.9]),
+    cells: [],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "the freezing point of water alone",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 500],
+      ["Freezing point", 0],
+    ],
+    cells: [],
+  },
+  // total-incomplete
+  {
+    rule: "total-incomplete",
+    what: "a sum that ends a row too early",
+    rows: recipe(["Lemon juice", 50], ["Total", formula("SUM(B2:B3)", 650)]),
+    cells: ["B5"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a full sum",
+    rows: recipe(["Total", formula("SUM(B2:B3)", 650)]),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a typed total, rounded",
+    rows: recipe(["Lemon juice", 50.4], ["Total", 700]),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a typed total that is wrong",
+    rows: recipe(["Lemon juice", 50], ["Total", 650]),
+    cells: ["B5"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a subtotal and a total",
+    rows: recipe(["Subtotal", 650], ["Pistachios", 50], ["Total", 700]),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "shares that come to 97 %",
+    rows: [
+      ["Ingredient", "Share %"],
+      ["Water", 70],
+      ["Sucrose", 20],
+      ["Lemon juice", 7],
+    ],
+    cells: ["B2:B4"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "shares that come to 100 %",
+    rows: [
+      ["Ingredient", "Share %"],
+      ["Water", 70],
+      ["Sucrose", 20],
+      ["Lemon juice", 10],
+    ],
+    cells: [],
+  },
+  // cryoscopic-constant
+  {
+    rule: "cryoscopic-constant",
+    what: "Kf = 18.6",
+    rows: recipe([null], ["Kf", 18.6]),
+    cells: ["B5"],
+  },
+  {
+    rule: "cryoscopic-constant",
+    what: "Kf = 3.35 on a sheet in °C",
+    rows: recipe([null], ["Kf (K kg/mol)", 3.35]),
+    cells: ["B5"],
+  },
+  { rule: "cryoscopic-constant", what: "Kf = 1.86", rows: recipe([null], ["Kf", 1.86]), cells: [] },
+  {
+    rule: "cryoscopic-constant",
+    what: "Kf = 1.853, as measured",
+    rows: recipe([null], ["Kf", 1.853]),
+    cells: [],
+  },
+  {
+    rule: "cryoscopic-constant",
+    what: "Kf = 3.35 for °F, and said so",
+    rows: recipe([null], ["Kf (°F kg/mol)", 3.35]),
+    cells: [],
+  },
+  {
+    rule: "cryoscopic-constant",
+    what: "18.6 typed into the formula of a depression",
+    rows: recipe(["Depression", formula("18.6*(B3/342.3)/(B2/1000)", 16.3)]),
+    cells: ["B4"],
+  },
+  {
+    rule: "cryoscopic-constant",
+    what: "1.86 typed into the formula",
+    rows: recipe(["Depression", formula("1.86*(B3/342.3)/(B2/1000)", 1.63)]),
+    cells: [],
+  },
+  // constant-of-a-solute
+  {
+    rule: "constant-of-a-solute",
+    what: "the anhydrous molar mass for dextrose monohydrate",
+    rows: [
+      ["Ingredient", "g", "Molar mass"],
+      ["Water", 500, 18.02],
+      ["Sucrose", 100, 342.3],
+      ["Dextrose monohydrate", 50, 180.16],
+    ],
+    cells: ["C4"],
+  },
+  {
+    rule: "constant-of-a-solute",
+    what: "salt with one particle",
+    rows: [
+      ["Ingredient", "g", "van 't Hoff"],
+      ["Water", 500, null],
+      ["Sucrose", 100, 1],
+      ["Sodium chloride", 5, 1],
+    ],
+    cells: ["C4"],
+  },
+  {
+    rule: "constant-of-a-solute",
+    what: "right constants, rounded, and i = 1.9 for a real salt",
+    rows: [
+      ["Ingredient", "g", "g/mol", "i"],
+      ["Water", 500, 18, 1],
+      ["Sucrose", 100, 342, 1],
+      ["Sodium chloride", 5, 58.4, 1.9],
+    ],
+    cells: [],
+  },
+  // inclusion-as-solute
+  {
+    rule: "inclusion-as-solute",
+    what: "pistachios with moles",
+    rows: [
+      ["Ingredient", "g", "Moles"],
+      ["Water", 500, null],
+      ["Sucrose", 100, 0.292],
+      ["Pistachios", 60, 0.175],
+    ],
+    cells: ["C4"],
+  },
+  {
+    rule: "inclusion-as-solute",
+    what: "pistachios marked as a solute",
+    rows: [
+      ["Ingredient", "g", "Solute?"],
+      ["Water", 500, "no"],
+      ["Sucrose", 100, "yes"],
+      ["Pistachios", 60, "yes"],
+    ],
+    cells: ["C4"],
+  },
+  {
+    rule: "inclusion-as-solute",
+    what: "pistachios left out of the moles",
+    rows: [
+      ["Ingredient", "g", "Moles"],
+      ["Water", 500, null],
+      ["Sucrose", 100, 0.292],
+      ["Pistachios", 60, null],
+      ["Sodium chloride", 2, 0.034],
+    ],
+    cells: [],
+  },
+  // abv-as-mass: 40 % by volume is 33.3 % by mass (OIML R 22, as printed in every alcohol table)
+  {
+    rule: "abv-as-mass",
+    what: "40 % of the grams taken as ethanol",
+    rows: [
+      ["Ingredient", "g", "ABV %", "Ethanol g"],
+      ["Water", 500, null, null],
+      ["Sucrose", 100, null, null],
+      ["Spirit 40 % vol", 50, 40, 20],
+    ],
+    cells: ["D4"],
+  },
+  {
+    rule: "abv-as-mass",
+    what: "33.3 % of the grams taken as ethanol",
+    rows: [
+      ["Ingredient", "g", "ABV %", "Ethanol g"],
+      ["Water", 500, null, null],
+      ["Sucrose", 100, null, null],
+      ["Spirit 40 % vol", 50, 40, 16.65],
+    ],
+    cells: [],
+  },
+  // temperature-units-mixed
+  {
+    rule: "temperature-units-mixed",
+    what: "one temperature typed with °F",
+    rows: recipe([null], ["Churned at (°C)", -5], ["Freezer (°C)", -18], ["Served at", "5 °F"]),
+    cells: ["B7"],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a freezer at 0 on a sheet in °C",
+    rows: recipe([null], ["Churned at (°C)", -5], ["Freezer temperature (°C)", 0]),
+    cells: ["B6"],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a sheet in °C",
+    rows: recipe([null], ["Churned at (°C)", -5], ["Freezer temperature (°C)", -18]),
+    cells: [],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a column that says °F itself",
+    rows: recipe([null], ["Place", "°C", "°F"], ["Freezer", -18, "0 °F"]),
+    cells: [],
+  },
+  // result-differs. Sucrose 150 g in 500 g of water: 0.876 mol/kg, so 1.63 K by the law, about 1.75 measured (CRC).
+  {
+    rule: "result-differs",
+    what: "a freezing point far from the recipe's",
+    rows: recipe(["Freezing point", -3.4]),
+    cells: ["B4"],
+  },
+  {
+    rule: "result-differs",
+    what: "the measured freezing point",
+    rows: recipe(["Freezing point", -1.75]),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "a measured value that differs",
+    rows: recipe(["Measured freezing point", -3.4]),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "the classroom law at a strength where it holds",
+    rows: recipe(["Depression", 1.63]),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "a wrong molality",
+    rows: recipe(["Molality (mol/kg)", 0.674]),
+    cells: ["B4"],
+  },
+  {
+    rule: "result-differs",
+    what: "the right molality",
+    rows: recipe(["Molality (mol/kg)", 0.876]),
+    cells: [],
+  },
+  {
+    rule: "ideal-law-too-far-off",
+    what: "the law at 42 % sucrose: 3.9 K for a measured 4.9 (CRC 102nd ed.)",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 58],
+      ["Sucrose", 42],
+      ["Depression", 3.93],
+    ],
+    cells: ["B4"],
+  },
+  {
+    rule: "ideal-law-too-far-off",
+    what: "the law at 23 % sucrose",
+    rows: recipe(["Depression", 1.63]),
+    cells: [],
+  },
+  // error-in-an-amount
+  {
+    rule: "error-in-an-amount",
+    what: "an amount that is #REF!",
+    rows: recipe(["Lemon juice", { error: "#REF!" }]),
+    cells: ["B4"],
+  },
+  {
+    rule: "error-in-an-amount",
+    what: "an error elsewhere",
+    rows: recipe([null], ["Cost", { error: "#REF!" }]),
+    cells: [],
+  },
+  // ingredient-twice
+  { rule: "ingredient-twice", what: "a row copied", rows: recipe(["sucrose", 150]), cells: ["A4"] },
+  {
+    rule: "ingredient-twice",
+    what: "sugar added in two steps",
+    rows: recipe(["Sucrose", 20]),
+    cells: [],
+  },
+];
+
+describe.each(rules.map(({ id }) => id))("%s", (id) => {
+  test.each(CASES.filter(({ rule, cells }) => rule === id && cells.length > 0))(
+    "flags $what",
+    ({ rows, rule, cells }) => {
+      const found = of(findingsOf(rows), rule);
+      expect(found.map(({ cell }) => cell)).toEqual(cells);
+      for (const { message } of found) expect(message).toMatch(/^.{20,300}$/);
+    },
+  );
+  test.each(CASES.filter(({ rule, cells }) => rule === id && cells.length === 0))(
+    "leaves alone $what",
+    ({ rows, rule }) => {
+      expect(of(findingsOf(rows), rule)).toEqual([]);
+    },
+  );
+  test("has a title and is listed once", () => {
+    expect(rules.filter((rule) => rule.id === id)).toHaveLength(1);
+    expect(rules.find((rule) => rule.id === id)?.title).toMatch(/^[A-Z].{10,80}$/);
+  });
+});
+
+describe("What a finding does to the answer", () => {
+  test("a text amount is the difference between counting and not counting it", () => {
+    const [found] = of(findingsOf(recipe(["Fructose", "60"])), "number-as-text");
+    expect(found?.effect).toMatchObject({ quantity: "freezing point", unit: "°C" });
+    // By the law: 60 g of fructose in 500 g of water add 1.86 · 60/180.16/0.5 = 1.24 K; real solutions a little more.
+    expect(Number(found?.effect?.from) - Number(found?.effect?.to)).toBeGreaterThan(1.2);
+    expect(Number(found?.effect?.from) - Number(found?.effect?.to)).toBeLessThan(1.6);
+  });
+  test("Kf = 18.6 makes the depression ten times as large", () => {
+    const [found] = of(findingsOf(recipe([null], ["Kf", 18.6])), "cryoscopic-constant");
+    expect(Number(found?.effect?.from) / Number(found?.effect?.to)).toBeCloseTo(10, 1);
+  });
+  test("a total shows what it should be, in its own unit", () => {
+    const rows = recipe(["Lemon juice", 50], ["Total", formula("SUM(B2:B3)", 650)]);
+    expect(of(findingsOf(rows), "total-incomplete")[0]?.effect).toEqual({
+      quantity: "total of the recipe",
+      from: 650,
+      to: 700,
+      unit: "g",
+    });
+  });
+  test("hidden rows that count are told with their effect", () => {
+    const found = of(
+      findingsOf(recipe(["Fructose", 60]), { hiddenRows: new Set([3]) }),
+      "hidden-amount",
+    );
+    expect(found.map(({ cell }) => cell)).toEqual(["B4"]);
+    expect(found[0]?.effect).not.toBeNull();
+    expect(of(findingsOf(recipe(["Fructose", 60])), "hidden-amount")).toEqual([]);
+  });
+});
