@@ -110,6 +110,21 @@ describe("glucose syrups: dextrose equivalent is 18016 over the mean molar mass 
     expect(Math.abs((18016 * moles) / grams / equivalent - 1)).toBeLessThan(0.02);
   });
 
+  // Belitz, Grosch & Schieberle, Food Chemistry, table 19.7, % of the solids; syrups of the nearest DE in print
+  test.each([
+    ["glucose syrup DE 28", 30, 10, 9],
+    ["glucose syrup DE 42", 40, 17, 13],
+    ["glucose syrup DE 60", 65, 39, 35],
+    ["high-maltose syrup", 45, 5, 50],
+  ])(
+    "%s is made up much as the printed syrup of DE %d: glucose %d, maltose %d",
+    (name, _de, glucose, maltose) => {
+      const solids = 100 - entry(name).composition.water;
+      expect(Math.abs((100 * solute(name, "glucose")) / solids - glucose)).toBeLessThan(5);
+      expect(Math.abs((100 * solute(name, "maltose")) / solids - maltose)).toBeLessThan(5);
+    },
+  );
+
   test("21 CFR 184.1866: high-fructose syrups hold 42 and 55 % fructose of their solids", () => {
     for (const grade of [42, 55]) {
       const name = `high-fructose corn syrup ${grade}`;
