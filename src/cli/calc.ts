@@ -54,6 +54,9 @@ async function main(): Promise<number> {
   return exitCode;
 }
 
+// Whoever reads the lines may stop early, as `head` does.
+process.stdout.on("error", () => process.exit());
+
 void main().then((exitCode) => {
   process.exitCode = exitCode;
 });

@@ -3,7 +3,7 @@ import {
   deserializeRangeWithSheet,
   sequenceNodeType,
 } from "@univerjs/engine-formula";
-import type { CellRange, Workbook } from "./model";
+import type { CellRange, Workbook, WorkbookTable } from "./model";
 import { formulaForEngine } from "./univer/formulaText";
 
 /** A block of cells on a sheet, the sheet counted from zero. */
@@ -17,13 +17,23 @@ export type PrecedentsOf = (sheet: number, formula: string) => readonly SheetRan
 
 const lower = (text: string): string => text.toLowerCase();
 
+/** The columns of a table that a reference such as Table[[#This Row],[a]:[b]] names, else all. */
+function columnsRead({ range, columns }: WorkbookTable, token: string): CellRange {
+  const named = columns
+    .map((column, place) => (lower(token).includes(`[${lower(column)}]`) ? place : -1))
+    .filter((place) => place >= 0);
+  if (named.length === 0) return range;
+  const [left, right] = [range.left + Math.min(...named), range.left + Math.max(...named)];
+  return { ...range, left, right };
+}
+
 /** What a formula's text reads: its references, and what its names and tables stand for. */
 export function precedentsIn(workbook: Workbook): PrecedentsOf {
   const lexer = new LexerTreeBuilder();
   const sheetByName = new Map(workbook.sheets.map(({ name }, index) => [lower(name), index]));
   const tables = new Map(
     workbook.sheets.flatMap((sheet, index) =>
-      sheet.tables.map(({ name, range }) => [lower(name), { sheet: index, range }] as const),
+      sheet.tables.map((table) => [lower(table.name), { sheet: index, table }] as const),
     ),
   );
   const names = new Map(workbook.names.map(({ name, refersTo }) => [lower(name), refersTo]));
@@ -48,7 +58,9 @@ export function precedentsIn(workbook: Workbook): PrecedentsOf {
       if (node.nodeType === sequenceNodeType.REFERENCE) return referenceRange(home, node.token);
       const word = lower(/^[^[(]*/.exec(node.token.trim())?.[0] ?? "");
       const table = tables.get(word);
-      if (table !== undefined) return [table];
+      if (table !== undefined) {
+        return [{ sheet: table.sheet, range: columnsRead(table.table, node.token) }];
+      }
       const refersTo = names.get(word);
       return refersTo === undefined || depth > 8 ? [] : read(home, refersTo, depth + 1);
     });

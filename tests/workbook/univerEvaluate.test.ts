@@ -100,6 +100,28 @@ describe("recalculating what feeds a cell", () => {
     ]);
   });
 
+  test("ranges far beyond the used cells cost nothing", async () => {
+    const rows = [
+      [2, formula("SUM(A1:A1048576)"), formula("SUM(A2:XFD1048576,1:1)-SUM(B1:C1)")],
+      [3],
+    ];
+    const book = bookOf([sheetFromRows("Sheet1", rows)]);
+    const started = Date.now();
+    const { valueAt, leftAlone } = await recalculate(book, [cell(0, 1), cell(0, 2)], []);
+    expect(valueAt(0, 0, 1)).toBe(5);
+    expect(leftAlone.map(({ reason }) => reason)).toEqual(["It reads its own cell."]);
+    expect(Date.now() - started).toBeLessThan(3000);
+  });
+
+  test.each(["", "1+", "(", "SUM(1))", "@", "{", "'x", "#REF!", "A1:", "Sheet1!#REF!", "LET(x,1)"])(
+    "a damaged formula (%s) stops nothing",
+    async (damaged) => {
+      const book = bookOf([sheetFromRows("Sheet1", [[formula(damaged), formula("1+1")]])]);
+      const { valueAt } = await recalculate(book, [cell(0, 0), cell(0, 1)], []);
+      expect(valueAt(0, 0, 1)).toBe(2);
+    },
+  );
+
   test("no more than 10,000 formulas are calculated, and it says so", async () => {
     const rows = Array.from({ length: 10_050 }, (_, row) => [row, formula(`A${row + 1}+1`)]);
     const book = bookOf([sheetFromRows("Sheet1", [...rows, [formula("SUM(B:B)")]])]);

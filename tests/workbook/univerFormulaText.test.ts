@@ -44,7 +44,7 @@ describe("a formula in the words of the grid's engine", () => {
   });
 
   test("sheets are found by their names, also those of another workbook", () => {
-    expect(referencedSheets(`=Costs!A1+'My ''own'' sheet'!B2&"No!A1"+[1]Prices!C3`)).toEqual([
+    expect(referencedSheets(`=Costs!A1+'My ''own'' sheet'!B2&"No!A1"+[1]Prices!C3+#REF!`)).toEqual([
       "Costs",
       "My 'own' sheet",
       "[1]Prices",
