@@ -1,6 +1,5 @@
 import { useState } from "preact/hooks";
-import type { Finding } from "../../src/audit/finding";
-import { auditWorkbook } from "../../src/audit/auditWorkbook";
+import { auditWorkbook, type AuditReport } from "../../src/audit/auditWorkbook";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 
@@ -12,7 +11,7 @@ export function useReading(context: PaneContext) {
   const { host, words, announce } = context;
   const { fault, run } = useHostTask(context);
   const [progress, setProgress] = useState<string | null>(null);
-  const [report, setReport] = useState<{ readonly findings: readonly Finding[] } | null>(null);
+  const [report, setReport] = useState<AuditReport | null>(null);
   const say = (sentence: string) => {
     setProgress(sentence);
     announce(sentence);

@@ -1,6 +1,7 @@
 import type { Finding, Severity } from "../../src/audit/finding";
 import { Notice } from "../components/Notice";
 import { FindingItem } from "../reading/FindingItem";
+import { ReadRecipes } from "../reading/ReadRecipes";
 import { useReading } from "../reading/useReading";
 import type { View, ViewProps } from "../view";
 import "../reading/reading.css";
@@ -46,6 +47,7 @@ function ReadThrough({ context }: ViewProps) {
               )
             );
           })}
+          <ReadRecipes context={context} recipes={report.recipes} />
         </>
       )}
     </div>

@@ -286,6 +286,8 @@ export const english = {
     checks: "Checking…",
     result: (count: number) =>
       count === 0 ? "Nothing found." : plural(count, "finding", "findings") + ".",
+    recipes: (count: number) => `What was read as a recipe (${count})`,
+    noRecipes: "No recipe was found: a block needs a column of names and one of amounts.",
     severities: {
       error: (count: number) => `Wrong (${count})`,
       warning: (count: number) => `Doubtful (${count})`,

@@ -292,6 +292,8 @@ export const german: Words = {
     sheets: (done, total) => `Blatt ${done + 1} von ${total} …`,
     checks: "Prüfung läuft …",
     result: (count) => (count === 0 ? "Nichts gefunden." : plural(count, "Fund", "Funde") + "."),
+    recipes: (count) => `Was als Rezept gelesen wurde (${count})`,
+    noRecipes: "Kein Rezept gefunden: ein Block braucht eine Spalte mit Namen und eine mit Mengen.",
     severities: {
       error: (count) => `Falsch (${count})`,
       warning: (count) => `Zweifelhaft (${count})`,
