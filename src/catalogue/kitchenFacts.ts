@@ -60,6 +60,6 @@ const ingredientByName = new Map(ingredients.map((ingredient) => [ingredient.nam
 export function kitchenFactsOf(item: Solute | Ingredient): KitchenFacts {
   if ("composition" in item) return item;
   const shelf = ingredientByName.get(soldAs[item.name] ?? "");
-  if (shelf !== undefined) return shelf;
-  return ownFacts[item.name] ?? { allergens: [], cautions: item.food ? [] : ["not food"] };
+  const facts = shelf ?? ownFacts[item.name] ?? { allergens: [], cautions: [] };
+  return item.food ? facts : { ...facts, cautions: [...facts.cautions, "not food"] };
 }

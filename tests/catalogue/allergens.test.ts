@@ -110,7 +110,7 @@ describe("a solute in the kitchen", () => {
     expect(solute("milk salts").allergens).toEqual(["milk"]);
     expect(solute("xylitol").cautions).toEqual(["laxative polyols", "xylitol and dogs"]);
     expect(solute("glycerol").cautions).toEqual(["glycerol and children"]);
-    expect(solute("propylene glycol").cautions).toEqual(["propylene glycol"]);
+    expect(solute("propylene glycol").cautions).toEqual(["propylene glycol", "not food"]);
     expect(solute("ethanol").cautions).toEqual(["alcohol"]);
     expect(solute("sucrose").allergens).toEqual([]);
   });
