@@ -60,8 +60,9 @@ const READINGS = {
   molality: readings("molality"),
 } as const;
 
-/** Hand-made numbers follow the law to the digits of their constants. */
+/** Hand-made numbers follow the law to the digits of their constants; one without a mistake may round more. */
 const AGREES = 0.006;
+const AGREES_WITHOUT_MISTAKE = 0.02;
 
 /**
  * The reading of the ideal law that gives a stated number, with the fewest mistakes and at most three; null
@@ -81,7 +82,8 @@ export function explainResult(
     if (molality === null) return null;
     const size = role === "molality" ? molality : molality * reading.kf;
     const expected = sign * (role === "freezing point" ? -size : size);
-    if (Math.abs(value / expected - 1) < AGREES) return { mistakes, reading };
+    const tolerance = mistakes.length === 0 ? AGREES_WITHOUT_MISTAKE : AGREES;
+    if (Math.abs(value / expected - 1) < tolerance) return { mistakes, reading };
   }
   return null;
 }

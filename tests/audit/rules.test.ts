@@ -1,6 +1,8 @@
+import type { WorkbookSheet } from "../../src/workbook/model";
 import { rules } from "../../src/audit/rules";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
+import { callFunction } from "../../src/worksheet/callFunction";
 import { findingsOf, of } from "./findingsOf";
 
 /**
@@ -14,12 +16,30 @@ const recipe = (...more: Rows): Rows => [
   ...more,
 ];
 
+/** 150 g of sucrose in 850 g of water, with a labelled share of ice on the stated basis, in %. */
+function iceRows(label: string, basis: "water" | "mix"): Rows {
+  const [[share] = []] = callFunction(
+    "ICEFRACTION",
+    [["water"], ["sucrose"]],
+    [[850], [150]],
+    -8,
+    basis,
+  );
+  return [
+    ["Ingredient", "g"],
+    ["Water", 850],
+    ["Sucrose", 150],
+    [label, Math.round(Number(share) * 1000) / 10, "%"],
+  ];
+}
+
 interface Case {
   readonly rule: string;
   readonly what: string;
   readonly rows: Rows | Readonly<Record<string, Rows>>;
   /** Cells that are flagged; [] for a false example. */
   readonly cells: readonly string[];
+  readonly extras?: Partial<WorkbookSheet>;
 }
 
 const CASES: readonly Case[] = [
@@ -458,24 +478,112 @@ const CASES: readonly Case[] = [
     rows: recipe(["Sucrose", 20]),
     cells: [],
   },
+  // hidden-amount
+  {
+    rule: "hidden-amount",
+    what: "a hidden row",
+    rows: recipe(["Fructose", 60]),
+    cells: ["B4"],
+    extras: { hiddenRows: new Set([3]) },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden row without an amount",
+    rows: recipe(["Fructose", null]),
+    cells: [],
+    extras: { hiddenRows: new Set([3]) },
+  },
+  // own-ingredients-refused
+  {
+    rule: "own-ingredients-refused",
+    what: "parts that add up to 150 g",
+    rows: [
+      ["name", "water", "sucrose"],
+      ["plum jam", 90, 60],
+    ],
+    cells: ["A2"],
+  },
+  {
+    rule: "own-ingredients-refused",
+    what: "parts that add up to 100 g",
+    rows: [
+      ["name", "water", "sucrose"],
+      ["plum jam", 40, 60],
+    ],
+    cells: [],
+  },
+  // ice-of-water-or-mix: of 850 g of water about 0.8 is ice at −8 °C, which is about 0.68 of the 1000 g
+  {
+    rule: "ice-of-water-or-mix",
+    what: "the share of the water under the name of the mix's",
+    rows: iceRows("Ice at −8 °C, share of the mix", "water"),
+    cells: ["B4"],
+  },
+  {
+    rule: "ice-of-water-or-mix",
+    what: "the share of the mix under the name of the water's",
+    rows: iceRows("Share of the water frozen at −8 °C", "mix"),
+    cells: ["B4"],
+  },
+  {
+    rule: "ice-of-water-or-mix",
+    what: "each under its own name",
+    rows: iceRows("Share of the water frozen at −8 °C", "water"),
+    cells: [],
+  },
+  // misses-its-target: the bands are those of the catalogue, whose textbook mixes meet them
+  {
+    rule: "misses-its-target",
+    what: "water with 15 % sugar called a scraped granita's opposite",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 950],
+      ["Sucrose", 50],
+      ["Style", "drinkable slush"],
+    ],
+    cells: ["B4"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "the textbook slush",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 850],
+      ["Sucrose", 150],
+      ["Style", "drinkable slush"],
+    ],
+    cells: [],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a style of someone's own",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 950],
+      ["Sucrose", 50],
+      ["Style", "grandmother's"],
+    ],
+    cells: [],
+  },
 ];
 
+const examples = (wanted: boolean) =>
+  CASES.filter(({ cells }) => cells.length > 0 === wanted).map((example) => ({ ...example }));
+
+test.each(examples(true))("$rule flags $what", ({ rows, rule, cells, extras }) => {
+  const found = of(findingsOf(rows, extras), rule);
+  expect(found.map(({ cell }) => cell)).toEqual(cells);
+  for (const { message } of found) expect(message).toMatch(/^.{20,300}$/);
+});
+
+test.each(examples(false))("$rule leaves alone $what", ({ rows, rule, extras }) => {
+  expect(of(findingsOf(rows, extras), rule)).toEqual([]);
+});
+
 describe.each(rules.map(({ id }) => id))("%s", (id) => {
-  test.each(CASES.filter(({ rule, cells }) => rule === id && cells.length > 0))(
-    "flags $what",
-    ({ rows, rule, cells }) => {
-      const found = of(findingsOf(rows), rule);
-      expect(found.map(({ cell }) => cell)).toEqual(cells);
-      for (const { message } of found) expect(message).toMatch(/^.{20,300}$/);
-    },
-  );
-  test.each(CASES.filter(({ rule, cells }) => rule === id && cells.length === 0))(
-    "leaves alone $what",
-    ({ rows, rule }) => {
-      expect(of(findingsOf(rows), rule)).toEqual([]);
-    },
-  );
-  test("has a title and is listed once", () => {
+  test("has a true and a false example, a title and one place in the list", () => {
+    expect(CASES.some(({ rule, cells }) => rule === id && cells.length > 0)).toBe(true);
+    expect(CASES.some(({ rule, cells }) => rule === id && cells.length === 0)).toBe(true);
     expect(rules.filter((rule) => rule.id === id)).toHaveLength(1);
     expect(rules.find((rule) => rule.id === id)?.title).toMatch(/^[A-Z].{10,80}$/);
   });

@@ -36,10 +36,16 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /^(target|style|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
-  ["molar mass", /molar ?mass|molare? masse|molmasse|molecular (weight|mass)|g ?\/ ?mol|\bmw\b/],
+  [
+    "molar mass",
+    /molar ?mass|molare? masse|molmasse|molecular (weight|mass)|(?<!k)g ?\/ ?mol|\bmw\b/,
+  ],
   ["molality", /molalit|mol ?\/ ?kg/],
   ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|\bn ?[([]mol[)\]]|\bmoles\b/],
-  ["particles", /van.?t.?hoff|^i$|^i[ -]?(factor|faktor)|\bparticles\b|\bteilchen|^ions$|^ionen/],
+  [
+    "particles",
+    /van\W{0,3}t\W{0,3}hoff|^i$|^i[ -]?(factor|faktor)|\bparticles\b|\bteilchen|^ions$|^ionen/,
+  ],
   [
     "cryoscopic constant",
     /^k ?_?f\b|cryoscopic|kryoskop|freezing (point )?constant|gefrierkonstante/,
@@ -53,7 +59,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t\b/],
   [
     "freezing point",
-    /freez\w*[ -]?(point|temp)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+    /freezing[ -]?(point|temp)|freezes at|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
   ],
   [
     "ice fraction",

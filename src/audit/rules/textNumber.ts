@@ -5,6 +5,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
 import { amountOf, type Amount } from "../recipes/amountOf";
+import { textAt } from "../recipes/cells";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
@@ -24,12 +25,12 @@ function finding(
   amount: Amount,
 ): Finding | null {
   if (amount.asText === null) return null;
-  const { value } = block.sheet.cellAt(amount.row, amount.column) ?? { value: "" };
+  const typed = textAt(block.sheet, amount.row, amount.column);
   const meant = context.mixOf(block, recipe);
   const uncounted = changedMix(meant, name.item, { grams: 0 });
   const address = cellName(amount.row, amount.column);
   return findingAt(identity, block.sheet, amount, {
-    message: `${address} holds the amount of ${name.item} as the text "${String(value)}", ${WHY[amount.asText.why]}: sums leave it out.`,
+    message: `${address} holds the amount of ${name.item} as the text "${typed}", ${WHY[amount.asText.why]}: sums leave it out.`,
     effect: mixEffect(uncounted, meant),
     fix: `Enter ${amount.asText.number} as a number.`,
   });
