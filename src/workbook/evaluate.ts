@@ -103,7 +103,7 @@ export async function recalculate(
   functions: readonly GridFunction[] = worksheetFunctions.map(gridFunctionOf),
 ): Promise<Recalculation> {
   const known = new Set<string>(
-    [...ALL_IMPLEMENTED_FUNCTIONS_SET, "SINGLE", "LAMBDA", "LET"].map(String),
+    [...ALL_IMPLEMENTED_FUNCTIONS_SET, "SINGLE", "ANCHORARRAY", "LAMBDA", "LET"].map(String),
   );
   for (const { name } of functions) known.add(name.toUpperCase());
   const { calculated, leftAlone, isComplete } = feeding(workbook, blocks, known);

@@ -76,6 +76,18 @@ describe("recalculating what feeds a cell", () => {
     expect([1, 2, 3].map((row) => valueAt(0, row, 2))).toEqual([18, 2, 20]);
   });
 
+  test("A1# follows the block as it is filled now", async () => {
+    const spills = { top: 0, left: 1, bottom: 1, right: 1 };
+    const spilling = { formula: "RIME.HALF(A1:A3)", value: 9, spills };
+    const rows = [[2, spilling, formula("SUM(B1#)")], [4, 9], [6]];
+    const { valueAt } = await recalculate(
+      bookOf([sheetFromRows("Sheet1", rows)]),
+      [cell(0, 2)],
+      testFunctions,
+    );
+    expect(valueAt(0, 0, 2)).toBe(6);
+  });
+
   test("errors come as errors", async () => {
     const book = bookOf([sheetFromRows("Sheet1", [[formula("RIME.HALF(-1)"), formula("1/0")]])]);
     const { valueAt } = await recalculate(book, [cell(0, 0), cell(0, 1)], testFunctions);

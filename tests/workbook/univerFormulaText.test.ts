@@ -16,6 +16,9 @@ describe("a formula in the words of the grid's engine", () => {
     ["=Prices[@price]*2", "=Prices[[#This Row],[price]]*2"],
     ["=Prices[@[per kg]]", "=Prices[[#This Row],[per kg]]"],
     ['="a@b(c)"', '="a@b(c)"'],
+    ["=SUM($B$2#)&A1", "=SUM(ANCHORARRAY($B$2))&A1"],
+    ["='My sheet'!B2#", "=ANCHORARRAY('My sheet'!B2)"],
+    ['=IF(A1=#N/A,"A1#",#REF!)', '=IF(A1=#N/A,"A1#",#REF!)'],
     ["=@A1:A9", "=@A1:A9"],
     ["=@RIME.HALF(", "=@RIME.HALF("],
   ])("%s becomes %s", (typed, read) => {
@@ -61,5 +64,8 @@ test("a workbook can be calculated more than once: what spilled before is not in
   const valueAt = await grid.recalculate();
   expect([valueAt(0, 0, 1), valueAt(0, 1, 1)]).toEqual([1, 2]);
   expect(await grid.evaluate("=SUM(B1:B2)")).toEqual({ value: 3 });
+  expect(await grid.evaluate("=B1#")).toEqual({ value: [[1], [2]] });
+  expect(await grid.evaluate("=SUM(Sheet1!B1#)*2")).toEqual({ value: 6 });
+  expect(await grid.evaluate("=A1#")).toMatchObject({ value: { error: "#REF!" } });
   grid.close();
 });

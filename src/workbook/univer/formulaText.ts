@@ -41,6 +41,16 @@ const expandThisRow = (formula: string): string =>
     )
     .join("");
 
+const SPILLED = /"(?:[^"]|"")*"|((?:'(?:[^']|'')+'!|[\w.]+!)?\$?[A-Z]{1,3}\$?\d{1,7})#(?![\w/])/gi;
+
+/** `A1#`, all that the formula in A1 fills, as the function the file format writes for it. */
+const expandSpilled = (formula: string): string =>
+  formula.replace(SPILLED, (token: string, cell?: string) =>
+    cell === undefined ? token : `ANCHORARRAY(${cell})`,
+  );
+
 /** A formula as users of spreadsheets write it, in the words the grid's engine understands. */
-export const formulaForEngine = (formula: string): string =>
-  formula.includes("@") ? expandSingle(expandThisRow(formula)) : formula;
+export function formulaForEngine(formula: string): string {
+  const spelled = formula.includes("#") ? expandSpilled(formula) : formula;
+  return spelled.includes("@") ? expandSingle(expandThisRow(spelled)) : spelled;
+}

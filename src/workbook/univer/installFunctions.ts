@@ -6,6 +6,7 @@ import {
   Interpreter,
   Lexer,
 } from "@univerjs/engine-formula";
+import { AnchorArray } from "./anchorArray";
 import { repairArrayLiterals } from "./arrayLiterals";
 import { boundRanges } from "./boundedRanges";
 import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
@@ -39,7 +40,8 @@ export function installFunctions(
   repairArrayLiterals();
   boundRanges();
   const service = injector.get(IFunctionService);
-  service.registerExecutors(new Single(), ...functions.map((each) => new GridExecutor(each)));
+  const ours = functions.map((each) => new GridExecutor(each));
+  service.registerExecutors(new Single(), new AnchorArray(injector), ...ours);
   // Formulas met before the functions were there are remembered as #NAME?.
   service.deleteFormulaAstCacheKey(...functions.map(({ name }) => name));
 
