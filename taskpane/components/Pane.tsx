@@ -4,6 +4,7 @@ import type { PaneContext, View } from "../view";
 import { views } from "../views";
 import type { NumberFormat } from "../words/numberFormat";
 import type { Words } from "../words/words";
+import { Mark } from "./Mark";
 import { Notice } from "./Notice";
 import { panelId, tabId, Tabs } from "./Tabs";
 import "./base.css";
@@ -37,7 +38,10 @@ export function Pane({ host, outside, words, numbers }: PaneProps) {
   return (
     <>
       <header class="masthead">
-        <h1>Rimeline</h1>
+        <h1>
+          <Mark />
+          Rimeline
+        </h1>
         <Tabs words={words} views={views} current={current} onChoose={choose} />
       </header>
       <main>

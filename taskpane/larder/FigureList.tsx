@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { PaneContext } from "../view";
 import type { FigureLine } from "./figureLine";
+import { whyText } from "./whyText";
 import { FigureRow } from "./FigureRow";
 
 interface FigureListProps {
@@ -13,10 +14,17 @@ interface FigureListProps {
 /** Facts under a heading; at most one of them is being inserted at a time. */
 export function FigureList({ context, title, subject, lines }: FigureListProps) {
   const [inserting, setInserting] = useState<string | null>(null);
-  if (lines.length === 0) return null;
+  const [first] = lines;
+  if (first === undefined) return null;
+  const { source, obtained } = first;
+  const isShared =
+    lines.length > 1 && lines.every((line) => line.source === source && line.obtained === obtained);
+  // A line without an uncertainty has no basis to give, so one that has speaks for all.
+  const spokesman = lines.find(({ basis }) => basis !== "") ?? first;
   return (
     <section>
       <h3>{title}</h3>
+      {isShared && <p class="figure-why">{whyText(spokesman, context.words)}</p>}
       <ul class="figures">
         {lines.map((line) => (
           <FigureRow
@@ -24,6 +32,7 @@ export function FigureList({ context, title, subject, lines }: FigureListProps) 
             context={context}
             line={line}
             subject={subject}
+            showsWhy={!isShared}
             inserting={inserting === line.label}
             onInsert={(open) => setInserting(open ? line.label : null)}
           />

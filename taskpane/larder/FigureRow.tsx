@@ -3,12 +3,15 @@ import { isProblem } from "../../src/foundation/problem";
 import { InsertPanel, type InsertOffer } from "../components/InsertPanel";
 import type { PaneContext } from "../view";
 import type { FigureLine } from "./figureLine";
+import { whyText } from "./whyText";
 import { formulaText } from "./formulaText";
 
 interface FigureRowProps {
   readonly context: PaneContext;
   readonly line: FigureLine;
   readonly subject: string;
+  /** False where the list says once why all of its lines may be believed. */
+  readonly showsWhy: boolean;
   readonly inserting: boolean;
   readonly onInsert: (open: boolean) => void;
 }
@@ -32,16 +35,18 @@ function offersOf(line: FigureLine, { words, numbers }: PaneContext): readonly I
 }
 
 /** A value with its unit and uncertainty, its source beneath, and the way into a cell. */
-export function FigureRow({ context, line, subject, inserting, onInsert }: FigureRowProps) {
+export function FigureRow({
+  context,
+  line,
+  subject,
+  showsWhy,
+  inserting,
+  onInsert,
+}: FigureRowProps) {
   const { words, numbers, host } = context;
   const value = typeof line.value === "number" ? numbers.plain(line.value) : line.value;
   // What holds by definition has no band.
-  const band = line.uncertainty ? ` ± ${numbers.plain(line.uncertainty)}` : "";
-  const why = [
-    line.source,
-    line.obtained === null ? "" : words.obtained[line.obtained],
-    line.basis === "" ? "" : words.basis(line.basis),
-  ].filter((part) => part !== "");
+  const band = line.uncertainty ? ` ± ${numbers.band(line.uncertainty)}` : "";
   return (
     <li class="figure">
       <div class="figure-top">
@@ -66,7 +71,7 @@ export function FigureRow({ context, line, subject, inserting, onInsert }: Figur
           </button>
         )}
       </div>
-      <p class="figure-why">{why.join(" · ")}</p>
+      {showsWhy && <p class="figure-why">{whyText(line, words)}</p>}
       {inserting && (
         <InsertPanel
           context={context}

@@ -20,10 +20,10 @@ export async function tableAround(
   sheet.load("name");
   await context.sync();
   const ranges = tables.items.map((table) => {
-    table.worksheet.load("name");
-    const range = table.getRange();
+    const [range, { worksheet }] = [table.getRange(), table];
+    worksheet.load("name");
     range.load(EXTENT_PROPERTIES);
-    return { worksheet: table.worksheet, range };
+    return { worksheet, range };
   });
   if (ranges.length === 0) return null;
   await context.sync();

@@ -12,14 +12,14 @@ async function readTables(context: Excel.RequestContext): Promise<readonly Loade
   tables.load("items/name,items/showTotals");
   await context.sync();
   const loading = tables.items.map((table) => {
-    const range = table.getRange();
+    const [range, { worksheet }] = [table.getRange(), table];
     range.load(EXTENT_PROPERTIES);
-    table.worksheet.load("name");
-    return { table, range };
+    worksheet.load("name");
+    return { table, range, worksheet };
   });
   await context.sync();
-  return loading.map(({ table, range }) => ({
-    sheet: table.worksheet.name,
+  return loading.map(({ table, range, worksheet }) => ({
+    sheet: worksheet.name,
     name: table.name,
     range: {
       top: range.rowIndex,
@@ -55,12 +55,13 @@ export async function readWorkbook(
   context: Excel.RequestContext,
   onSheet: (done: number, total: number) => void,
 ): Promise<Workbook> {
-  const { workbook } = context;
-  workbook.worksheets.load("items/name,items/visibility");
-  workbook.names.load("items/name,items/formula");
-  workbook.application.load("calculationMode");
+  // Each is asked for once and kept: what was loaded belongs to that object.
+  const { worksheets, names, application } = context.workbook;
+  worksheets.load("items/name,items/visibility");
+  names.load("items/name,items/formula");
+  application.load("calculationMode");
   const tables = await readTables(context);
-  const { items } = workbook.worksheets;
+  const { items } = worksheets;
   const sheets: WorkbookSheet[] = [];
   for (const sheet of items) {
     onSheet(sheets.length, items.length);
@@ -72,15 +73,15 @@ export async function readWorkbook(
       ),
     );
   }
-  const names = workbook.names.items.map(({ name, formula }): DefinedName => ({
+  const definedNames = names.items.map(({ name, formula }): DefinedName => ({
     name,
     refersTo: String(formula).replace(/^=/, ""),
     sheet: null,
   }));
   return {
     sheets,
-    names,
-    calculation: CALCULATION[workbook.application.calculationMode as string] ?? "automatic",
+    names: definedNames,
+    calculation: CALCULATION[application.calculationMode as string] ?? "automatic",
     externalLinks: linkedFiles(sheets),
   };
 }

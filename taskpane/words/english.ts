@@ -234,7 +234,7 @@ export const english = {
   cold: {
     caption: "What is frozen at serving and at storage temperature",
     serving: "served",
-    storage: "freezer",
+    storage: "stored",
     iceOfWater: "ice, of the water",
     iceOfMix: "ice, of the mix",
     unfrozenSolids: "solids in the unfrozen part",

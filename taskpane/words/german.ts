@@ -241,7 +241,7 @@ export const german: Words = {
   cold: {
     caption: "Was beim Servieren und im Gefrierschrank gefroren ist",
     serving: "serviert",
-    storage: "Gefrierschrank",
+    storage: "gelagert",
     iceOfWater: "Eis, vom Wasser",
     iceOfMix: "Eis, von der Masse",
     unfrozenSolids: "Trockenmasse im Ungefrorenen",

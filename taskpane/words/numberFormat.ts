@@ -4,6 +4,8 @@ export interface NumberFormat {
   readonly fixed: (value: number, decimals: number) => string;
   /** Up to six significant digits. */
   readonly plain: (value: number) => string;
+  /** An uncertainty: two significant digits. */
+  readonly band: (uncertainty: number) => string;
   /** A fraction as per cent. */
   readonly percent: (fraction: number, decimals?: number) => string;
   /** A value to the digits its uncertainty leaves, with the uncertainty: "−2.31 ± 0.05 °C". */
@@ -41,6 +43,7 @@ export function numberFormat(language: string): NumberFormat {
   return {
     fixed,
     plain: (value) => write(value, { maximumSignificantDigits: 6 }),
+    band: (uncertainty) => write(uncertainty, { maximumSignificantDigits: 2 }),
     percent: (fraction, decimals = 0) => `${fixed(fraction * 100, decimals)}\u202f%`,
     withBand: (value, uncertainty, unit) => {
       const decimals = decimalsFor(uncertainty);

@@ -52,6 +52,6 @@ describe("the tabs", () => {
     fireEvent.input(screen.getByRole("searchbox"), { target: { value: "honey" } });
     fireEvent.click(screen.getByRole("tab", { name: "Bowl" }));
     fireEvent.click(screen.getByRole("tab", { name: "Larder" }));
-    expect((screen.getByRole("searchbox") as HTMLInputElement).value).toBe("honey");
+    expect(screen.getByRole<HTMLInputElement>("searchbox").value).toBe("honey");
   });
 });

@@ -194,27 +194,25 @@ export function fakeExcel(book: FakeBook) {
     /** A collection: its items appear at sync, with the asked properties loaded. */
     const collection = (make: () => any[]) => {
       let items: any[] | null = null;
-      return new Proxy(
-        {
-          load: (names: string) => {
-            queue.push(() => {
-              items = make();
-              for (const item of items) item.load(names);
-              // What items load is part of the same sync.
-            });
-          },
+      const own: Record<string, unknown> = {
+        load: (names: string) => {
+          queue.push(() => {
+            items = make();
+            for (const item of items) item.load(names);
+            // What items load is part of the same sync.
+          });
         },
-        {
-          get: (target, key: string) => {
-            if (key in target) return target[key];
-            if (key === "items") {
-              if (items === null) throw new FakeError("PropertyNotLoaded");
-              return items;
-            }
-            return target[key] ?? undefined;
-          },
+      };
+      return new Proxy(own, {
+        get: (target, key: string) => {
+          if (key in target) return target[key];
+          if (key === "items") {
+            if (items === null) throw new FakeError("PropertyNotLoaded");
+            return items;
+          }
+          return undefined;
         },
-      ) as Record<string, any>;
+      }) as Record<string, any>;
     };
 
     const worksheets = collection(() =>

@@ -1,0 +1,263 @@
+import { fireEvent, render, screen, waitFor } from "@testing-library/preact";
+import { isProblem } from "../../../src/foundation/problem";
+import { callFunction } from "../../../src/worksheet/callFunction";
+import type { BlockValue } from "../../../taskpane/host";
+import { bowl } from "../../../taskpane/views/bowl";
+import { english } from "../../../taskpane/words/english";
+import { fakeHost } from "../fakeHost";
+import { paneContext } from "../paneContext";
+
+// Every number is held against what the worksheet function answers: the pane has none of its own. That the
+// functions are right is tested where they are.
+
+const { Content: Bowl } = bowl;
+
+const sorbet = (): BlockValue[][] => [
+  ["Sharp lemon ice", ""],
+  ["Ingredient", "g"],
+  ["water", 250],
+  ["sucrose", 70],
+];
+const items = [["water"], ["sucrose"]];
+const grams = [[250], [70]];
+const numberOf = (name: string, ...more: unknown[]) => {
+  const value = callFunction(name, items, grams, ...more)[0]![0];
+  if (typeof value !== "number") throw new Error(`${name} gave ${JSON.stringify(value)}`);
+  return value;
+};
+
+function open(
+  sheets: Record<string, BlockValue[][]>,
+  select: string,
+  { language = "en", sheet = Object.keys(sheets)[0]! } = {},
+) {
+  const fake = fakeHost(sheets, select, sheet);
+  const { context, said } = paneContext(fake.host, language);
+  render(<Bowl context={context} active />);
+  return { ...fake, said };
+}
+
+const headline = () => document.querySelector(".headline-value")?.textContent ?? "";
+const shown = (text: string) => screen.findByText((_, element) => element?.textContent === text);
+
+describe("a recipe under the selection", () => {
+  test("shows the freezing point the cell would show", async () => {
+    open({ Ices: sorbet() }, "A3");
+    expect(await screen.findByText("Sharp lemon ice")).toBeTruthy();
+    const [written] = headline().replace("−", "-").split(" ");
+    const decimals = written!.split(".")[1]?.length ?? 0;
+    expect(written).toBe(numberOf("FREEZINGPOINT").toFixed(decimals));
+  });
+
+  test("shows shares of water and mix frozen at serving and storage temperature", async () => {
+    open({ Ices: sorbet() }, "A3");
+    const rows = await screen.findAllByRole("row");
+    const cellsOf = (label: string) =>
+      [...rows.find((row) => row.textContent!.startsWith(label))!.querySelectorAll("td")].map(
+        (cell) => parseFloat(cell.textContent!),
+      );
+    const [served, stored] = cellsOf(english.cold.iceOfMix);
+    expect(served).toBeCloseTo(numberOf("ICEFRACTION", -14, "mix") * 100, 1);
+    expect(stored).toBeCloseTo(numberOf("ICEFRACTION", -18, "mix") * 100, 1);
+    const [water] = cellsOf(english.cold.iceOfWater);
+    expect(Math.abs(water! - numberOf("ICEFRACTION", -14, "water") * 100)).toBeLessThan(0.51);
+  });
+
+  test("follows another serving temperature, typed with a comma, and refuses a word", async () => {
+    open({ Ices: sorbet() }, "A3");
+    const field = await screen.findByLabelText(/Served at/);
+    fireEvent.input(field, { target: { value: "−10,5" } });
+    const share = (numberOf("ICEFRACTION", -10.5, "mix") * 100).toFixed(1);
+    expect(await screen.findByText(`${share}\u202f%`)).toBeTruthy();
+    fireEvent.input(field, { target: { value: "cold" } });
+    expect(screen.getByText(/must be a number from −?-?60 to 40 °C, not “cold”/)).toBeTruthy();
+  });
+
+  test("says what it took for what", async () => {
+    open({ Ices: sorbet() }, "A3");
+    expect(await screen.findByText("2 rows: names A3:A4, amounts B3:B4")).toBeTruthy();
+    expect(screen.getByText("g, as the header says")).toBeTruthy();
+  });
+
+  test("follows the selection to another recipe, unless it is to be kept", async () => {
+    const salty = [
+      ["Ingredient", "g"],
+      ["water", 100],
+      ["sodium chloride", 5],
+    ];
+    const { select } = open({ Ices: sorbet(), Other: salty }, "A3");
+    await screen.findByText("Sharp lemon ice");
+    select("A1", "Other");
+    expect(await screen.findByText("Other!A1:B3")).toBeTruthy();
+    select("A3", "Ices");
+    await screen.findByText("Sharp lemon ice");
+    fireEvent.click(screen.getByText("Keep"));
+    select("A1", "Other");
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    expect(screen.getByText("Sharp lemon ice")).toBeTruthy();
+  });
+
+  test("kilograms and cups become grams by RIME.GRAMS", async () => {
+    const cups = [
+      ["Ingredient", "Amount", "Unit"],
+      ["water", 0.25, "kg"],
+      ["sucrose", 70, "g"],
+    ];
+    open({ Ices: cups }, "A2");
+    await screen.findByText(/per cent|each row’s own/);
+    const [written] = headline().replace("−", "-").split(" ");
+    expect(Number(written)).toBeCloseTo(numberOf("FREEZINGPOINT"), 1);
+  });
+
+  test("German writes a decimal comma", async () => {
+    open({ Eise: sorbet() }, "A3", { language: "de" });
+    await waitFor(() => expect(headline()).toMatch(/^−\d,\d+ ± \d,\d+/));
+  });
+
+  test("the curve has a description and a table behind it", async () => {
+    open({ Ices: sorbet() }, "A3");
+    const picture = await screen.findByRole("img");
+    expect(picture.getAttribute("aria-label")).toMatch(/At −14 °C: \d+\u202f%/);
+    expect(screen.getByText("The curve as a table")).toBeTruthy();
+  });
+});
+
+describe("what the functions refuse", () => {
+  test("an unknown name shows the function's own sentence and the way to the cell", async () => {
+    const { visited } = open(
+      {
+        Ices: [
+          ["Ingredient", "g"],
+          ["water", 250],
+          ["sucrose", 70],
+          ["sucrosse", 5],
+        ],
+      },
+      "A2",
+    );
+    const answer = callFunction(
+      "FREEZINGPOINT",
+      [["water"], ["sucrose"], ["sucrosse"]],
+      [[250], [70], [5]],
+    )[0]![0];
+    if (!isProblem(answer)) throw new Error("was expected to be refused");
+    expect(await screen.findByText(answer.message)).toBeTruthy();
+    fireEvent.click(screen.getByText("A4 sucrosse"));
+    await waitFor(() => expect(visited).toEqual(["Ices!A4"]));
+  });
+
+  test("a text instead of a number shows the function's own sentence", async () => {
+    open(
+      {
+        Ices: [
+          ["Zutat", "Menge (g)"],
+          ["Wasser", "250,5"],
+          ["sucrose", 70],
+        ],
+      },
+      "A2",
+    );
+    expect(await screen.findByText(/250,5/)).toBeTruthy();
+    expect(headline()).toBe("");
+  });
+
+  test("honey alone has no freezing point, and that is said instead of a number", async () => {
+    open(
+      {
+        Ices: [
+          ["Ingredient", "g"],
+          ["honey", 100],
+        ],
+      },
+      "A2",
+    );
+    await waitFor(() => {
+      expect(document.querySelector(".headline-sentence")?.textContent).toMatch(/ice/i);
+    });
+  });
+});
+
+describe("what has to be asked", () => {
+  test("which of two columns of grams is meant; then it reads that, and can be asked again", async () => {
+    const two = [
+      ["Ingredient", "Mild (g)", "Sharp (g)"],
+      ["water", 250, 250],
+      ["sucrose", 70, 90],
+    ];
+    open({ Ices: two }, "A2");
+    fireEvent.change(await screen.findByLabelText("Amounts are in"), { target: { value: "2" } });
+    fireEvent.click(screen.getByText("Read it so"));
+    expect(await screen.findByText("Sharp")).toBeTruthy();
+    fireEvent.click(screen.getByText("Ask me again"));
+    expect(await screen.findByText("Read it so")).toBeTruthy();
+  });
+
+  test("an empty cell is said to be empty", async () => {
+    open({ Ices: [[""]] }, "A1");
+    expect(await screen.findByText(/Ices!A1 is empty/)).toBeTruthy();
+  });
+});
+
+describe("own ingredients", () => {
+  const book = (): Record<string, BlockValue[][]> => ({
+    Ices: [
+      ["Ingredient", "g"],
+      ["water", 250],
+      ["house syrup", 100],
+    ],
+    Pantry: [
+      ["name", "water", "sucrose"],
+      ["house syrup", 40, 60],
+    ],
+  });
+
+  test("are found by their header and count", async () => {
+    open(book(), "A2");
+    const own = [
+      ["name", "water", "sucrose"],
+      ["house syrup", 40, 60],
+    ];
+    const alone = callFunction("FREEZINGPOINT", [["water"], ["house syrup"]], [[250], [100]], own);
+    await waitFor(() => expect(headline()).not.toBe(""));
+    const [written] = headline().replace("−", "-").split(" ");
+    expect(Number(written)).toBeCloseTo(alone[0]![0] as number, 1);
+    expect(screen.getByLabelText<HTMLSelectElement>("Own ingredients").value).toBe("Pantry!A1:C2");
+  });
+
+  test("can be left out, and then the name is not known", async () => {
+    open(book(), "A2");
+    await waitFor(() => expect(headline()).not.toBe(""));
+    fireEvent.change(screen.getByLabelText("Own ingredients"), { target: { value: "" } });
+    await waitFor(() => expect(headline()).toBe(""));
+    expect(screen.getByText(/house syrup/, { selector: ".notice-text" })).toBeTruthy();
+  });
+});
+
+describe("formulas into the sheet", () => {
+  test("the recipe stays while another cell is chosen, and the formula names its ranges", async () => {
+    const { select, sheets } = open({ "My ices": sorbet() }, "A3");
+    fireEvent.click(await screen.findByText("Put a formula in the sheet…"));
+    await shown("My ices!A3");
+    select("D9");
+    await shown("My ices!D9");
+    expect(screen.getByText("Sharp lemon ice")).toBeTruthy();
+    fireEvent.click(screen.getByText("Write"));
+    await waitFor(() => expect(sheets["My ices"]![8]?.[3]).toBeDefined());
+    expect(sheets["My ices"]![8]![3]).toBe("=RIME.FREEZINGPOINT('My ices'!A3:A4,'My ices'!B3:B4)");
+  });
+});
+
+describe("faults of the host", () => {
+  test.each(["GeneralException", "InvalidSelection", "InvalidOperationInCellEditMode"])(
+    "%s while reading ends in one sentence",
+    async (code) => {
+      const fake = fakeHost({ Ices: sorbet() }, "A3");
+      fake.faults.readSelection = Object.assign(new Error(code), { code });
+      const { context, said } = paneContext(fake.host);
+      render(<Bowl context={context} active />);
+      const sentence = english.hostFaults[code as keyof typeof english.hostFaults];
+      expect(await screen.findByText(sentence)).toBeTruthy();
+      expect(said).toContain(sentence);
+    },
+  );
+});
