@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { InsertPanel } from "../components/InsertPanel";
+import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
 import type { RecipeFormula } from "./recipeFormulas";
 

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { InsertPanel } from "../components/InsertPanel";
+import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
 import type { LarderEntry } from "./entries";
 

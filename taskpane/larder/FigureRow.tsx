@@ -1,6 +1,7 @@
 import { callFunction } from "../../src/worksheet/callFunction";
 import { isProblem } from "../../src/foundation/problem";
-import { InsertPanel, type InsertOffer } from "../components/InsertPanel";
+import type { InsertOffer } from "../insert/insertOffer";
+import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
 import type { FigureLine } from "./figureLine";
 import { whyText } from "./whyText";

@@ -53,8 +53,8 @@ describe("a recipe under the selection", () => {
     open({ Ices: sorbet() }, "A3");
     const rows = await screen.findAllByRole("row");
     const cellsOf = (label: string) =>
-      [...rows.find((row) => row.textContent!.startsWith(label))!.querySelectorAll("td")].map(
-        (cell) => parseFloat(cell.textContent!),
+      [...rows.find((row) => row.textContent.startsWith(label))!.querySelectorAll("td")].map(
+        (cell) => parseFloat(cell.textContent),
       );
     const [served, stored] = cellsOf(english.cold.iceOfMix);
     expect(served).toBeCloseTo(numberOf("ICEFRACTION", -14, "mix") * 100, 1);

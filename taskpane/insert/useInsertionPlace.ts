@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
+import { useHostTask } from "../components/useHostTask";
 import type { CellBlock } from "../host";
 import type { PaneContext } from "../view";
-import { useHostTask } from "./useHostTask";
 
 /** The cell that an insertion would fill, read anew whenever the selection moves. */
 export function useInsertionPlace(context: PaneContext) {
