@@ -28,7 +28,7 @@ const anhydrousOf = ({ hydrateOf }: Solute): Solute | null =>
 
 /** Moles of particles that one item adds by a reading; null when the ideal law cannot count it. */
 function particlesOf(item: string, grams: number, reading: IdealReading, mix: Mix): number | null {
-  const solute = pureSolute(item);
+  const solute = pureSolute(item, mix.ownIngredients);
   if (solute === null) return particlesOfUndissolved(item, grams, reading, mix);
   const counted = (reading.hydratesAsAnhydrous ? anhydrousOf(solute) : null) ?? solute;
   const particles = reading.saltAsOneParticle ? 1 : solute.vantHoff.value;

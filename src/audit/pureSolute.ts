@@ -2,6 +2,8 @@ import { findItem } from "../catalogue/findItem";
 import type { Ingredient } from "../catalogue/ingredient";
 import type { Solute } from "../catalogue/solute";
 import { solutes } from "../catalogue/solutes";
+import type { Matrix } from "../foundation/cell";
+import { catalogueName } from "./catalogueName";
 
 /** An ingredient this pure is its solute: refined sugar, fine salt. */
 const PURE_PERCENT = 97;
@@ -23,7 +25,9 @@ function ofIngredient({ composition }: Ingredient): Solute | null {
 }
 
 /** The one solute that a name stands for, be it sold under a kitchen name; null for mixtures. */
-export function pureSolute(name: string): Solute | null {
+export function pureSolute(item: string, ownIngredients: Matrix | null = null): Solute | null {
+  const name = catalogueName(item, ownIngredients);
+  if (name === null) return null;
   const match = findItem(name);
   if (match.kind === "solute") return match.solute;
   return match.kind === "ingredient" ? ofIngredient(match.ingredient) : null;

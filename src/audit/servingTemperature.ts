@@ -3,9 +3,20 @@ import { labelledNumbers } from "./labels";
 import { resultUnit, fahrenheitToC } from "./resultLabel";
 import type { StatedResult } from "./statedResults";
 
+/** The temperature in the same row of an across block: "at, °C". */
+function temperatureInRowC({ block, recipe }: StatedResult): number | null {
+  if (block.layout === "down") return null;
+  const columns = [...block.roles].filter(([, role]) => role === "temperature");
+  const value =
+    columns.length === 1 ? block.sheet.cellAt(recipe.line, columns[0]?.[0] ?? -1)?.value : null;
+  return typeof value === "number" ? value : null;
+}
+
 /** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
+  const inRow = temperatureInRowC(result);
+  if (inRow !== null) return inRow;
   const onSheet = labelledNumbers(context.workbook, ["temperature"]).filter(
     ({ sheet }) => sheet === result.sheet,
   );

@@ -32,15 +32,23 @@ interface Headers {
 }
 
 /** Sorts a row's headers into names of ingredients, totals and the rest. */
-function sortHeaders(context: FinderContext, row: number, columns: readonly number[]): Headers {
+function sortHeaders(
+  context: FinderContext,
+  row: number,
+  columns: readonly number[],
+  first: number,
+): Headers {
   const names: RecipeName[] = [];
   const totals: number[] = [];
   const roles = new Map<number, Role>();
   for (const column of columns) {
-    const header = textAt(context.sheet, row, column);
-    const item = itemName(header);
-    const role = headerRole(header);
-    if (context.check(item).kind !== "unknown" || role === null || role === "amount") {
+    const item = itemName(textAt(context.sheet, row, column));
+    const role = headerRole(item);
+    const holdsAmounts =
+      looksNumeric(context.sheet, first, column) || isBlank(context.sheet, first, column);
+    if (!holdsAmounts) {
+      if (role !== null) roles.set(column, role);
+    } else if (context.check(item).kind !== "unknown" || role === null) {
       names.push({ row, column, item });
     } else {
       roles.set(column, role);
@@ -106,10 +114,7 @@ function blockAt(
   const { sheet, ownIngredients } = context;
   const first = firstAmountRow(context, header, run);
   if (first === null) return null;
-  const numeric = run.filter(
-    (column) => looksNumeric(sheet, first, column) || isBlank(sheet, first, column),
-  );
-  const { names, totals, roles } = sortHeaders(context, header, numeric);
+  const { names, totals, roles } = sortHeaders(context, header, run, first);
   if (names.length < 2 || !isRecipeRow(context, names)) return null;
   const recipes = recipesBelow(context, names, first, unitOfNames(context, names, header));
   const last = recipes.at(-1);

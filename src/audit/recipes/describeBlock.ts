@@ -26,7 +26,7 @@ export function describeBlock(block: RecipeBlock): string {
       ? lineName(block, first)
       : `${lineName(block, first)} to ${lineName(block, last)} (${block.recipes.length} recipes)`;
   const unit =
-    block.unitColumn === null
+    block.unitColumn === null || !first.unitAssumed
       ? unitText(first.unit)
       : `unit in column ${columnName(block.unitColumn)}`;
   const assumed =

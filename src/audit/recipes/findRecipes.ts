@@ -50,11 +50,10 @@ function blocksOf(
   const down = blocksDown(context, texts).filter(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
-  const taken = new Set(
-    ownHere.flatMap(({ range: { top, bottom } }) => (top === bottom ? [top] : [top, bottom])),
-  );
-  for (const { range } of down)
+  const taken = new Set<number>();
+  for (const { range } of [...down, ...ownHere]) {
     for (let row = range.top; row <= range.bottom; row += 1) taken.add(row);
+  }
   return [...down, ...blocksAcross(context, texts, taken)];
 }
 

@@ -33,7 +33,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
-    /^(target|style|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
+    /^(target|style|serve[ds]? as|serviert als|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
@@ -59,7 +59,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t\b/],
   [
     "freezing point",
-    /freezing[ -]?(point|temp)|freezes at|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+    /freezing[ -]?(point|temp)|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
   ],
   [
     "ice fraction",
@@ -78,7 +78,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "other",
-    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost/,
+    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost/,
   ],
   [
     "amount",

@@ -1,3 +1,4 @@
+import { catalogueName } from "../catalogueName";
 import { findItem } from "../../catalogue/findItem";
 import { pureSolute } from "../pureSolute";
 import type { AuditContext } from "../context";
@@ -16,8 +17,10 @@ const identity = { id: "inclusion-as-solute", severity: "error" } as const;
 const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "molar mass"];
 
 /** Pieces and fats: nuts, biscuit, chocolate pieces, oil. Gums dissolve, though without effect. */
-function doesNotDissolve(item: string): boolean {
-  const match = findItem(item);
+function doesNotDissolve(item: string, { ownIngredients }: RecipeBlock): boolean {
+  const name = catalogueName(item, ownIngredients);
+  if (name === null) return false;
+  const match = findItem(name);
   if (match.kind !== "ingredient") return false;
   const { inclusion, composition, group } = match.ingredient;
   return inclusion === true || group === "fats" || (composition.fat ?? 0) > 50;
@@ -57,7 +60,7 @@ function asSugar(meant: Mix, item: string, role: Role, number: number | null): M
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
-  if (counted === null || !doesNotDissolve(name.item)) return null;
+  if (counted === null || !doesNotDissolve(name.item, block)) return null;
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);

@@ -52,7 +52,7 @@ function molarMassFinding(
   column: number,
 ): Finding | null {
   const value = block.sheet.cellAt(name.row, column)?.value;
-  const solute = pureSolute(name.item);
+  const solute = pureSolute(name.item, block.ownIngredients);
   if (typeof value !== "number" || value <= 0 || solute === null) return null;
   const right = solute.molarMass.value;
   if (Math.abs(value / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
@@ -77,7 +77,7 @@ function particlesFinding(
   column: number,
 ): Finding | null {
   const value = block.sheet.cellAt(name.row, column)?.value ?? null;
-  const right = pureSolute(name.item)?.vantHoff.value;
+  const right = pureSolute(name.item, block.ownIngredients)?.vantHoff.value;
   if (right === undefined || (value !== null && typeof value !== "number")) return null;
   const counted = value ?? 1;
   if (counted >= LEAST_PARTICLES * right && counted <= right * 1.001) return null;
