@@ -17,11 +17,11 @@ export function FreezingPoint({ context, answers }: FreezingPointProps) {
   return (
     <p class="headline">
       <span class="headline-label">{words.freezingPoint}</span>
-      <span class="headline-value">
+      <data class="headline-value" value={String(point)}>
         {typeof band === "number"
           ? numbers.withBand(point, band, "°C")
           : `${numbers.fixed(point, 2)} °C`}
-      </span>
+      </data>
       <span class="headline-note">
         {typeof band === "number" ? words.bandNote : words.bandUnknown}
       </span>

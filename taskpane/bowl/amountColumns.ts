@@ -19,7 +19,10 @@ function meaningOf(lattice: Lattice, header: string, column: number, firstRow: n
   return { meaning: fromFormat, origin: "number format" as const };
 }
 
-/** Columns with a number beside at least half of the known names. */
+/**
+ * Columns whose cells beside the known names are numbers. A single recipe has one beside at least half of
+ * them; where many recipes share their names, most of these stay blank in each.
+ */
 export function amountColumns(
   lattice: Lattice,
   headerRow: number,
@@ -30,9 +33,13 @@ export function amountColumns(
     if (column === names.column) continue;
     const rows = names.knownRows.filter((row) => isNumberLike(lattice.value(row, column)));
     const [firstRow] = rows;
-    if (firstRow === undefined || rows.length * 2 < names.knownRows.length) continue;
+    if (firstRow === undefined) continue;
     const header = headerRow < 0 ? "" : textAt(lattice, headerRow, column);
-    found.push({ column, header, ...meaningOf(lattice, header, column, firstRow) });
+    const meaning = meaningOf(lattice, header, column, firstRow);
+    const filled = names.knownRows.filter((row) => lattice.value(row, column) !== "");
+    const isSparse = lattice.direction === "across" || meaning.meaning.role === "amount";
+    const expected = isSparse ? filled.length : names.knownRows.length;
+    if (rows.length * 2 >= expected) found.push({ column, header, ...meaning });
   }
   return found;
 }

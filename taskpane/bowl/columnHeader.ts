@@ -36,7 +36,7 @@ const UNITS: Readonly<Record<string, string>> = {
 };
 
 const OTHER_KIND =
-  /price|cost|preis|kosten|€|\$|£|\beur\b|\busd\b|\bchf\b|kcal|\bkj\b|energy|energie|°c|temperat/i;
+  /price|cost|preis|kosten|\bpack|packung|gebinde|€|\$|£|\beur\b|\busd\b|\bchf\b|kcal|\bkj\b|energy|energie|°c|temperat/i;
 const PER_HUNDRED = /(\/|\bper\b|\bje\b|\bpro\b)\s*100\s*g\b/i;
 const PER_SOMETHING = /\/|\bper\b|\bje\b|\bpro\b/i;
 const AMOUNT_WORD =

@@ -3,6 +3,7 @@ import { amountColumns, likelyAmounts, type AmountColumn } from "./amountColumns
 import { buildRecipe } from "./buildRecipe";
 import { askWhich } from "./askWhich";
 import { latticeOf, textAt, turned, type Lattice } from "./lattice";
+import { isOwnHeader } from "./ownIngredients";
 import { nameColumns, type NameColumn } from "./nameColumns";
 import type { ColumnChoice, Recognition } from "./recognised";
 import { headerRowAbove, isTotalName, recipeRows } from "./recipeRows";
@@ -78,6 +79,13 @@ function halfKnown(
   return known.length * 2 >= named.length;
 }
 
+const HEADER_ROWS_SEARCHED = 5;
+
+const isOwnRange = (values: CellBlock["values"]): boolean =>
+  values
+    .slice(0, HEADER_ROWS_SEARCHED)
+    .some((row) => isOwnHeader(row.map((value) => String(value).trim().toLowerCase())));
+
 const isBlank = (block: CellBlock): boolean =>
   block.values.every((row) => row.every((value) => value === ""));
 
@@ -85,6 +93,7 @@ const isBlank = (block: CellBlock): boolean =>
 export function findRecipe(block: CellBlock, options: FindRecipeOptions): Recognition {
   const place = { sheet: block.sheet, address: block.address };
   if (isBlank(block)) return { kind: "none", why: "blank", ...place };
+  if (isOwnRange(block.values)) return { kind: "none", why: "own ingredients", ...place };
   if (options.choice !== null) return withChoice(block, options.choice, options);
   const { lattice, names: candidates } = bestWay(block, options.isKnown);
   const [names, rival] = candidates;

@@ -8,6 +8,10 @@ export interface OwnRange {
 }
 
 const SIGNS = ["same as", "water", "solids", "brix"];
+/** True for a row of lower-case headers that makes a range one of own ingredients. */
+export const isOwnHeader = (headers: readonly string[]): boolean =>
+  headers.includes("name") && headers.some((header) => SIGNS.includes(header));
+
 const ROWS_SEARCHED = 2000;
 
 const headerAt = (sheet: WorkbookSheet, row: number, column: number): string => {
@@ -30,7 +34,7 @@ function rangeAt(sheet: WorkbookSheet, top: number, nameColumn: number): string 
   const headers = Array.from({ length: right - left + 1 }, (_, at) =>
     headerAt(sheet, top, left + at),
   );
-  if (!headers.some((header) => SIGNS.includes(header))) return null;
+  if (!isOwnHeader(headers)) return null;
   const bottom = runEnd((row) => headerAt(sheet, row, nameColumn) !== "", top);
   return bottom === top ? null : rangeName({ top, left, bottom, right });
 }

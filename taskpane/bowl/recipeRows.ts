@@ -8,17 +8,21 @@ const ANY_TOTAL = /^(total|sum|summe|subtotal|zwischensumme)$/i;
 const isOurResult = (formula: string): boolean =>
   /^=.*\bRIME\./i.test(formula) && !/\bRIME\.(GRAMS|AMOUNTFOR)\(/i.test(formula);
 
-/** The header row above the first known name: skips ingredients that are not known; −1 when there is none. */
+const hasNumber = (lattice: Lattice, row: number, besides: number): boolean =>
+  Array.from({ length: lattice.columnCount }, (_, column) => column).some(
+    (column) => column !== besides && isNumberLike(lattice.value(row, column)),
+  );
+
+/**
+ * The header row above the first known name: the nearest text without a number beside it, so that an
+ * unknown ingredient is not taken for a header. Across it is the outermost one, where the recipes' names
+ * stand before what is reckoned of them. −1 when there is none.
+ */
 export function headerRowAbove(lattice: Lattice, nameColumn: number, firstKnown: number): number {
-  for (let row = firstKnown - 1; row >= 0; row -= 1) {
-    if (textAt(lattice, row, nameColumn) === "") continue;
-    let hasNumber = false;
-    for (let column = 0; column < lattice.columnCount; column += 1) {
-      hasNumber ||= column !== nameColumn && isNumberLike(lattice.value(row, column));
-    }
-    if (!hasNumber) return row;
-  }
-  return -1;
+  const above = Array.from({ length: firstKnown }, (_, row) => row).filter(
+    (row) => textAt(lattice, row, nameColumn) !== "" && !hasNumber(lattice, row, nameColumn),
+  );
+  return (lattice.direction === "down" ? above.at(-1) : above[0]) ?? -1;
 }
 
 export interface RecipeRows {
@@ -44,7 +48,8 @@ export function recipeRows(
     const outside =
       lattice.direction === "across" &&
       (row < (names.knownRows[0] ?? 0) || row > (names.knownRows.at(-1) ?? 0));
-    if (ended || outside || isOurResult(lattice.formula(row, amounts))) leftOut.push(row);
+    if (outside) continue;
+    if (ended || isOurResult(lattice.formula(row, amounts))) leftOut.push(row);
     else rows.push(row);
     ended ||= FINAL_TOTAL.test(name);
   }

@@ -49,7 +49,7 @@ export interface ColumnQuestion {
 
 export interface NoRecipe {
   readonly kind: "none";
-  readonly why: "blank" | "no names";
+  readonly why: "blank" | "no names" | "own ingredients";
   readonly sheet: string;
   readonly address: string;
 }

@@ -175,6 +175,8 @@ export const english = {
   noRecipe: {
     blank: (place: string) =>
       `${place} is empty. Click into a recipe, or select its names and amounts.`,
+    "own ingredients": (place: string) =>
+      `${place} is a range of own ingredients: the bowl uses it for recipes. Click into a recipe.`,
     "no names": (place: string) =>
       `No ingredient that the larder or your own ingredients know stands in ${place}.`,
   },

@@ -182,6 +182,8 @@ export const german: Words = {
   noRecipe: {
     blank: (place) =>
       `${place} ist leer. Klicken Sie in ein Rezept oder wählen Sie Namen und Mengen aus.`,
+    "own ingredients": (place) =>
+      `${place} ist ein Bereich eigener Zutaten: die Schüssel nimmt ihn für Rezepte. Klicken Sie in ein Rezept.`,
     "no names": (place) =>
       `In ${place} steht keine Zutat, die der Vorrat oder Ihre eigenen Zutaten kennen.`,
   },

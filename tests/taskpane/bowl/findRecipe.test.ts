@@ -283,7 +283,52 @@ describe("recipes across rows", () => {
   });
 });
 
+describe("a sheet of many recipes that share their names", () => {
+  const block = blockOf([
+    [
+      "Recipe",
+      "First ice",
+      "Check",
+      "water",
+      "sucrose",
+      "cream",
+      "honey",
+      "lemon juice",
+      "Batch, g",
+      "Cost",
+    ],
+    ["Ice", -2.1, "meets it", 300, 60, "", "", "", 360, 1.2],
+    ["Sharp ice", -2.4, "too hard", 250, 60, "", "", 90, 400, 1.6],
+  ]);
+
+  test("blank cells are no obstacle, and neither results nor sums are taken for ingredients", () => {
+    const recipe = found(block, { active: { row: 2, column: 0 } });
+    expect(recipe).toMatchObject({ title: "Sharp ice", nameRange: "D1:H1", amountRange: "D3:H3" });
+    expect(linesOf(recipe).filter(([, amount]) => amount !== "")).toEqual([
+      ["water", 250, "g"],
+      ["sucrose", 60, "g"],
+      ["lemon juice", 90, "g"],
+    ]);
+    expect(recipe.leftOut).toEqual([]);
+  });
+});
+
 describe("what is no recipe", () => {
+  test("a price list: packs are no amounts", () => {
+    const block = blockOf([
+      ["Item", "Pack, g", "Price of the pack"],
+      ["water", 1000, 0.1],
+      ["sucrose", 1000, 1.3],
+    ]);
+    expect(find(block)).toMatchObject({ kind: "question", why: "no amounts" });
+  });
+  test("a range of own ingredients", () => {
+    const block = blockOf([
+      ["name", "same as", "water"],
+      ["Sugar", "sucrose", ""],
+    ]);
+    expect(find(block)).toMatchObject({ kind: "none", why: "own ingredients" });
+  });
   test("a blank block", () => {
     expect(find(blockOf([[""]]))).toMatchObject({ kind: "none", why: "blank" });
   });
