@@ -4,13 +4,21 @@ import { ambiguousIngredient } from "./rules/ambiguousIngredient";
 import { cryoscopicConstant } from "./rules/cryoscopicConstant";
 import { depressionSign } from "./rules/depressionSign";
 import { errorValue } from "./rules/errorValue";
+import { formulaOverwritten } from "./rules/formulaOverwritten";
 import { hiddenAmount } from "./rules/hiddenAmount";
 import { hydrateNotStated } from "./rules/hydrateNotStated";
 import { iceBasis } from "./rules/iceBasis";
 import { idealLawOff } from "./rules/idealLawOff";
 import { inclusionAsSolute } from "./rules/inclusionAsSolute";
+import { lactoseTwice } from "./rules/lactoseTwice";
+import { manualCalculation } from "./rules/manualCalculation";
+import { massUnit } from "./rules/massUnit";
 import { missesTarget } from "./rules/missesTarget";
+import { outsideSource } from "./rules/outsideSource";
 import { ownIngredientsRefused } from "./rules/ownIngredientsRefused";
+import { percentAndFraction } from "./rules/percentAndFraction";
+import { perWaterOrMix } from "./rules/perWaterOrMix";
+import { reachesOut } from "./rules/reachesOut";
 import { repeatedIngredient } from "./rules/repeatedIngredient";
 import { soluteConstant } from "./rules/soluteConstant";
 import { storedResult } from "./rules/storedResult";
@@ -18,6 +26,7 @@ import { temperatureUnit } from "./rules/temperatureUnit";
 import { textNumber } from "./rules/textNumber";
 import { total } from "./rules/total";
 import { unknownIngredient } from "./rules/unknownIngredient";
+import { waterNotCounted } from "./rules/waterNotCounted";
 
 /** Every rule of the audit. */
 export const rules: readonly Rule[] = [
@@ -40,4 +49,13 @@ export const rules: readonly Rule[] = [
   repeatedIngredient,
   hiddenAmount,
   ownIngredientsRefused,
+  waterNotCounted,
+  perWaterOrMix,
+  lactoseTwice,
+  percentAndFraction,
+  massUnit,
+  formulaOverwritten,
+  outsideSource,
+  manualCalculation,
+  reachesOut,
 ];

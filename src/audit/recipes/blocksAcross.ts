@@ -1,4 +1,4 @@
-import type { FinderContext } from "./blocksDown";
+import type { FinderContext } from "./finderContext";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";

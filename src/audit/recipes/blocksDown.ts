@@ -1,88 +1,11 @@
-import type { Matrix } from "../../foundation/cell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
-import type { ItemCheck } from "./knownItems";
+import type { FinderContext } from "./finderContext";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import { columnsBeside, guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { isShare, unitFromFormat, unitFromHeader, unitFromWord } from "./unit";
-
-/** Amounts stand at most this far beside the names. */
-const REACH_LEFT = 2;
-const REACH_RIGHT = 12;
-
-export interface FinderContext {
-  readonly sheet: WorkbookSheet;
-  readonly ownIngredients: Matrix | null;
-  readonly check: ItemCheck;
-}
-
-/** Labels that end a list of ingredients, since what follows are answers. */
-const ANSWER_ROLES = new Set<Role>([
-  "freezing point",
-  "depression",
-  "ice fraction",
-  "molality",
-  "temperature",
-  "cryoscopic constant",
-  "measured",
-  "target",
-  "price",
-]);
-
-interface Segment {
-  readonly column: number;
-  readonly headerRow: number | null;
-  readonly rows: readonly number[];
-}
-
-/** Cuts a run of words in one column where a header like "Ingredient" begins a new list. */
-function segmentsOf(sheet: WorkbookSheet, column: number, rows: readonly number[]): Segment[] {
-  const segments: { column: number; headerRow: number | null; rows: number[] }[] = [
-    { column, headerRow: null, rows: [] },
-  ];
-  for (const row of rows) {
-    if (headerRole(textAt(sheet, row, column)) === "name")
-      segments.push({ column, headerRow: row, rows: [] });
-    else segments.at(-1)?.rows.push(row);
-  }
-  return segments.filter((segment) => segment.rows.length > 0);
-}
-
-/** Columns beside the names that may hold amounts or say more about an ingredient. */
-function columnsBeside({ column }: Segment): number[] {
-  const from = Math.max(0, column - REACH_LEFT);
-  return Array.from({ length: column + REACH_RIGHT - from + 1 }, (_, at) => from + at).filter(
-    (at) => at !== column,
-  );
-}
-
-/** The header row of a list without a word like "Ingredient": the row above the first amounts, if it has words. */
-function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
-  const beside = columnsBeside(segment);
-  const hasNumber = (row: number) => beside.some((column) => looksNumeric(sheet, row, column));
-  const first = segment.rows.findIndex(hasNumber);
-  if (first < 0) return segment;
-  const firstRow = segment.rows[first] ?? 0;
-  const above = firstRow - 1;
-  const hasWords = beside.some((column) => textAt(sheet, above, column) !== "");
-  return { ...segment, headerRow: hasWords ? above : null, rows: segment.rows.slice(first) };
-}
-
-/** Keeps the ingredients and remembers the totals; ends where answers or a long gap begin. */
-function itemsAndTotals(
-  sheet: WorkbookSheet,
-  segment: Segment,
-): { items: number[]; totals: number[] } {
-  const items: number[] = [];
-  const totals: number[] = [];
-  for (const row of segment.rows) {
-    const role = headerRole(textAt(sheet, row, segment.column));
-    if (role !== null && ANSWER_ROLES.has(role)) break;
-    (role === "total" ? totals : items).push(row);
-  }
-  return { items, totals };
-}
 
 function rolesBeside(sheet: WorkbookSheet, segment: Segment): Map<number, Role> {
   const roles = new Map<number, Role>();
@@ -149,7 +72,7 @@ function isRecipe(
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
-  const { items, totals } = itemsAndTotals(sheet, segment);
+  const { items, totals } = itemsAndTotals(context, segment);
   const roles = rolesBeside(sheet, segment);
   const columns = amountColumns(sheet, segment, items, roles);
   const { column, headerRow } = segment;

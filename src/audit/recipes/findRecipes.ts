@@ -1,6 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
-import { blocksDown, type FinderContext } from "./blocksDown";
+import { blocksDown } from "./blocksDown";
+import type { FinderContext } from "./finderContext";
 import { knownItems, type ItemCheck } from "./knownItems";
 import { ownIngredientsAt, type OwnIngredients } from "./ownIngredients";
 import { plainWords } from "./plainWords";

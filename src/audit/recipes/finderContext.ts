@@ -1,0 +1,10 @@
+import type { Matrix } from "../../foundation/cell";
+import type { WorkbookSheet } from "../../workbook/model";
+import type { ItemCheck } from "./knownItems";
+
+/** What the finders of one sheet work from. */
+export interface FinderContext {
+  readonly sheet: WorkbookSheet;
+  readonly ownIngredients: Matrix | null;
+  readonly check: ItemCheck;
+}

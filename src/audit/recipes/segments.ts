@@ -1,0 +1,106 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { looksNumeric, textAt } from "./cells";
+import type { FinderContext } from "./finderContext";
+import { headerRole, type Role } from "./headerRole";
+
+/** Amounts stand at most this far beside the names. */
+const REACH_LEFT = 2;
+const REACH_RIGHT = 12;
+
+/** Labels that end a list of ingredients, since what follows are answers. */
+const ANSWER_ROLES = new Set<Role>([
+  "freezing point",
+  "depression",
+  "ice fraction",
+  "molality",
+  "temperature",
+  "cryoscopic constant",
+  "measured",
+  "target",
+  "price",
+]);
+
+export interface Segment {
+  readonly column: number;
+  readonly headerRow: number | null;
+  readonly rows: readonly number[];
+}
+
+/** Cuts a run of words in one column where a header like "Ingredient" begins a new list. */
+export function segmentsOf(
+  sheet: WorkbookSheet,
+  column: number,
+  rows: readonly number[],
+): Segment[] {
+  const segments: { column: number; headerRow: number | null; rows: number[] }[] = [
+    { column, headerRow: null, rows: [] },
+  ];
+  for (const row of rows) {
+    if (headerRole(textAt(sheet, row, column)) === "name")
+      segments.push({ column, headerRow: row, rows: [] });
+    else segments.at(-1)?.rows.push(row);
+  }
+  return segments.filter((segment) => segment.rows.length > 0);
+}
+
+/** Columns beside the names that may hold amounts or say more about an ingredient. */
+export function columnsBeside({ column }: Segment): number[] {
+  const from = Math.max(0, column - REACH_LEFT);
+  return Array.from({ length: column + REACH_RIGHT - from + 1 }, (_, at) => from + at).filter(
+    (at) => at !== column,
+  );
+}
+
+/** The header row of a list without a word like "Ingredient": the row above the first amounts, if it has words. */
+export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
+  const beside = columnsBeside(segment);
+  const hasNumber = (row: number) => beside.some((column) => looksNumeric(sheet, row, column));
+  const first = segment.rows.findIndex(hasNumber);
+  if (first < 0) return segment;
+  const firstRow = segment.rows[first] ?? 0;
+  const above = firstRow - 1;
+  const hasWords = beside.some((column) => textAt(sheet, above, column) !== "");
+  return { ...segment, headerRow: hasWords ? above : null, rows: segment.rows.slice(first) };
+}
+
+interface Items {
+  readonly items: readonly number[];
+  readonly totals: readonly number[];
+}
+
+/** Cuts a list at its totals and blank rows, and ends it where answers begin. */
+function groupsOf(sheet: WorkbookSheet, { rows, column }: Segment): Items[] {
+  const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
+  let previous: number | null = null;
+  for (const row of rows) {
+    const role = headerRole(textAt(sheet, row, column));
+    if (role !== null && ANSWER_ROLES.has(role)) break;
+    const last = groups.at(-1);
+    const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
+    previous = row;
+    if (role === "total") last?.totals.push(row);
+    else if (isCut) groups.push({ items: [row], totals: [] });
+    else last?.items.push(row);
+  }
+  return groups;
+}
+
+/**
+ * The ingredients and totals of a list. What follows a blank row or a total belongs to it only while most of
+ * its names are known: yields, rents and notes stand there too.
+ */
+export function itemsAndTotals({ sheet, check }: FinderContext, segment: Segment): Items {
+  const [first = { items: [], totals: [] }, ...more] = groupsOf(sheet, segment);
+  const items = [...first.items];
+  const totals = [...first.totals];
+  for (const group of more) {
+    const known = group.items.filter(
+      (row) => check(textAt(sheet, row, segment.column)).kind !== "unknown",
+    );
+    if (known.length * 2 < group.items.length || (known.length === 0 && group.totals.length === 0))
+      break;
+    items.push(...group.items);
+    totals.push(...group.totals);
+  }
+  return { items, totals };
+}

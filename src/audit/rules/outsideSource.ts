@@ -1,0 +1,78 @@
+import { cellName } from "../../workbook/address";
+import { eachCell } from "../../workbook/eachCell";
+import type { WorkbookSheet } from "../../workbook/model";
+import type { AuditContext } from "../context";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import type { Place } from "../recipes/recipeBlock";
+import { amountPlace } from "../recipes/recipeBlock";
+import type { Rule } from "../rule";
+
+const identity = { id: "value-from-outside", severity: "warning" } as const;
+
+const LINK = /\[(\d+)\]/;
+const MISSING = /_xl(?:dudf|l)[_.]?[\w.]+/i;
+
+function sourceIn(formula: string, externalLinks: readonly string[]): string | null {
+  const [, number] = LINK.exec(formula) ?? [];
+  if (number !== undefined) {
+    const target = externalLinks[Number(number) - 1];
+    return target === undefined
+      ? null
+      : `the workbook ${decodeURI(target).split(/[\\/]/).at(-1) ?? target}`;
+  }
+  const [missing] = MISSING.exec(formula) ?? [];
+  return missing === undefined ? null : `the function ${missing}, whose add-in is not there`;
+}
+
+/** The cells that recipes are made of and their stated answers: what a stale link would falsify. */
+function placesThatMatter({ blocks, results }: AuditContext): Map<WorkbookSheet, Place[]> {
+  const places = new Map<WorkbookSheet, Place[]>();
+  const add = (sheet: WorkbookSheet, place: Place) =>
+    places.set(sheet, [...(places.get(sheet) ?? []), place]);
+  for (const block of blocks) {
+    for (const recipe of block.recipes.slice(0, 50)) {
+      for (const name of block.names) add(block.sheet, amountPlace(block, recipe, name));
+    }
+  }
+  for (const { sheet, row, column } of results.slice(0, 500)) add(sheet, { row, column });
+  return places;
+}
+
+function findAll(context: AuditContext): Finding[] {
+  const { externalLinks, sheets } = context.workbook;
+  const suspicious = externalLinks.length > 0 || sheets.some(hasMissingFunction);
+  if (!suspicious) return [];
+  return [...placesThatMatter(context)].flatMap(([sheet, places]) =>
+    places.flatMap(({ row, column }) => {
+      const formula = sheet.cellAt(row, column)?.formula;
+      const source = formula === undefined ? null : sourceIn(formula, externalLinks);
+      return source === null
+        ? []
+        : findingAt(
+            identity,
+            sheet,
+            { row, column },
+            {
+              message: `${cellName(row, column)} comes from ${source}: what is stored may be old.`,
+              effect: null,
+              fix: "Enter the number itself, or open the source and recalculate.",
+            },
+          );
+    }),
+  );
+}
+
+function hasMissingFunction(sheet: WorkbookSheet): boolean {
+  let found = false;
+  eachCell(sheet, (_row, _column, { formula }) => {
+    found ||= formula !== undefined && MISSING.test(formula);
+  });
+  return found;
+}
+
+export const outsideSource: Rule = {
+  ...identity,
+  title: "An amount or a result comes from another workbook or a missing add-in",
+  find: findAll,
+};
