@@ -15,6 +15,12 @@ function share(cell: Cell, band: Cell, { numbers }: PaneContext): string | null 
   return numbers.withBand(cell * 100, band * 100, "%");
 }
 
+/** Ice of the mix is ice of the water times the mix's share of water, and so is its uncertainty. */
+function mixBand({ iceOfWater, iceOfMix, iceBand }: ColdAnswers): number | null {
+  if (typeof iceOfWater !== "number" || typeof iceOfMix !== "number") return null;
+  return typeof iceBand === "number" && iceOfWater > 0 ? (iceBand * iceOfMix) / iceOfWater : null;
+}
+
 /** The sentences of the answers that could not be given, each once. */
 const sentences = (cells: readonly Cell[]): readonly string[] => [
   ...new Set(cells.flatMap((cell) => (isProblem(cell) ? [cell.message] : []))),
@@ -58,7 +64,7 @@ export function ColdTable({ context, answers }: ColdTableProps) {
         </thead>
         <tbody>
           {row(texts.iceOfWater, (cold) => share(cold.iceOfWater, cold.iceBand, context))}
-          {row(texts.iceOfMix, (cold) => share(cold.iceOfMix, null, context))}
+          {row(texts.iceOfMix, (cold) => share(cold.iceOfMix, mixBand(cold), context))}
           {row(texts.unfrozenSolids, (cold) => share(cold.unfrozenSolids, null, context))}
         </tbody>
       </table>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import type { ServingTarget } from "../../src/catalogue/target";
 import type { PaneContext } from "../view";
@@ -12,6 +12,7 @@ import type { OwnRange } from "./ownIngredients";
 import type { RecognisedRecipe } from "./recognised";
 import { recipeFormulas } from "./recipeFormulas";
 import { RecipeTrouble } from "./RecipeTrouble";
+import { spokenAnswer } from "./spokenAnswer";
 import { Sources } from "./Sources";
 import { SumsLine } from "./SumsLine";
 import { TargetCheck } from "./TargetCheck";
@@ -47,6 +48,9 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
     });
   }, [recipe, own.cells, servingC, target]);
   const trouble = recipeTrouble(answers);
+  const { announce } = context;
+  const spoken = spokenAnswer(recipe.title, answers, context);
+  useEffect(() => announce(spoken), [announce, spoken]);
   if (trouble !== null) {
     return <RecipeTrouble context={context} recipe={recipe} sentence={trouble} />;
   }

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { PaneContext } from "../view";
 import type { InsertOffer } from "./insertOffer";
 import { InsertPreview } from "./InsertPreview";
@@ -18,6 +18,7 @@ interface InsertPanelProps {
 /** Shows what would go where and writes it on a click; a filled cell needs a second, explicit click. */
 export function InsertPanel({ context, title, offers, onClose }: InsertPanelProps) {
   const { words } = context;
+  const opener = useRef(document.activeElement);
   const [index, setIndex] = useState(0);
   const chosen = offers[index] ?? offers[0];
   const insertion = useInsertion(context, chosen?.content ?? "");
@@ -27,10 +28,15 @@ export function InsertPanel({ context, title, offers, onClose }: InsertPanelProp
     setIndex(next);
     insertion.startOver();
   };
+  const close = () => {
+    // Back to where one came from, not to the top of the page.
+    if (opener.current instanceof HTMLElement) opener.current.focus();
+    onClose();
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== "Escape") return;
     event.stopPropagation(); // it closes the panel, not what lies around it
-    onClose();
+    close();
   };
   return (
     <div class="insert" role="group" aria-label={words.insert.title(title)} onKeyDown={onKeyDown}>
@@ -52,7 +58,7 @@ export function InsertPanel({ context, title, offers, onClose }: InsertPanelProp
             {words.insert.replace(placeText(place))}
           </button>
         )}
-        <button type="button" onClick={onClose}>
+        <button type="button" onClick={close}>
           {words.close}
         </button>
       </div>

@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { Notice } from "../components/Notice";
 import { EntryHeader } from "../larder/EntryHeader";
 import { entryKey, larderEntries, type LarderEntry } from "../larder/entries";
 import { HitList } from "../larder/HitList";
@@ -11,7 +10,7 @@ import "../larder/larder.css";
 
 /** The catalogue: search as you type, an entry's figures with their sources, and their way into a cell. */
 function Larder({ context }: ViewProps) {
-  const { words, host } = context;
+  const { words } = context;
   const [typed, setTyped] = useState("");
   const [open, setOpen] = useState<LarderEntry | null>(null);
   const search = useRef<HTMLInputElement>(null);
@@ -42,7 +41,6 @@ function Larder({ context }: ViewProps) {
   }
   return (
     <>
-      {host === null && <Notice tone="note">{words.outsideLarder}</Notice>}
       <label class="search">
         <span>{words.searchLabel}</span>
         <input

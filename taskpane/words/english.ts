@@ -22,7 +22,6 @@ export const english = {
     "too old":
       "This spreadsheet is too old for the pane (it lacks ExcelApi 1.7); the larder works all the same.",
   },
-  outsideLarder: "Outside a spreadsheet there is no cell to insert into.",
   outsideBowl: "The bowl reads a recipe from a sheet; open the pane inside a spreadsheet.",
   outsideReading: "The read-through needs a workbook; open the pane inside a spreadsheet.",
   hostFaults: {
@@ -277,6 +276,7 @@ export const english = {
   troubleAt: "Look at",
   cautionsTitle: "Say it to the eater",
   whereFrom: "Where these numbers come from",
+  noBand: "Where no ± stands, no uncertainty is computed yet: sums over the ingredients.",
 
   readThrough: {
     about:

@@ -24,8 +24,6 @@ export const german: Words = {
     "too old":
       "Dieses Tabellenprogramm ist zu alt für den Bereich (ihm fehlt ExcelApi 1.7); der Vorrat geht trotzdem.",
   },
-  outsideLarder:
-    "Außerhalb einer Tabelle gibt es keine Zelle, in die etwas eingefügt werden könnte.",
   outsideBowl:
     "Die Schüssel liest ein Rezept aus einem Blatt; öffnen Sie den Bereich in einer Tabelle.",
   outsideReading:
@@ -284,6 +282,7 @@ export const german: Words = {
   troubleAt: "Ansehen:",
   cautionsTitle: "Den Essenden zu sagen",
   whereFrom: "Woher diese Zahlen kommen",
+  noBand: "Wo kein ± steht, wird noch keine Unsicherheit berechnet: Summen über die Zutaten.",
 
   readThrough: {
     about:

@@ -38,6 +38,17 @@ function open(
 }
 
 const headline = () => document.querySelector(".headline-value")?.textContent ?? "";
+/** The per cent of a row of the table, served and stored. */
+const cellsOf = (label: string) =>
+  [
+    ...screen
+      .getAllByRole("row")
+      .find((row) => row.textContent.startsWith(label))!
+      .querySelectorAll("td"),
+  ].map((cell) => parseFloat(cell.textContent));
+/** Shown to the digits its uncertainty leaves, never coarser than whole per cent. */
+const expectShown = (percent: number | undefined, fraction: number) =>
+  expect(Math.abs(percent! - fraction * 100)).toBeLessThan(0.51);
 const shown = (text: string) => screen.findByText((_, element) => element?.textContent === text);
 
 describe("a recipe under the selection", () => {
@@ -51,24 +62,20 @@ describe("a recipe under the selection", () => {
 
   test("shows shares of water and mix frozen at serving and storage temperature", async () => {
     open({ Ices: sorbet() }, "A3");
-    const rows = await screen.findAllByRole("row");
-    const cellsOf = (label: string) =>
-      [...rows.find((row) => row.textContent.startsWith(label))!.querySelectorAll("td")].map(
-        (cell) => parseFloat(cell.textContent),
-      );
+    await screen.findAllByRole("row");
     const [served, stored] = cellsOf(english.cold.iceOfMix);
-    expect(served).toBeCloseTo(numberOf("ICEFRACTION", -14, "mix") * 100, 1);
-    expect(stored).toBeCloseTo(numberOf("ICEFRACTION", -18, "mix") * 100, 1);
+    expectShown(served, numberOf("ICEFRACTION", -14, "mix"));
+    expectShown(stored, numberOf("ICEFRACTION", -18, "mix"));
     const [water] = cellsOf(english.cold.iceOfWater);
-    expect(Math.abs(water! - numberOf("ICEFRACTION", -14, "water") * 100)).toBeLessThan(0.51);
+    expectShown(water, numberOf("ICEFRACTION", -14, "water"));
   });
 
   test("follows another serving temperature, typed with a comma, and refuses a word", async () => {
     open({ Ices: sorbet() }, "A3");
     const field = await screen.findByLabelText(/Served at/);
     fireEvent.input(field, { target: { value: "−10,5" } });
-    const share = (numberOf("ICEFRACTION", -10.5, "mix") * 100).toFixed(1);
-    expect(await screen.findByText(`${share}\u202f%`)).toBeTruthy();
+    await screen.findByText(/−10.5 °C/);
+    expectShown(cellsOf(english.cold.iceOfMix)[0], numberOf("ICEFRACTION", -10.5, "mix"));
     fireEvent.input(field, { target: { value: "cold" } });
     expect(screen.getByText(/must be a number from −?-?60 to 40 °C, not “cold”/)).toBeTruthy();
   });

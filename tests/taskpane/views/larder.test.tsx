@@ -47,10 +47,10 @@ describe("looking something up", () => {
 
   test("an ingredient says what it is made of and names its allergens, or that they are unknown", () => {
     open(null);
-    openEntry("honey", "honey");
+    openEntry("honey", "honey, average");
     expect(screen.getByText("What 100 g is made of")).toBeTruthy();
     expect(screen.getByText(/allergen/i)).toBeTruthy();
-    expect(screen.getByText(/12 months/)).toBeTruthy();
+    expect(screen.getByText(/not for children under 12 months/)).toBeTruthy();
   });
 
   test("what is no food is marked so", () => {
@@ -159,5 +159,19 @@ describe("inserting into a cell", () => {
     await waitFor(() => expect(fake.listeners.size).toBe(1));
     fireEvent.click(panel.getByText("Close"));
     await waitFor(() => expect(fake.listeners.size).toBe(0));
+  });
+
+  test("Escape closes it only, and the focus goes back to what opened it", async () => {
+    const fake = fakeHost({ Sheet: [[""]] }, "A1");
+    open(fake.host);
+    openEntry("sucrose", "sucrose");
+    const opener = screen.getByRole("button", { name: "Insert molar mass…" });
+    opener.focus();
+    fireEvent.click(opener);
+    const panel = await screen.findByRole("group", { name: /molar mass/ });
+    fireEvent.keyDown(panel, { key: "Escape" });
+    await waitFor(() => expect(screen.queryByRole("group", { name: /molar mass/ })).toBeNull());
+    expect(document.activeElement).toBe(opener);
+    expect(screen.getByRole("heading", { name: "sucrose" })).toBeTruthy();
   });
 });

@@ -1,0 +1,22 @@
+import { isProblem } from "../../src/foundation/problem";
+import type { PaneContext } from "../view";
+import { recipeTrouble, type RecipeAnswers } from "./recipeAnswers";
+
+/** What a screen reader is told when another recipe, target or temperature is shown. */
+export function spokenAnswer(
+  title: string,
+  answers: RecipeAnswers,
+  { words, numbers }: PaneContext,
+): string {
+  const trouble = recipeTrouble(answers);
+  if (trouble !== null) return `${title}: ${trouble}`;
+  const { freezingPointC: point, check } = answers;
+  const ice =
+    typeof point === "number"
+      ? `${words.freezingPoint} ${numbers.fixed(point, 2)} °C.`
+      : isProblem(point)
+        ? point.message
+        : words.noAnswer;
+  const verdict = isProblem(check) ? check.message : check === null ? "" : `${String(check)}.`;
+  return `${title}: ${ice} ${verdict}`.trim();
+}
