@@ -87,7 +87,7 @@ function readSharedParts(
           archive,
           sharedStrings,
           formats,
-          cellsSoFar: { count: 0 },
+          cellsSoFar: { count: 0, texts: sharedStrings.length },
         }),
       ),
   );

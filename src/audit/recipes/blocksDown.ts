@@ -109,12 +109,18 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   };
 }
 
+/** Longer lists than any recipe are ledgers; they are cut at their blank rows and what stays long is left. */
+const LONGEST = 300;
+
+const shortened = (run: number[]): number[][] => (run.length <= LONGEST ? [run] : runs(run, 0));
+
 /** Finds recipes whose ingredients stand one below the other. */
 export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlock[] {
   const blocks: RecipeBlock[] = [];
   for (const [column, rows] of texts.rowsByColumn) {
-    for (const run of runs(rows, 1)) {
+    for (const run of runs(rows, 1).flatMap(shortened)) {
       for (const segment of segmentsOf(context.sheet, column, run)) {
+        if (segment.rows.length > LONGEST) continue;
         const block = blockOf(context, segment);
         if (block !== null) blocks.push(block);
       }

@@ -86,8 +86,20 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 
+const answers = new Map<string, Role | null>();
+const ANSWERS_KEPT = 20_000;
+
 /** What a header or label is about, or null when it says nothing known. */
 export function headerRole(text: string): Role | null {
+  const known = answers.get(text);
+  if (known !== undefined) return known;
+  if (answers.size >= ANSWERS_KEPT) answers.clear();
+  const role = roleOf(text);
+  answers.set(text, role);
+  return role;
+}
+
+function roleOf(text: string): Role | null {
   const plain = plainWords(text);
   if (plain === "" || plain.length > 80) return null;
   const role = ROLES.find(([, pattern]) => pattern.test(plain));

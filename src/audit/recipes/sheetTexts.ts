@@ -14,8 +14,16 @@ function push(map: Map<number, number[]>, key: number, value: number): void {
   else list.push(value);
 }
 
-/** Collects the cells that hold words; numbers typed as text are not words. */
+const known = new WeakMap<WorkbookSheet, SheetTexts>();
+
+/** The cells that hold words, collected once for a sheet; numbers typed as text are not words. */
 export function sheetTexts(sheet: WorkbookSheet): SheetTexts {
+  const texts = known.get(sheet) ?? collected(sheet);
+  known.set(sheet, texts);
+  return texts;
+}
+
+function collected(sheet: WorkbookSheet): SheetTexts {
   const rowsByColumn = new Map<number, number[]>();
   const columnsByRow = new Map<number, number[]>();
   eachCell(sheet, (row, column, { value }) => {

@@ -1,3 +1,4 @@
+import { findItem } from "../../catalogue/findItem";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
@@ -27,7 +28,8 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   if (knowledge.kind !== "unknown" || NO_FOOD.test(name.item)) return null;
   const share = largestShare(block, name);
   if (share === 0) return null;
-  const { nearest } = knowledge;
+  const match = findItem(name.item);
+  const nearest = match.kind === "unknown" ? match.nearest : [];
   const hint =
     nearest.length === 0
       ? "no name resembles it"

@@ -48,6 +48,11 @@ export class CellStore {
 
   constructor(private readonly formats: readonly (string | undefined)[]) {}
 
+  /** How many texts and formulas are kept. */
+  get poolSize(): number {
+    return this.texts.length + this.formulas.length;
+  }
+
   /** Begins a row; false when the sheet has had that row already. */
   startRow(row: number): boolean {
     if (this.rowStart.has(row)) return false;

@@ -1,6 +1,7 @@
-import { isProblem, type Problem } from "../../foundation/problem";
+import { badInput, isProblem, type Problem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import type { Archive } from "./archive";
+import { LIMITS } from "./limits";
 import { plainText } from "./plainText";
 import { readXml } from "./readXml";
 
@@ -19,7 +20,9 @@ export function readSharedStrings(archive: Archive, partName: string): Result<re
       if (name === "t" && phonetic === 0) current += text;
       if (name === "rPh") phonetic -= 1;
       if (name === "si") strings.push(plainText(current));
-      return null;
+      return strings.length > LIMITS.texts
+        ? badInput(`The workbook has more than ${LIMITS.texts} different texts.`)
+        : null;
     },
   });
   return isProblem(problem) ? problem : strings;

@@ -14,7 +14,7 @@ export interface SheetContext {
   readonly archive: Archive;
   readonly sharedStrings: readonly string[];
   readonly formats: readonly (string | undefined)[];
-  readonly cellsSoFar: { count: number };
+  readonly cellsSoFar: { count: number; texts: number };
 }
 
 export interface SheetContent extends Pick<
@@ -43,6 +43,7 @@ class SheetReader {
   private text: string | null = null;
   private inlineText: string | null = null;
   private phonetic = false;
+  private poolSize = 1;
   private readonly sharedFormulas = new Map<string, number>();
 
   constructor(
@@ -147,8 +148,19 @@ class SheetReader {
     this.store.add(this.row, this.column, value ?? null, Number(s ?? 0), formula);
     this.rowCount = Math.max(this.rowCount, this.row + 1);
     this.columnCount = Math.max(this.columnCount, this.column + 1);
-    return (this.context.cellsSoFar.count += 1) > LIMITS.cells
-      ? badInput(`The workbook has more than ${LIMITS.cells} cells, the most that are read.`)
+    return this.countCell();
+  }
+
+  private countCell(): Problem | null {
+    const { cellsSoFar } = this.context;
+    cellsSoFar.count += 1;
+    cellsSoFar.texts += this.store.poolSize - this.poolSize;
+    this.poolSize = this.store.poolSize;
+    if (cellsSoFar.count > LIMITS.cells) {
+      return badInput(`The workbook has more than ${LIMITS.cells} cells, the most that are read.`);
+    }
+    return cellsSoFar.texts > LIMITS.texts
+      ? badInput(`The workbook has more than ${LIMITS.texts} different texts and formulas.`)
       : null;
   }
 
