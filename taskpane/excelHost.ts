@@ -53,8 +53,7 @@ export function excelHost(): SpreadsheetHost {
       }),
     insert: (place, contents, { overwrite = false } = {}) =>
       Excel.run((context) => insertInto(context, place, contents, overwrite)),
-    readWorkbook: (onSheet = () => undefined) =>
-      Excel.run((context) => readWorkbook(context, onSheet)),
+    readWorkbook: (options = {}) => Excel.run((context) => readWorkbook(context, options)),
     goTo: (sheet, address) =>
       Excel.run(async (context) => {
         const worksheet = context.workbook.worksheets.getItem(sheet);

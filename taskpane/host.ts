@@ -24,6 +24,13 @@ export interface SelectedBlocks {
   readonly around: CellBlock;
 }
 
+export interface ReadingOptions {
+  /** Told before each sheet. */
+  readonly onSheet?: (done: number, total: number) => void;
+  /** How many rows of each sheet are enough; all when absent. What is hidden is then not asked for. */
+  readonly mostRows?: number;
+}
+
 /** All that the pane's views can ask of the spreadsheet around them. One implementation: excelHost. */
 export interface SpreadsheetHost {
   readonly readSelection: () => Promise<SelectedBlocks>;
@@ -40,7 +47,7 @@ export interface SpreadsheetHost {
     contents: readonly (readonly (string | number)[])[],
     options?: { readonly overwrite?: boolean },
   ) => Promise<"written" | "changed meanwhile" | "filled">;
-  readonly readWorkbook: (onSheet?: (done: number, total: number) => void) => Promise<Workbook>;
+  readonly readWorkbook: (options?: ReadingOptions) => Promise<Workbook>;
   readonly goTo: (sheet: string, address: string) => Promise<void>;
   /** Calls back when the selection moves; returns how to stop. */
   readonly onSelectionChanged: (callback: () => void) => Promise<() => void>;

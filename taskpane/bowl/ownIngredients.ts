@@ -12,7 +12,8 @@ const SIGNS = ["same as", "water", "solids", "brix"];
 export const isOwnHeader = (headers: readonly string[]): boolean =>
   headers.includes("name") && headers.some((header) => SIGNS.includes(header));
 
-const ROWS_SEARCHED = 2000;
+/** Own ingredients are looked for in the first rows of each sheet: more would keep a large book waiting. */
+export const ROWS_SEARCHED = 2000;
 
 const headerAt = (sheet: WorkbookSheet, row: number, column: number): string => {
   const value = sheet.cellAt(row, column)?.value;

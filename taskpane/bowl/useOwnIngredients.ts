@@ -1,12 +1,16 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { useHostTask } from "../components/useHostTask";
+import type { SpreadsheetHost } from "../host";
 import type { PaneContext } from "../view";
 import { toMatrix } from "./cells";
-import { findOwnIngredients, type OwnRange } from "./ownIngredients";
+import { findOwnIngredients, ROWS_SEARCHED, type OwnRange } from "./ownIngredients";
 
 export const sameRange = (one: OwnRange | null, other: OwnRange | null): boolean =>
   one?.sheet === other?.sheet && one?.address === other?.address;
+
+const cellsOf = async (host: SpreadsheetHost, { sheet, address }: OwnRange): Promise<Matrix> =>
+  toMatrix((await host.read(sheet, address)).values);
 
 /**
  * The workbook's ranges of own ingredients, looked for once and when asked, and the cells of the chosen
@@ -23,8 +27,9 @@ export function useOwnIngredients(context: PaneContext) {
     (range: OwnRange | null) =>
       run(async () => {
         setChosen(range);
-        if (host === null || range === null) setCells(null);
-        else setCells(toMatrix((await host.read(range.sheet, range.address)).values));
+        const read = host === null || range === null ? null : await cellsOf(host, range);
+        // The same cells stay the same object, so that nothing is computed anew for them.
+        setCells((known) => (JSON.stringify(known) === JSON.stringify(read) ? known : read));
       }),
     [host, run],
   );
@@ -32,7 +37,7 @@ export function useOwnIngredients(context: PaneContext) {
     (wanted: OwnRange | null) =>
       run(async () => {
         if (host === null) return;
-        const found = findOwnIngredients(await host.readWorkbook());
+        const found = findOwnIngredients(await host.readWorkbook({ mostRows: ROWS_SEARCHED }));
         const kept = found.find((range) => sameRange(range, wanted));
         await choose(wanted === null ? (found[0] ?? null) : (kept ?? wanted));
         setRanges(found);
@@ -48,6 +53,8 @@ export function useOwnIngredients(context: PaneContext) {
     cells,
     fault,
     choose,
+    /** Reads the chosen range anew: its cells may have changed. */
+    refresh: useCallback(() => choose(chosen), [choose, chosen]),
     lookAgain: () => look(chosen),
   };
 }

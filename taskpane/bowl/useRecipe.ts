@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { PaneContext } from "../view";
 import { findRecipe } from "./findRecipe";
 import { nameKnower } from "./knownNames";
@@ -13,6 +13,10 @@ export function useRecipe(context: PaneContext, active: boolean) {
   const [choices, setChoices] = useState<Readonly<Record<string, ColumnChoice | null>>>({});
   const isKnown = useMemo(() => nameKnower(own.cells), [own.cells]);
   const { followed } = block;
+  const { refresh } = own;
+  useEffect(() => {
+    if (followed !== null) void refresh();
+  }, [followed, refresh]);
   const place = followed === null ? "" : `${followed.block.sheet}!${followed.block.address}`;
   const choice = choices[place] ?? null;
   const recognition = useMemo(

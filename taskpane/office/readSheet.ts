@@ -27,8 +27,10 @@ async function cellRows(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   used: Excel.Range,
+  mostRows: number,
 ): Promise<ShortCell[][]> {
-  const { rowIndex, columnIndex, rowCount, columnCount } = used;
+  const { rowIndex, columnIndex, columnCount } = used;
+  const rowCount = Math.min(used.rowCount, mostRows);
   const rows: ShortCell[][] = Array.from({ length: rowIndex }, () => []);
   const before: ShortCell[] = Array.from({ length: columnIndex }, () => undefined);
   const step = Math.max(1, Math.floor(CELLS_AT_ONCE / columnCount));
@@ -52,14 +54,16 @@ export async function readSheet(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   tables: readonly WorkbookTable[],
+  mostRows?: number,
 ): Promise<WorkbookSheet> {
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load(EXTENT_PROPERTIES);
   await context.sync();
   const hidden = (sheet.visibility as string) !== "Visible";
   if (used.isNullObject) return sheetFromRows(sheet.name, [], { hidden, tables });
-  const rows = await cellRows(context, sheet, used);
+  const rows = await cellRows(context, sheet, used, mostRows ?? Infinity);
   const headed = tables.map((table) => ({ ...table, columns: headersOf(rows, table) }));
+  if (mostRows !== undefined) return sheetFromRows(sheet.name, rows, { hidden, tables: headed });
   return sheetFromRows(sheet.name, rows, {
     hidden,
     tables: headed,

@@ -1,5 +1,6 @@
 import type { DefinedName, Workbook, WorkbookSheet, WorkbookTable } from "../../src/workbook/model";
 import { eachCell } from "../../src/workbook/eachCell";
+import type { ReadingOptions } from "../host";
 import { EXTENT_PROPERTIES } from "./blockAround";
 import { readSheet } from "./readSheet";
 
@@ -53,7 +54,7 @@ function linkedFiles(sheets: readonly WorkbookSheet[]): readonly string[] {
 /** The live workbook in the model that the audit reads. Selection, filters, undo and mode stay as they are. */
 export async function readWorkbook(
   context: Excel.RequestContext,
-  onSheet: (done: number, total: number) => void,
+  { onSheet, mostRows }: ReadingOptions,
 ): Promise<Workbook> {
   // Each is asked for once and kept: what was loaded belongs to that object.
   const { worksheets, names, application } = context.workbook;
@@ -64,14 +65,9 @@ export async function readWorkbook(
   const { items } = worksheets;
   const sheets: WorkbookSheet[] = [];
   for (const sheet of items) {
-    onSheet(sheets.length, items.length);
-    sheets.push(
-      await readSheet(
-        context,
-        sheet,
-        tables.filter((one) => one.sheet === sheet.name),
-      ),
-    );
+    onSheet?.(sheets.length, items.length);
+    const ofSheet = tables.filter((one) => one.sheet === sheet.name);
+    sheets.push(await readSheet(context, sheet, ofSheet, mostRows));
   }
   const definedNames = names.items.map(({ name, formula }): DefinedName => ({
     name,

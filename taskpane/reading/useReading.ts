@@ -20,9 +20,9 @@ export function useReading(context: PaneContext) {
     if (host === null || progress !== null) return;
     say(words.readThrough.starts);
     await run(async () => {
-      const workbook = await host.readWorkbook((done, total) =>
-        setProgress(words.readThrough.sheets(done, total)),
-      );
+      const workbook = await host.readWorkbook({
+        onSheet: (done, total) => setProgress(words.readThrough.sheets(done, total)),
+      });
       setProgress(words.readThrough.checks);
       await drawn();
       const next = auditWorkbook(workbook);

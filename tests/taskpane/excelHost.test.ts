@@ -116,7 +116,9 @@ describe("reading the whole workbook", () => {
   test("gives the model the audit reads", async () => {
     const { host } = hostOf(book());
     const seen: string[] = [];
-    const workbook = await host.readWorkbook((done, total) => seen.push(`${done}/${total}`));
+    const workbook = await host.readWorkbook({
+      onSheet: (done, total) => seen.push(`${done}/${total}`),
+    });
     expect(seen).toEqual(["0/3", "1/3", "2/3"]);
     expect(workbook).toMatchObject({
       calculation: "manual",
@@ -134,6 +136,13 @@ describe("reading the whole workbook", () => {
     expect(old!.cellAt(2, 1)).toMatchObject({ value: { error: "#N/A" } });
     expect(old!.cellAt(3, 1)).toMatchObject({ value: 5 });
     expect(old!.cellAt(0, 0)).toBeUndefined();
+  });
+
+  test("can stop after so many rows of each sheet", async () => {
+    const { host } = hostOf(book());
+    const { sheets } = await host.readWorkbook({ mostRows: 2 });
+    expect(sheets[0]!.rowCount).toBe(2);
+    expect(sheets[0]!.cellAt(1, 0)).toMatchObject({ value: "water" });
   });
 
   test("leaves selection, sheet and undo history as they are", async () => {

@@ -95,7 +95,7 @@ export function fakeHost(
         );
         return "written";
       }),
-    readWorkbook: (onSheet) =>
+    readWorkbook: ({ onSheet } = {}) =>
       later("readWorkbook", () => {
         const names = Object.keys(sheets);
         names.forEach((_, done) => onSheet?.(done, names.length));
