@@ -21,6 +21,10 @@ export interface WorksheetFunction {
   readonly unit: string;
   readonly sources: readonly SourceKey[];
   readonly example: { readonly formula: string; readonly from: string };
+  /** How it is computed and where that holds, in plain text with the equation: for the help page. */
+  readonly method?: string;
+  /** Names of related functions, without the namespace. */
+  readonly seeAlso?: readonly string[];
   /**
    * Answers a call. Arguments as a host hands them over: scalars or rows of cells, null or undefined for
    * an omitted one. Always a rectangular matrix, 1×1 for a scalar; never throws.

@@ -1,0 +1,84 @@
+import type { SourceKey } from "../../foundation/bibliography";
+import type { Cell, Matrix } from "../../foundation/cell";
+import { badInput, isProblem } from "../../foundation/problem";
+import type { Result } from "../../foundation/result";
+import type { WorksheetFunction } from "../worksheetFunction";
+import type { ValuesOf } from "./argument";
+import { parametersOf, readCall, type Arguments } from "./readCall";
+
+/** What a function says of itself; see `WorksheetFunction`. */
+export interface Described<Args extends Arguments> {
+  readonly name: string;
+  readonly summary: string;
+  /** In the order in which a cell gives them. */
+  readonly args: Args;
+  readonly unit: string;
+  readonly sources: readonly SourceKey[];
+  readonly example: WorksheetFunction["example"];
+  readonly method?: string;
+  readonly seeAlso?: readonly string[];
+}
+
+type Scalar = number | string | boolean;
+
+interface FunctionDefinition<Args extends Arguments> extends Described<Args> {
+  /** The answer to one set of values. */
+  readonly compute: (values: ValuesOf<Args>) => Result<Scalar>;
+}
+
+interface TableDefinition<Args extends Arguments> extends Described<Args> {
+  /** The rows to spill, header row first. */
+  readonly table: (values: ValuesOf<Args>) => Result<Matrix>;
+}
+
+/** A function that answers one cell for each set of values: arguments broadcast, errors stay in their cell. */
+export function defineFunction<const Args extends Arguments>(
+  definition: FunctionDefinition<Args>,
+): WorksheetFunction {
+  const { compute, args, ...described } = definition;
+  const evaluate = (raw: readonly unknown[]): Matrix => {
+    const call = readCall(args, raw);
+    if (isProblem(call)) return [[call]];
+    const { rows, columns } = call.shape;
+    return Array.from({ length: rows }, (_row, row) =>
+      Array.from({ length: columns }, (_column, column): Cell => {
+        const values = call.valuesAt(row, column);
+        return isProblem(values) ? values : sound(compute(values));
+      }),
+    );
+  };
+  return { ...described, parameters: parametersOf(args), evaluate };
+}
+
+/** A function that spills a table: every argument stands for one value, and there is one recipe. */
+export function defineTable<const Args extends Arguments>(
+  definition: TableDefinition<Args>,
+): WorksheetFunction {
+  const { table, args, ...described } = definition;
+  const evaluate = (raw: readonly unknown[]): Matrix => {
+    const call = readCall(args, raw);
+    if (isProblem(call)) return [[call]];
+    const { rows, columns } = call.shape;
+    if (rows !== 1 || columns !== 1) {
+      return [
+        [
+          badInput(
+            `${definition.name} spills a table for one recipe at a time; the arguments describe ${rows} × ${columns}, and 1 × 1 is expected.`,
+          ),
+        ],
+      ];
+    }
+    const values = call.valuesAt(0, 0);
+    const answer = isProblem(values) ? values : table(values);
+    return isProblem(answer) ? [[answer]] : answer.map((row) => row.map(sound));
+  };
+  return { ...described, parameters: parametersOf(args), evaluate };
+}
+
+/** Never NaN or Infinity: numbers that ran over on extreme input are declined in words. */
+function sound(cell: Cell): Cell {
+  if (typeof cell !== "number" || Number.isFinite(cell)) return cell;
+  return badInput(
+    "The answer runs over what a cell can hold; numbers of a size that occurs in a kitchen are expected.",
+  );
+}
