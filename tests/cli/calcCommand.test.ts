@@ -66,8 +66,14 @@ describe("npm run -s calc", () => {
     ]);
     sheet.getCell("B3").value = { formula: "SUM(B1:B2)", result: 270 };
     writeFileSync(file, new Uint8Array(await book.xlsx.writeBuffer()));
-    const { code, lines } = await calc(["--book", file, "=B3+1", "=Batch!A2"]);
-    expect(lines.map(({ value }) => value)).toEqual([271, "sucrose"]);
+    const fromCells = "=RIME.FREEZINGPOINT(A1:A2,B1:B2)";
+    const written = '=RIME.FREEZINGPOINT({"water";"sucrose"},{200;70})';
+    const formulas = ["=B3+1", "=Batch!A2", fromCells, written];
+    const { code, lines } = await calc(["--book", file, ...formulas]);
+    const [sum, name, first, second] = lines.map(({ value }) => value);
+    expect([sum, name]).toEqual([271, "sucrose"]);
+    expect(first).toBeLessThan(0);
+    expect(first).toBe(second);
     expect(code).toBe(0);
   });
 

@@ -123,6 +123,14 @@ describe("functions registered with the grid", () => {
     expect(bench.value("H1")).toBe(6);
   });
 
+  test("lookups and comparisons find the values as they are now", async () => {
+    await bench.type("K1", "=RIME.HALF({2;4;8})");
+    await bench.type("K5", "=MATCH(2,K1:K3,0)&COUNTIF(K1:K3,2)&SUM((K1:K3=2)*1)");
+    expect(bench.value("K5")).toBe("211");
+    await bench.type("K1", "=RIME.HALF({4;2;4})");
+    expect(bench.value("K5")).toBe("122");
+  });
+
   test("@ before a function takes the top left value", async () => {
     await bench.type("I1", "=@RIME.HALF({2;4})+1");
     expect(bench.value("I1")).toBe(2);

@@ -14,6 +14,7 @@ import { formulaForEngine } from "./formulaText";
 import { GridExecutor } from "./gridExecutor";
 import type { GridFunction } from "./gridFunction";
 import { repairNumberLiterals } from "./numberLiterals";
+import { quickenIndex } from "./quickIndex";
 import { Single } from "./single";
 
 const ENGINE_FAILED = "The spreadsheet's engine could not calculate this formula.";
@@ -39,6 +40,7 @@ export function installFunctions(
 ): ErrorMessages {
   repairArrayLiterals();
   boundRanges();
+  quickenIndex();
   const service = injector.get(IFunctionService);
   const ours = functions.map((each) => new GridExecutor(each));
   service.registerExecutors(new Single(), new AnchorArray(injector), ...ours);
