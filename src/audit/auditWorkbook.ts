@@ -1,5 +1,6 @@
 import { rangeName } from "../workbook/address";
 import type { Workbook } from "../workbook/model";
+import { condense } from "./condense";
 import { auditContext } from "./context";
 import { effectSize } from "./effect";
 import type { Finding, Severity } from "./finding";
@@ -60,10 +61,11 @@ const reported = (block: RecipeBlock): ReportedRecipes => ({
  */
 export function auditWorkbook(workbook: Workbook, options: AuditOptions = {}): AuditReport {
   const context = auditContext(workbook);
-  const findings = rules
+  const all = rules
     .filter(({ id }) => options.without?.includes(id) !== true)
     .flatMap((rule) => rule.find(context))
     .sort(compare);
+  const findings = condense(all).sort(compare);
   const count = (wanted: Severity) => findings.filter(({ severity }) => severity === wanted).length;
   const summary = {
     sheets: workbook.sheets.length,

@@ -1,7 +1,8 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../foundation/constants";
 import type { Solute } from "../catalogue/solute";
 import { solutes } from "../catalogue/solutes";
-import { componentGrams, componentPer100 } from "./answers";
+import type { Matrix } from "../foundation/cell";
+import { componentPer100 } from "./answers";
 import type { Mix } from "./mix";
 import { pureSolute } from "./pureSolute";
 
@@ -22,30 +23,63 @@ export const CORRECT_READING: IdealReading = {
   kf: IDEAL_KF_K_KG_PER_MOL,
 };
 
-/** The substance without its crystal water; null when it has none. */
-const anhydrousOf = ({ hydrateOf }: Solute): Solute | null =>
-  solutes.find(({ name }) => name === hydrateOf?.solute) ?? null;
-
-/** Moles of particles that one item adds by a reading; null when the ideal law cannot count it. */
-function particlesOf(item: string, grams: number, reading: IdealReading, mix: Mix): number | null {
-  const solute = pureSolute(item, mix.ownIngredients);
-  if (solute === null) return particlesOfUndissolved(item, grams, reading, mix);
-  const counted = (reading.hydratesAsAnhydrous ? anhydrousOf(solute) : null) ?? solute;
-  const particles = reading.saltAsOneParticle ? 1 : solute.vantHoff.value;
-  return (particles * grams) / counted.molarMass.value;
+/** What the ideal law needs of one item, per gram. */
+interface Counted {
+  readonly waterGrams: number;
+  readonly ions: number;
+  readonly moles: number;
+  /** Moles by the molar mass of the anhydrous substance, where the item is a hydrate. */
+  readonly molesAsAnhydrous: number;
+  /** Moles if taken for sugar, for what does not dissolve. */
+  readonly molesAsSugar: number;
 }
 
-function particlesOfUndissolved(
-  item: string,
-  grams: number,
-  reading: IdealReading,
-  mix: Mix,
-): number | null {
-  const dissolved = componentPer100(item, "dissolved solids", mix.ownIngredients);
-  const water = componentPer100(item, "water", mix.ownIngredients);
-  if (dissolved === null || water === null || dissolved > 0.1) return null;
-  const sugar = pureSolute("sucrose")?.molarMass.value ?? null;
-  return reading.inclusionsAsSugar && water < 50 && sugar !== null ? grams / sugar : 0;
+const NOTHING = { ions: 1, moles: 0, molesAsAnhydrous: 0, molesAsSugar: 0 };
+
+/** Null when the law cannot count the item: a mixture of several solutes. */
+function count(item: string, ownIngredients: Matrix | null): Counted | null {
+  const water = componentPer100(item, "water", ownIngredients);
+  const dissolved = componentPer100(item, "dissolved solids", ownIngredients);
+  if (water === null || dissolved === null) return null;
+  const waterGrams = water / 100;
+  const solute = pureSolute(item, ownIngredients);
+  if (solute !== null) {
+    const anhydrous = solutes.find(({ name }) => name === solute.hydrateOf?.solute) ?? solute;
+    return {
+      ...NOTHING,
+      waterGrams,
+      ions: solute.vantHoff.value,
+      moles: 1 / solute.molarMass.value,
+      molesAsAnhydrous: 1 / anhydrous.molarMass.value,
+    };
+  }
+  if (dissolved > 0.1) return null;
+  const sugar = pureSolute("sucrose")?.molarMass.value;
+  return {
+    ...NOTHING,
+    waterGrams,
+    molesAsSugar: water < 50 && sugar !== undefined ? 1 / sugar : 0,
+  };
+}
+
+const NO_OWN: Matrix = [[null]];
+const counted = new WeakMap<Matrix, Map<string, Counted | null>>();
+
+function countedOnce(item: string, ownIngredients: Matrix | null): Counted | null {
+  const key = ownIngredients ?? NO_OWN;
+  const known = counted.get(key) ?? new Map<string, Counted | null>();
+  counted.set(key, known);
+  const answer = known.get(item);
+  if (answer !== undefined) return answer;
+  const fresh = count(item, ownIngredients);
+  known.set(item, fresh);
+  return fresh;
+}
+
+function particlesPerGram(one: Counted, reading: IdealReading): number {
+  const moles = reading.hydratesAsAnhydrous ? one.molesAsAnhydrous : one.moles;
+  const sugar = reading.inclusionsAsSugar ? one.molesAsSugar : 0;
+  return moles * (reading.saltAsOneParticle ? 1 : one.ions) + sugar;
 }
 
 /**
@@ -53,20 +87,15 @@ function particlesOfUndissolved(
  * Null for a mix with an ingredient that is neither water, nor one solute, nor inert.
  */
 export function idealMolality(mix: Mix, reading: IdealReading = CORRECT_READING): number | null {
-  const waterGrams = componentGrams(mix, "water");
-  if (waterGrams === null || waterGrams <= 0) return null;
-  let particles = 0;
+  let [particles, waterGrams, totalGrams] = [0, 0, 0];
   for (const [at, item] of mix.items.entries()) {
-    const more = particlesOf(item, mix.grams[at] ?? 0, reading, mix);
-    if (more === null) return null;
-    particles += more;
+    const one = countedOnce(item, mix.ownIngredients);
+    const grams = mix.grams[at] ?? 0;
+    if (one === null) return null;
+    particles += grams * particlesPerGram(one, reading);
+    waterGrams += grams * one.waterGrams;
+    totalGrams += grams;
   }
-  const total = mix.grams.reduce((sum, grams) => sum + grams, 0);
-  return (particles / (reading.perKgOfMix ? total : waterGrams)) * 1000;
-}
-
-/** i·Kf·m, a positive number of K; null as above. */
-export function idealDepressionK(mix: Mix, reading: IdealReading = CORRECT_READING): number | null {
-  const molality = idealMolality(mix, reading);
-  return molality === null ? null : reading.kf * molality;
+  if (waterGrams <= 0) return null;
+  return (particles / (reading.perKgOfMix ? totalGrams : waterGrams)) * 1000;
 }

@@ -87,9 +87,9 @@ function judgeMany(
   block: RecipeBlock,
   results: readonly StatedResult[],
 ): Finding[] {
-  const points = freezingPointsByRow(context, results);
+  const recipes = [...new Set(results.map(({ recipe }) => recipe))];
+  const points = freezingPointsByRow(context, block, recipes);
   return results.flatMap((result) => {
-    if (!context.mixOf(block, result.recipe).complete) return [];
     const point = points.get(result.recipe.line) ?? null;
     const ours = point === null || result.role === "freezing point" ? point : -point;
     return judge(context, result, ours) ?? [];

@@ -2,6 +2,8 @@ import { freezingPointC, iceFraction } from "./answers";
 import { callFunction } from "../worksheet/callFunction";
 import type { AuditContext } from "./context";
 import { idealMolality } from "./idealLaw";
+import { amountOf } from "./recipes/amountOf";
+import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { labelledBasis } from "./resultLabel";
 import { temperatureOfResultC } from "./servingTemperature";
 import type { StatedResult } from "./statedResults";
@@ -24,25 +26,28 @@ export function recomputed(context: AuditContext, result: StatedResult): number 
 
 /**
  * The freezing points of many results of one across block in one call, as a sheet would fill its column; °C
- * by row, null where there is none.
+ * by row. Rows that cannot be read without doubt, and mixes without a freezing point, are left out.
  */
 export function freezingPointsByRow(
   context: AuditContext,
-  results: readonly StatedResult[],
-): ReadonlyMap<number, number | null> {
-  const [first] = results;
-  const points = new Map<number, number | null>();
-  if (first === undefined) return points;
-  const items = first.block.names.map(({ item }) => item);
-  const grams = results.map(({ block, recipe }) => {
-    const mix = context.mixOf(block, recipe);
-    const amounts = new Map(mix.items.map((item, at) => [item, mix.grams[at] ?? 0]));
-    return items.map((item) => amounts.get(item) ?? 0);
-  });
-  const answer = callFunction("FREEZINGPOINT", [items], grams, first.block.ownIngredients);
-  for (const [at, { recipe }] of results.entries()) {
+  block: RecipeBlock,
+  recipes: readonly Recipe[],
+): ReadonlyMap<number, number> {
+  const points = new Map<number, number>();
+  const check = context.checkFor(block);
+  const names = block.names.filter(({ item }) => check(item).kind === "known");
+  const doubtful = block.names.filter((name) => !names.includes(name));
+  const readable = recipes.filter((recipe) =>
+    doubtful.every((name) => (amountOf(block, recipe, name).grams ?? 0) === 0),
+  );
+  const rows = readable.map((recipe) => names.map((name) => amountOf(block, recipe, name)));
+  const items = [names.map(({ item }) => item)];
+  const grams = rows.map((row) => row.map((amount) => amount.grams ?? 0));
+  const answer = callFunction("FREEZINGPOINT", items, grams, block.ownIngredients);
+  for (const [at, { line }] of readable.entries()) {
     const value = answer[at]?.[0];
-    points.set(recipe.line, typeof value === "number" ? value : null);
+    const isRead = rows[at]?.every(({ unreadable }) => unreadable === null) === true;
+    if (typeof value === "number" && isRead) points.set(line, value);
   }
   return points;
 }

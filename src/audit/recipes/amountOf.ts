@@ -52,19 +52,22 @@ function toGrams(
 
 /** Reads the amount of one name in one recipe. */
 export function amountOf(block: RecipeBlock, recipe: Recipe, name: RecipeName): Amount {
-  const place = amountPlace(block, recipe, name);
-  const cell = block.sheet.cellAt(place.row, place.column);
+  const { row, column } = amountPlace(block, recipe, name);
+  const cell = block.sheet.cellAt(row, column);
   const value = cell?.value ?? null;
   const unit = unitOf(block, recipe, name, cell?.format);
-  const blank = { ...place, grams: null, asText: null, unit, unreadable: null };
-  if (value === null || value === "") return blank;
-  if (typeof value === "number") return { ...blank, grams: toGrams(block, name.item, value, unit) };
-  if (typeof value === "boolean") return { ...blank, unreadable: value ? "TRUE" : "FALSE" };
-  if (typeof value !== "string") return { ...blank, unreadable: value.error };
+  const read = (grams: number | null, unreadable: string | null = null): Amount => {
+    return { row, column, grams, asText: null, unit, unreadable };
+  };
+  if (value === null || value === "") return read(null);
+  if (typeof value === "number") return read(toGrams(block, name.item, value, unit));
+  if (typeof value === "boolean") return read(null, value ? "TRUE" : "FALSE");
+  if (typeof value !== "string") return read(null, value.error);
   const household = typeof unit !== "string" ? toGrams(block, name.item, value, unit) : null;
-  if (household !== null) return { ...blank, grams: household };
+  if (household !== null) return read(household);
   const asText = amountText(value);
-  if (asText === null) return { ...blank, unreadable: value };
+  if (asText === null) return read(null, value);
   const meant = asText.unit ?? unit;
-  return { ...blank, asText, unit: meant, grams: toGrams(block, name.item, asText.number, meant) };
+  const grams = toGrams(block, name.item, asText.number, meant);
+  return { row, column, grams, asText, unit: meant, unreadable: null };
 }

@@ -13,11 +13,11 @@ export const depressionSign: Rule = {
   find: ({ results, mixOf }) =>
     results.flatMap((result) => {
       const { role, value, unit, label, sheet, block, recipe } = result;
-      const hasSolute = mixOf(block, recipe).items.length > 1;
-      if (!hasSolute || unit === "°F" || Math.abs(value) < CLEAR_K) return [];
+      if (unit === "°F" || Math.abs(value) < CLEAR_K) return [];
       const positivePoint = role === "freezing point" && value > 0;
       const negativeDepression = role === "depression" && value < 0;
       if (!positivePoint && !negativeDepression) return [];
+      if (mixOf(block, recipe).items.length < 2) return []; // water alone freezes at 0 °C
       const message = positivePoint
         ? `"${label}" is ${rounded(value, 3)}, above 0 °C: this is a depression, a freezing point has the opposite sign.`
         : `"${label}" is ${rounded(value, 3)}: a depression is a positive number, this is a freezing point.`;

@@ -1,10 +1,9 @@
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { amountOf } from "../recipes/amountOf";
 import { cellName } from "../../workbook/address";
 import { rounded } from "../effect";
-import type { RecipeBlock } from "../recipes/recipeBlock";
+import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "error-in-an-amount", severity: "error" } as const;
@@ -12,9 +11,9 @@ const identity = { id: "error-in-an-amount", severity: "error" } as const;
 function findIn({ mixOf }: AuditContext, block: RecipeBlock): Finding[] {
   return block.recipes.flatMap((recipe) =>
     block.names.flatMap((name) => {
-      const { row, column, unreadable } = amountOf(block, recipe, name);
+      const { row, column } = amountPlace(block, recipe, name);
       const value = block.sheet.cellAt(row, column)?.value;
-      if (unreadable === null || typeof value !== "object" || value === null) return [];
+      if (typeof value !== "object" || value === null) return [];
       const rest = mixOf(block, recipe).grams.reduce((sum, grams) => sum + grams, 0);
       return findingAt(
         identity,

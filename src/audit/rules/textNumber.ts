@@ -6,7 +6,12 @@ import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
 import { amountOf, type Amount } from "../recipes/amountOf";
 import { textAt } from "../recipes/cells";
-import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import {
+  amountPlace,
+  type Recipe,
+  type RecipeBlock,
+  type RecipeName,
+} from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "number-as-text", severity: "error" } as const;
@@ -37,8 +42,18 @@ function finding(
 }
 
 /** A recipe whose amounts are all text is a written list, not a calculation: nothing is summed wrongly. */
-function hasNumbers(amounts: readonly Amount[]): boolean {
-  return amounts.some(({ grams, asText }) => grams !== null && asText === null);
+const isNumber = ({ grams, asText }: Amount): boolean => grams !== null && asText === null;
+
+function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Finding[] {
+  const texts = block.names.filter((name) => {
+    const { row, column } = amountPlace(block, recipe, name);
+    return typeof block.sheet.cellAt(row, column)?.value === "string";
+  });
+  if (texts.length === 0 || !block.names.some((name) => isNumber(amountOf(block, recipe, name))))
+    return [];
+  return texts.flatMap(
+    (name) => finding(context, block, recipe, name, amountOf(block, recipe, name)) ?? [],
+  );
 }
 
 export const textNumber: Rule = {
@@ -46,15 +61,6 @@ export const textNumber: Rule = {
   title: "An amount is a text, so the sheet does not count it",
   find: (context) =>
     context.blocks.flatMap((block) =>
-      block.recipes.flatMap((recipe) => {
-        const amounts = block.names.map((name) => ({
-          name,
-          amount: amountOf(block, recipe, name),
-        }));
-        if (!hasNumbers(amounts.map(({ amount }) => amount))) return [];
-        return amounts.flatMap(
-          ({ name, amount }) => finding(context, block, recipe, name, amount) ?? [],
-        );
-      }),
+      block.recipes.flatMap((recipe) => findIn(context, block, recipe)),
     ),
 };
