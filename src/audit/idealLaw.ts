@@ -1,5 +1,4 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../foundation/constants";
-import type { Solute } from "../catalogue/solute";
 import { solutes } from "../catalogue/solutes";
 import type { Matrix } from "../foundation/cell";
 import { componentPer100 } from "./answers";

@@ -1,6 +1,7 @@
 import type { Rule } from "./rule";
 import { abvAsMass } from "./rules/abvAsMass";
 import { ambiguousIngredient } from "./rules/ambiguousIngredient";
+import { cautionNotNamed } from "./rules/cautionNotNamed";
 import { cryoscopicConstant } from "./rules/cryoscopicConstant";
 import { depressionSign } from "./rules/depressionSign";
 import { errorValue } from "./rules/errorValue";
@@ -12,6 +13,7 @@ import { idealLawOff } from "./rules/idealLawOff";
 import { inclusionAsSolute } from "./rules/inclusionAsSolute";
 import { lactoseTwice } from "./rules/lactoseTwice";
 import { manualCalculation } from "./rules/manualCalculation";
+import { manySingleCalls } from "./rules/manySingleCalls";
 import { massUnit } from "./rules/massUnit";
 import { missesTarget } from "./rules/missesTarget";
 import { outsideSource } from "./rules/outsideSource";
@@ -58,4 +60,6 @@ export const rules: readonly Rule[] = [
   outsideSource,
   manualCalculation,
   reachesOut,
+  cautionNotNamed,
+  manySingleCalls,
 ];

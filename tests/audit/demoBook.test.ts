@@ -2,7 +2,7 @@ import { auditWorkbook } from "../../src/audit/auditWorkbook";
 import { demoBook } from "../../src/bench/demo/demoBook";
 import { sheetFromRows } from "../../src/workbook/sheetFromRows";
 
-test("the bench's own recipe book has no findings", () => {
+test("the bench's own recipe book has no errors and no warnings", () => {
   const sheets = demoBook.sheets.map(({ name, rows, tables }) => {
     const cells = rows.map((row) =>
       row.map(
@@ -21,6 +21,6 @@ test("the bench's own recipe book has no findings", () => {
     calculation: "automatic",
     externalLinks: [],
   });
-  expect(findings).toEqual([]);
+  expect(findings.filter(({ severity }) => severity !== "note")).toEqual([]);
   expect(recipes.map(({ sheet }) => sheet)).toEqual(["Recipes", "Apricot bars"]);
 });

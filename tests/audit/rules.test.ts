@@ -788,6 +788,42 @@ const CASES: readonly Case[] = [
     rows: [[formula('HYPERLINK("https://example.org/","notes")', "notes")]],
     cells: [],
   },
+  // caution-not-named (21 U.S.C. 343(w), EU 1169/2011 Annex II; honey: common advice on infant botulism, from memory)
+  {
+    rule: "caution-not-named",
+    what: "nuts and honey without a word",
+    rows: recipe(["Pistachios", 30], ["Honey, clover", 20]),
+    cells: ["A1:B5"],
+  },
+  {
+    rule: "caution-not-named",
+    what: "nuts and honey with the words",
+    rows: recipe(
+      ["Pistachios", 30],
+      ["Honey, clover", 20],
+      [null],
+      ["Contains tree nuts. No honey for infants under 12 months."],
+    ),
+    cells: [],
+  },
+  { rule: "caution-not-named", what: "sugar and water", rows: recipe(), cells: [] },
+  // many-single-calls
+  {
+    rule: "many-single-calls",
+    what: "1200 single calls",
+    rows: Array.from({ length: 1200 }, (_, at) => [
+      formula(`RIME.MOLALITY("sucrose",B${at + 1},100)`, 1),
+    ]),
+    cells: ["A1:A1200"],
+  },
+  {
+    rule: "many-single-calls",
+    what: "ten single calls",
+    rows: Array.from({ length: 10 }, (_, at) => [
+      formula(`RIME.MOLALITY("sucrose",B${at + 1},100)`, 1),
+    ]),
+    cells: [],
+  },
 ];
 
 const examples = (wanted: boolean) =>

@@ -69,7 +69,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
     block.sheet,
     { row: name.row, column: counted.column },
     {
-      message: `${name.item} does not dissolve, but the sheet counts it as dissolved: it adds mass and cost, not cold.`,
+      message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
       effect: mixEffect(asSugar(meant, name.item, counted.role, counted.number), meant),
       fix: "Leave it out of the moles and of the solids that dissolve.",
     },

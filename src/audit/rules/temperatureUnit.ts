@@ -108,30 +108,50 @@ function freezerTooWarm(
   return isFreezer && isTemperature && !FAHRENHEIT_WORD.test(label) ? value : null;
 }
 
+interface Found {
+  readonly place: Place;
+  readonly temperatureF: number;
+  readonly says: string;
+}
+
 function finding(
   context: AuditContext,
   sheet: WorkbookSheet,
-  place: Place,
-  temperatureF: number,
+  { place, temperatureF, says }: Found,
 ): Finding {
   const celsius = rounded(fahrenheitToC(temperatureF), 1);
   return findingAt(identity, sheet, place, {
-    message: `${temperatureF} is a temperature in °F on a sheet in °C: it is ${String(celsius).replace("-", "−")} °C.`,
+    message: `${says}, which is ${String(celsius).replace("-", "−")} °C.`,
     effect: effectOf(context, sheet, temperatureF),
     fix: `Enter ${celsius}.`,
   });
 }
 
+function foundAt(
+  sheet: WorkbookSheet,
+  row: number,
+  column: number,
+  cell: WorkbookCell,
+): Found | null {
+  const place = { row, column };
+  const marked = fahrenheitIn(sheet, row, column, cell);
+  if (marked !== null) {
+    return { place, temperatureF: marked, says: `${marked} °F stands on a sheet in °C` };
+  }
+  const warm = freezerTooWarm(sheet, row, column, cell);
+  return warm === null
+    ? null
+    : { place, temperatureF: warm, says: `No freezer is at ${warm} °C: this is ${warm} °F` };
+}
+
 function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
-  const found: { place: Place; temperatureF: number }[] = [];
+  const all: Found[] = [];
   eachCell(sheet, (row, column, cell) => {
-    const temperatureF =
-      fahrenheitIn(sheet, row, column, cell) ?? freezerTooWarm(sheet, row, column, cell);
-    if (temperatureF === null || FAHRENHEIT_WORD.test(labelOf(sheet, row, column))) return;
-    found.push({ place: { row, column }, temperatureF });
+    const found = foundAt(sheet, row, column, cell);
+    if (found !== null && !FAHRENHEIT_WORD.test(labelOf(sheet, row, column))) all.push(found);
   });
-  if (found.length === 0 || !sheetIsInCelsius(sheet)) return [];
-  return found.map(({ place, temperatureF }) => finding(context, sheet, place, temperatureF));
+  if (all.length === 0 || !sheetIsInCelsius(sheet)) return [];
+  return all.map((found) => finding(context, sheet, found));
 }
 
 export const temperatureUnit: Rule = {

@@ -1,0 +1,85 @@
+import { findItem } from "../../catalogue/findItem";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { catalogueName } from "../catalogueName";
+import type { AuditContext } from "../context";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { textAt } from "../recipes/cells";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+import type { Rule } from "../rule";
+
+const identity = { id: "caution-not-named", severity: "note" } as const;
+
+/** What should be said where it is in a recipe, and the words by which a sheet says it. */
+const CAUTIONS: readonly (readonly [key: string, said: RegExp, advice: string])[] = [
+  [
+    "honey and infants",
+    /infant|bab(y|ies)|under (1|one)|12 months|first year|säugling|unter (1|einem) jahr/i,
+    "honey is not for children under twelve months",
+  ],
+  ["alcohol", /alcohol|adults|alkohol|erwachsene/i, "it contains alcohol"],
+  [
+    "raw egg",
+    /raw egg|pasteuri[sz]ed|rohe[sm]? ei|pasteurisiert/i,
+    "it contains raw egg unless pasteurised",
+  ],
+  ["glycerol and children", /glycerol|glycerin/i, "glycerol is not for small children"],
+];
+const ALLERGENS_SAID = /allerg|contains|enthält/i;
+
+function saysSomewhere({ sheets }: Workbook, words: RegExp): boolean {
+  return sheets.some((sheet) =>
+    [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
+      columns.some((column) => words.test(textAt(sheet, row, column))),
+    ),
+  );
+}
+
+interface Carried {
+  readonly cautions: ReadonlySet<string>;
+  readonly allergens: ReadonlySet<string>;
+}
+
+function carriedBy(blocks: readonly RecipeBlock[]): Carried {
+  const cautions = new Set<string>();
+  const allergens = new Set<string>();
+  for (const { names, ownIngredients } of blocks) {
+    for (const { item } of names) {
+      const match = findItem(catalogueName(item, ownIngredients) ?? "");
+      if (match.kind !== "ingredient") continue;
+      for (const caution of match.ingredient.cautions) cautions.add(caution);
+      if (match.ingredient.allergens === "unknown") continue;
+      for (const allergen of match.ingredient.allergens) allergens.add(allergen);
+    }
+  }
+  return { cautions, allergens };
+}
+
+function findOn({ workbook, blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
+  const here = blocks.filter((block) => block.sheet === sheet);
+  const [first] = here;
+  if (first === undefined) return [];
+  const { cautions, allergens } = carriedBy(here);
+  const missing = CAUTIONS.filter(
+    ([key, said]) => cautions.has(key) && !saysSomewhere(workbook, said),
+  );
+  const unsaid = missing.map(([, , advice]) => advice);
+  if (allergens.size > 0 && !saysSomewhere(workbook, ALLERGENS_SAID)) {
+    unsaid.push(`its allergens are ${[...allergens].sort().join(", ")}`);
+  }
+  if (unsaid.length === 0) return [];
+  return [
+    findingAt(identity, sheet, first.range, {
+      message: `Nothing in the workbook tells the eater that ${unsaid.join("; that ")}.`,
+      effect: null,
+      fix: "Say it on the sheet or the label; local food rules decide the wording.",
+    }),
+  ];
+}
+
+export const cautionNotNamed: Rule = {
+  ...identity,
+  title: "The workbook does not tell the eater of an allergen or a caution",
+  find: (context) => context.workbook.sheets.flatMap((sheet) => findOn(context, sheet)),
+};
