@@ -1,12 +1,30 @@
 import { freezingPointC, iceFraction } from "./answers";
 import { callFunction } from "../worksheet/callFunction";
 import type { AuditContext } from "./context";
+import type { Mix } from "./mix";
 import { idealMolality } from "./idealLaw";
 import { amountOf } from "./recipes/amountOf";
 import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { labelledBasis } from "./resultLabel";
 import { temperatureOfResultC } from "./servingTemperature";
 import type { StatedResult } from "./statedResults";
+
+/** By the basis that the label names; where it names none, by the one that is nearer to what is stated. */
+function iceShare(
+  mix: Mix,
+  temperatureC: number,
+  { label, value, unit }: StatedResult,
+): number | null {
+  const basis = labelledBasis(label);
+  if (basis !== null) return iceFraction(mix, temperatureC, basis);
+  const [water, whole] = [
+    iceFraction(mix, temperatureC, "water"),
+    iceFraction(mix, temperatureC, "mix"),
+  ];
+  if (water === null || whole === null) return null;
+  const stated = unit === "%" ? value / 100 : value;
+  return Math.abs(water - stated) <= Math.abs(whole - stated) ? water : whole;
+}
 
 /** Our number for a stated result, in °C, K, mol/kg or as a fraction; null when we have none. */
 export function recomputed(context: AuditContext, result: StatedResult): number | null {
@@ -15,9 +33,7 @@ export function recomputed(context: AuditContext, result: StatedResult): number 
   if (result.role === "molality") return idealMolality(mix);
   if (result.role === "ice fraction") {
     const temperatureC = temperatureOfResultC(context, result);
-    return temperatureC === null
-      ? null
-      : iceFraction(mix, temperatureC, labelledBasis(result.label) ?? "water");
+    return temperatureC === null ? null : iceShare(mix, temperatureC, result);
   }
   const point = freezingPointC(mix);
   if (point === null) return null;

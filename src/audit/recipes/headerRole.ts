@@ -30,10 +30,14 @@ export type Role =
  * classrooms, no source.
  */
 const ROLES: readonly (readonly [Role, RegExp])[] = [
+  [
+    "other",
+    /(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
+  ],
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
-    /^(target|style|serve[ds]? as|serviert als|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
+    /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
@@ -70,11 +74,14 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "name",
     /^(ingredients?|items?|name|component|(raw )?materials?|what|zutat(en)?|rohstoffe?|bestandteile?|artikel|produkt|product|foodstuff)\b/,
   ],
-  ["total", /^((grand |sub ?-?)?totals?|sum|summe|gesamt\w*|zwischensumme|insgesamt)\b/],
+  [
+    "total",
+    /^((grand|batch|mix|recipe) )?(sub ?-?)?(totals?|sum|summe|gesamt(menge|gewicht|masse)?|zwischensumme|insgesamt)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
+  ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
   [
     "composition",
-    /(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
+    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
   ],
   [
     "other",

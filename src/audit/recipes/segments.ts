@@ -18,6 +18,7 @@ const ANSWER_ROLES = new Set<Role>([
   "measured",
   "target",
   "price",
+  "composition",
 ]);
 
 export interface Segment {
@@ -69,12 +70,13 @@ interface Items {
 }
 
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
-function groupsOf(sheet: WorkbookSheet, { rows, column }: Segment): Items[] {
+function groupsOf({ sheet, check }: FinderContext, { rows, column }: Segment): Items[] {
   const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
   let previous: number | null = null;
   for (const row of rows) {
     const role = headerRole(textAt(sheet, row, column));
-    if (role !== null && ANSWER_ROLES.has(role)) break;
+    const isAnswer = role !== null && ANSWER_ROLES.has(role);
+    if (isAnswer && check(textAt(sheet, row, column)).kind === "unknown") break;
     const last = groups.at(-1);
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
@@ -89,8 +91,9 @@ function groupsOf(sheet: WorkbookSheet, { rows, column }: Segment): Items[] {
  * The ingredients and totals of a list. What follows a blank row or a total belongs to it only while most of
  * its names are known: yields, rents and notes stand there too.
  */
-export function itemsAndTotals({ sheet, check }: FinderContext, segment: Segment): Items {
-  const [first = { items: [], totals: [] }, ...more] = groupsOf(sheet, segment);
+export function itemsAndTotals(context: FinderContext, segment: Segment): Items {
+  const { sheet, check } = context;
+  const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
   const items = [...first.items];
   const totals = [...first.totals];
   for (const group of more) {

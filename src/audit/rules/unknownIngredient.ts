@@ -4,6 +4,8 @@ import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
+import { textAt } from "../recipes/cells";
+import { plainWords } from "../recipes/plainWords";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
@@ -23,9 +25,29 @@ function largestShare(block: RecipeBlock, name: RecipeName): number {
   return Math.max(0, ...shares);
 }
 
-function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
+/** Titles of other recipes in the workbook: a base mix used as an ingredient is no misspelling. */
+function subRecipes({ workbook, blocks }: AuditContext): ReadonlySet<string> {
+  const titles = new Set(workbook.sheets.map(({ name }) => plainWords(name)));
+  for (const { sheet, range, recipes } of blocks) {
+    for (const { title } of recipes.slice(0, 1000)) titles.add(plainWords(title));
+    for (let row = Math.max(0, range.top - 3); row < range.top; row += 1) {
+      for (let column = range.left; column <= range.right; column += 1) {
+        titles.add(plainWords(textAt(sheet, row, column)));
+      }
+    }
+  }
+  return titles;
+}
+
+function finding(
+  context: AuditContext,
+  titles: ReadonlySet<string>,
+  block: RecipeBlock,
+  name: RecipeName,
+): Finding | null {
   const knowledge = context.checkFor(block)(name.item);
   if (knowledge.kind !== "unknown" || NO_FOOD.test(name.item)) return null;
+  if (titles.has(plainWords(name.item))) return null;
   const share = largestShare(block, name);
   if (share === 0) return null;
   const match = findItem(name.item);
@@ -50,8 +72,10 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
 export const unknownIngredient: Rule = {
   ...identity,
   title: "An ingredient is not known",
-  find: (context) =>
-    context.blocks.flatMap((block) =>
-      block.names.flatMap((name) => finding(context, block, name) ?? []),
-    ),
+  find: (context) => {
+    const titles = subRecipes(context);
+    return context.blocks.flatMap((block) =>
+      block.names.flatMap((name) => finding(context, titles, block, name) ?? []),
+    );
+  },
 };
