@@ -106,3 +106,10 @@ export function catalogueItem(
   items.set(key, item);
   return item;
 }
+
+/** The item with everything it is made of, also where its pieces do not dissolve: for looking up. */
+export function wholeItem(item: Item): Item {
+  const { origin } = item;
+  if (origin.kind !== "ingredient" || origin.ingredient.inclusion !== true) return item;
+  return { ...item, content: ingredientContent({ ...origin.ingredient, inclusion: false }) };
+}

@@ -3,7 +3,7 @@ import type { Cell } from "../foundation/cell";
 import type { Result } from "../foundation/result";
 import type { Item } from "./item";
 import type { Dose, Mix, MixPart } from "./mix";
-import { shortened } from "./namedItem";
+import { shownCell } from "./shownCell";
 import { passedOn } from "./passedOn";
 import type { RecipeLine } from "./recipeLine";
 import type { Substance } from "./substance";
@@ -19,8 +19,7 @@ function gramsOf(cell: Cell, line: RecipeLine, place: string): Result<number> | 
   if (isProblem(cell)) return passedOn(cell, place);
   const of = wordOf(line);
   if (typeof cell !== "number") {
-    const shown =
-      typeof cell === "string" ? `the text "${shortened(cell)}"` : String(cell).toUpperCase();
+    const shown = shownCell(cell);
     return badInput(
       `${place}: the amount${of} is ${shown}; a number of grams from 0 up is expected.`,
     );

@@ -2,7 +2,7 @@ import { badInput, isProblem, type Problem } from "../foundation/problem";
 import type { Cell } from "../foundation/cell";
 import type { Result } from "../foundation/result";
 import type { Solute } from "../catalogue/solute";
-import { shortened } from "./namedItem";
+import { shownCell } from "./shownCell";
 import type { OwnColumn, OwnHeader } from "./ownHeaders";
 import { passedOn } from "./passedOn";
 
@@ -24,8 +24,7 @@ const limitOf = (column: OwnColumn): readonly [most: number, unit: string] => {
 function numberOf(cell: Exclude<Cell, null | Problem>, column: OwnColumn, place: string) {
   const [most, unit] = limitOf(column);
   if (typeof cell === "number" && cell >= 0 && cell <= most) return cell;
-  const shown =
-    typeof cell === "string" ? `the text "${shortened(cell)}"` : String(cell).toUpperCase();
+  const shown = shownCell(cell);
   return badInput(`${place}: this is ${shown}; a number from 0 to ${most} ${unit} is expected.`);
 }
 

@@ -1,4 +1,3 @@
-import type { Cell } from "../../foundation/cell";
 import { badInput, isProblem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import { single, type Lattice } from "../../recipe/lattice";
@@ -7,6 +6,9 @@ import { placeIn } from "../../recipe/place";
 import type { Argument, CallContext } from "./argument";
 import type { Given } from "./hostValue";
 
+/** A cell that is neither blank nor an error. */
+export type Value = number | string | boolean;
+
 interface CellArgument<T> {
   readonly description: string;
   readonly optional: boolean;
@@ -14,7 +16,7 @@ interface CellArgument<T> {
   readonly fallback?: { readonly value: T } | undefined;
   /** What is expected, to complete "…; … is expected." */
   readonly expected: string;
-  readonly valueOf: (cell: Exclude<Cell, null>, place: string, context: CallContext) => Result<T>;
+  readonly valueOf: (cell: Value, place: string, context: CallContext) => Result<T>;
 }
 
 /** An argument whose every cell stands for one value: it broadcasts, and a bad cell spoils its own answer. */

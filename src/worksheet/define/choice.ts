@@ -22,7 +22,7 @@ export function choice<const Word extends string>(
   options?: { readonly default: NoInfer<Word> },
 ): Argument<Word> {
   const byName = new Map(words.map((word) => [normalName(word), word]));
-  const expected = `${quoted(words)}`;
+  const expected = quoted(words);
   return cellArgument<Word>({
     description: `${description}: ${words.join(", ")}`,
     optional: options !== undefined,

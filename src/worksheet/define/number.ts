@@ -1,9 +1,8 @@
 import { badInput, outsideValidity } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
-import type { Cell } from "../../foundation/cell";
-import { shortened } from "../../recipe/namedItem";
+import { shownCell } from "../../recipe/shownCell";
 import type { Argument } from "./argument";
-import { cellArgument } from "./cellArgument";
+import { cellArgument, type Value } from "./cellArgument";
 
 export interface NumberRange {
   /** Smallest and largest value that makes sense; beyond it the cell is wrong (#VALUE!). */
@@ -26,14 +25,9 @@ function rangeText(range: NumberRange): string {
 }
 
 /** Checks a cell against a range; the sentence names place, value and limit. */
-export function numberWithin(
-  cell: Exclude<Cell, null>,
-  place: string,
-  range: NumberRange,
-): Result<number> {
+export function numberWithin(cell: Value, place: string, range: NumberRange): Result<number> {
   if (typeof cell !== "number") {
-    const shown =
-      typeof cell === "string" ? `the text "${shortened(cell)}"` : String(cell).toUpperCase();
+    const shown = shownCell(cell);
     return badInput(`${place}: this is ${shown}; a number ${rangeText(range)} is expected.`);
   }
   const { from, to, above = false } = range;

@@ -1,15 +1,13 @@
 import { badInput } from "../../foundation/problem";
-import type { Cell } from "../../foundation/cell";
 import type { Result } from "../../foundation/result";
+import { shownCell } from "../../recipe/shownCell";
 import type { Argument } from "./argument";
-import { cellArgument } from "./cellArgument";
+import { cellArgument, type Value } from "./cellArgument";
 
 /** A cell's text; a number or a truth value there is an error. */
-export function textOf(cell: Exclude<Cell, null>, place: string, expected: string): Result<string> {
+export function textOf(cell: Value, place: string, expected: string): Result<string> {
   if (typeof cell === "string") return cell.trim();
-  return badInput(
-    `${place}: ${String(cell).toUpperCase()} is not a text; ${expected} is expected.`,
-  );
+  return badInput(`${place}: ${shownCell(cell)} is not a text; ${expected} is expected.`);
 }
 
 /** A text; with a default it may be left out. */

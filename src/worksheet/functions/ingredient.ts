@@ -1,0 +1,53 @@
+import { isProblem, outsideValidity } from "../../foundation/problem";
+import type { Result } from "../../foundation/result";
+import { wholeItem } from "../../recipe/catalogueItem";
+import { componentGrams } from "../../recipe/components";
+import { mixOfItem } from "../../recipe/composeMix";
+import { cautionWords } from "../../recipe/cautionWords";
+import { allergenWords } from "../../recipe/allergenWords";
+import type { Item } from "../../recipe/item";
+import { componentNamed, defineFunction, item, text } from "../define";
+
+const WORDS: Readonly<Record<string, (item: Item) => Result<number | string>>> = {
+  source: ({ source }) => source,
+  allergens: allergenWords,
+  caution: cautionWords,
+  cautions: cautionWords,
+  "g per ml": ({ name, facts }) => facts.gramsPerMl?.value ?? notKnown("g per mL", name),
+  "g per piece": ({ name, facts }) => facts.gramsPerPiece?.value ?? notKnown("g per piece", name),
+  note: ({ assumptions }) => assumptions.join("; "),
+};
+
+const notKnown = (what: string, name: string) =>
+  outsideValidity(
+    `component: the catalogue has no "${what}" of "${name}"; a figure with a source is expected before it is shown.`,
+  );
+
+export const ingredient = defineFunction({
+  name: "INGREDIENT",
+  summary: "What 100 g of an ingredient hold, or what is known of it.",
+  args: {
+    name: item("Name of the ingredient"),
+    component: text(
+      "A component such as water, sugars, fat, a solute's name; or source, allergens, caution, g per mL, g per piece, note",
+      'a component, "source", "allergens" or "caution"',
+    ),
+  },
+  unit: "g per 100 g",
+  sources: ["usdaSr26"],
+  example: { formula: '=RIME.INGREDIENT("whole milk","lactose")', from: "computed here" },
+  method:
+    "The catalogue's composition, brought to a sum of exactly 100 g. Of ingredients whose pieces do not dissolve the true composition is given; in a mix all of them but fat and protein counts as inert.",
+  seeAlso: ["INGREDIENTS", "COMPONENT"],
+  compute: ({ name: found, component }) => {
+    const words = WORDS[component.toLowerCase()];
+    if (words !== undefined) return words(found);
+    const asked = componentNamed(component, "component");
+    if (isProblem(asked)) return asked;
+    if (found.origin.kind === "water lost") {
+      return outsideValidity('name: "water lost" has no composition; an ingredient is expected.');
+    }
+    const mix = mixOfItem(wholeItem(found), 100);
+    return isProblem(mix) ? mix : componentGrams(mix, asked);
+  },
+});
