@@ -1,29 +1,42 @@
-import type { Matrix } from "../../src/foundation/cell";
-import { isProblem } from "../../src/foundation/problem";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
+import type { EaterFacts } from "./eaterFacts";
 
 interface CautionsProps {
   readonly context: PaneContext;
-  /** What RIME.CAUTIONS spills: a header row, then one caution a row. */
-  readonly cautions: Matrix;
+  readonly facts: EaterFacts;
 }
 
-/** What to tell the eater. */
-export function Cautions({ context, cautions }: CautionsProps) {
+/** What to tell the eater: cautions, allergens, and of what nothing is known. */
+export function Cautions({ context, facts }: CautionsProps) {
   const { words } = context;
-  const only = cautions[0]?.[0] ?? null;
-  if (only === null) return null;
-  const rows = isProblem(only) ? [[only.message]] : cautions.slice(1);
-  if (rows.length === 0) return null;
+  const { allergens, cautions, unknown } = facts;
   return (
     <section>
-      <h3>{words.cautionsTitle}</h3>
-      {rows.map((row, index) => (
-        <Notice key={index} tone="warning">
-          {row.map((cell) => (isProblem(cell) ? cell.message : String(cell ?? ""))).join(" · ")}
+      <h3>{words.eater.title}</h3>
+      {cautions.map(({ text, items }) => (
+        <Notice key={text} tone="warning">
+          {text}
+          <p class="figure-why">{items.join(", ")}</p>
         </Notice>
       ))}
+      <Notice tone={unknown.length > 0 ? "warning" : "quiet"}>
+        {allergens.length === 0 && unknown.length === 0 && <p>{words.eater.noAllergens}</p>}
+        {allergens.length > 0 && (
+          <>
+            {words.eater.allergens}
+            <ul>
+              {allergens.map(({ text, items }) => (
+                <li key={text}>
+                  <strong>{text}</strong>: {items.join(", ")}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        {unknown.length > 0 && <p>{words.eater.unknown(unknown.join(", "))}</p>}
+        <p class="figure-why">{words.eater.defer}</p>
+      </Notice>
     </section>
   );
 }

@@ -5,6 +5,7 @@ import type { PaneContext } from "../view";
 import { Cautions } from "./Cautions";
 import { ColdTable } from "./ColdTable";
 import { CurveFigure } from "./CurveFigure";
+import { eaterFacts } from "./eaterFacts";
 import { FormulaPanel } from "./FormulaPanel";
 import { FreezingPoint } from "./FreezingPoint";
 import { recipeAnswers, recipeTrouble } from "./recipeAnswers";
@@ -47,6 +48,7 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
       target: name,
     });
   }, [recipe, own.cells, servingC, target]);
+  const facts = useMemo(() => eaterFacts(recipe, own.cells), [recipe, own.cells]);
   const trouble = recipeTrouble(answers);
   const { announce } = context;
   const spoken = spokenAnswer(recipe.title, answers, context);
@@ -83,7 +85,7 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
         onOpen={onHold}
       />
       <CurveFigure context={context} answers={answers} target={target} />
-      <Cautions context={context} cautions={answers.cautions} />
+      <Cautions context={context} facts={facts} />
       <Sources context={context} />
     </>
   );

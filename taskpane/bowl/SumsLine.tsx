@@ -9,11 +9,11 @@ interface SumsLineProps {
 /** Sweetness and solids: sums over the ingredients, no freezing in them. */
 export function SumsLine({ context, answers }: SumsLineProps) {
   const { words, numbers } = context;
-  const { sweetness, solidsGrams, waterGrams } = answers;
+  const { sweetness, solidsGrams, totalGrams } = answers;
   const parts: [string, string][] = [];
-  if (typeof solidsGrams === "number" && typeof waterGrams === "number") {
-    const total = solidsGrams + waterGrams;
-    if (total > 0) parts.push([words.solids, numbers.percent(solidsGrams / total, 1)]);
+  // Solids are everything but water and alcohol.
+  if (typeof solidsGrams === "number" && typeof totalGrams === "number" && totalGrams > 0) {
+    parts.push([words.solids, numbers.percent(solidsGrams / totalGrams, 1)]);
   }
   if (typeof sweetness === "number") {
     parts.push([words.sweetness, words.sweetnessValue(numbers.fixed(sweetness, 1))]);

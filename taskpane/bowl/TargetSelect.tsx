@@ -22,9 +22,9 @@ export function TargetSelect({ context, target, onChange }: TargetSelectProps) {
         }}
       >
         <option value="">{words.target.none}</option>
-        {servingTargets.map(({ name }) => (
+        {servingTargets.map(({ name, aliases }) => (
           <option key={name} value={name}>
-            {name}
+            {words.language === "de" ? (aliases.de[0] ?? name) : name}
           </option>
         ))}
       </select>

@@ -7,7 +7,10 @@ export interface OwnRange {
   readonly address: string;
 }
 
-const SIGNS = ["same as", "water", "solids", "brix"];
+const SIGNS = [
+  ...["same as", "water", "solids", "brix"],
+  ...["wie", "dasselbe wie", "wasser", "trockenmasse"],
+];
 /** True for a row of lower-case headers that makes a range one of own ingredients. */
 export const isOwnHeader = (headers: readonly string[]): boolean =>
   headers.includes("name") && headers.some((header) => SIGNS.includes(header));
@@ -40,7 +43,7 @@ function rangeAt(sheet: WorkbookSheet, top: number, nameColumn: number): string 
   return bottom === top ? null : rangeName({ top, left, bottom, right });
 }
 
-/** Every range headed by `name` together with `same as`, `water`, `solids` or `brix`. */
+/** Every range headed by `name` together with `same as`, `water`, `solids` or `brix`, or the German words. */
 export function findOwnIngredients(workbook: Workbook): readonly OwnRange[] {
   const found: OwnRange[] = [];
   for (const sheet of workbook.sheets) {

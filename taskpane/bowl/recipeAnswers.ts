@@ -28,12 +28,12 @@ export interface RecipeAnswers {
   readonly sweetness: Cell;
   readonly solidsGrams: Cell;
   readonly waterGrams: Cell;
+  readonly totalGrams: Cell;
   readonly serving: ColdAnswers;
   readonly storage: ColdAnswers;
   /** Empty when the curve could not be computed. */
   readonly curve: readonly CurvePoint[];
   readonly check: Cell;
-  readonly cautions: Matrix;
 }
 
 export interface Question {
@@ -101,11 +101,11 @@ export function recipeAnswers(question: Question): RecipeAnswers {
     sweetness: first(ask("SWEETNESS", own)),
     solidsGrams: first(ask("COMPONENT", "solids", own)),
     waterGrams: first(ask("COMPONENT", "water", own)),
+    totalGrams: first(ask("COMPONENT", "total", own)),
     serving: coldAnswers(ask, servingC, own),
     storage: coldAnswers(ask, storageC, own),
     curve: curvePoints(ask, own),
     check: target === null ? null : first(ask("CHECK", target, own)),
-    cautions: ask("CAUTIONS", own),
   };
 }
 

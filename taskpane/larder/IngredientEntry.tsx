@@ -1,6 +1,6 @@
 import { bibliography } from "../../src/foundation/bibliography";
 import { cautions } from "../../src/catalogue/cautions";
-import type { Ingredient } from "../../src/catalogue/ingredient";
+import type { Allergen, Ingredient } from "../../src/catalogue/ingredient";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
 import { FigureList } from "./FigureList";
@@ -11,11 +11,21 @@ interface IngredientEntryProps {
   readonly ingredient: Ingredient;
 }
 
-/** "Contains milk and soy", "none of the major allergens", or "unknown", never nothing. */
-function allergenSentence({ allergens }: Ingredient, { words }: PaneContext): string {
+/** "Allergens: milk, soy", "none of the major allergens", or "unknown", never nothing. */
+function allergenSentence(ingredient: Ingredient, { words }: PaneContext): string {
+  const { allergens, allergensByMaker = [] } = ingredient;
   if (allergens === "unknown") return words.allergensUnknown;
-  if (allergens.length === 0) return words.allergensNone;
-  return words.allergens(allergens.map((allergen) => words.allergenNames[allergen]).join(", "));
+  const named = (keys: readonly Allergen[]) =>
+    keys.map((allergen) => words.allergenNames[allergen]).join(", ");
+  const byMaker =
+    allergensByMaker.length === 0 ? [] : [words.allergensByMaker(named(allergensByMaker))];
+  const certain =
+    allergens.length > 0
+      ? [words.allergens(named(allergens))]
+      : byMaker.length === 0
+        ? [words.allergensNone]
+        : [];
+  return [...certain, ...byMaker].join(". ");
 }
 
 /** What an ingredient is made of, how it is measured, and what to be careful about. */

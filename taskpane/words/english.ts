@@ -63,6 +63,7 @@ export const english = {
     `Gives ${solute} and ${water} water of crystallisation.`,
   inclusion: "Does not dissolve: counts for mass and allergens, not for freezing.",
   allergens: (names: string) => `Allergens: ${names}`,
+  allergensByMaker: (names: string) => `Depending on the maker: ${names}. Read the label.`,
   allergensNone: "None of the major allergens by its nature; cross-contact cannot be computed.",
   allergensUnknown: "Allergens: unknown. Read the label of what you use.",
   allergenNames: {
@@ -274,7 +275,13 @@ export const english = {
     check: "Check against the target",
   },
   troubleAt: "Look at",
-  cautionsTitle: "Say it to the eater",
+  eater: {
+    title: "Say it to the eater",
+    allergens: "Allergens:",
+    noAllergens: "None of the major allergens by the ingredients’ nature.",
+    unknown: (items: string) => `Allergens unknown: ${items}. Read the labels.`,
+    defer: "Cross-contact cannot be computed. Local codes and licensed advice go before this.",
+  },
   whereFrom: "Where these numbers come from",
   noBand: "Where no ± stands, no uncertainty is computed yet: sums over the ingredients.",
 

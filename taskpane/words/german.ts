@@ -68,6 +68,7 @@ export const german: Words = {
   hydrate: (solute, water) => `Gibt ${solute} und ${water} Kristallwasser.`,
   inclusion: "Löst sich nicht: zählt für Masse und Allergene, nicht für das Gefrieren.",
   allergens: (names) => `Allergene: ${names}`,
+  allergensByMaker: (names) => `Je nach Hersteller: ${names}. Etikett lesen.`,
   allergensNone:
     "Von Natur aus keines der wichtigen Allergene; Spuren aus der Verarbeitung lassen sich nicht berechnen.",
   allergensUnknown: "Allergene: unbekannt. Lesen Sie das Etikett dessen, was Sie verwenden.",
@@ -280,7 +281,13 @@ export const german: Words = {
     check: "Vergleich mit dem Ziel",
   },
   troubleAt: "Ansehen:",
-  cautionsTitle: "Den Essenden zu sagen",
+  eater: {
+    title: "Den Essenden zu sagen",
+    allergens: "Allergene:",
+    noAllergens: "Von Natur der Zutaten her keines der wichtigen Allergene.",
+    unknown: (items) => `Allergene unbekannt: ${items}. Lesen Sie die Etiketten.`,
+    defer: "Spuren lassen sich nicht berechnen. Vorschriften und fachlicher Rat gehen vor.",
+  },
   whereFrom: "Woher diese Zahlen kommen",
   noBand: "Wo kein ± steht, wird noch keine Unsicherheit berechnet: Summen über die Zutaten.",
 

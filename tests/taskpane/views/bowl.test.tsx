@@ -240,6 +240,53 @@ describe("own ingredients", () => {
   });
 });
 
+describe("what to tell the eater", () => {
+  test("honey, allergens, and ingredients of which nothing is known", async () => {
+    const ice = [
+      ["Ingredient", "g"],
+      ["whole milk", 250],
+      ["honey, average", 60],
+      ["pistachios", 20],
+      ["syrup X", 5],
+    ];
+    open(
+      {
+        Ices: ice,
+        Pantry: [
+          ["name", "water", "sucrose"],
+          ["syrup X", 40, 60],
+        ],
+      },
+      "A2",
+    );
+    expect(await screen.findByText(/not for children under 12 months/)).toBeTruthy();
+    const allergens = screen.getAllByText("milk").map((one) => one.closest("li")?.textContent);
+    expect(allergens).toContain("milk: whole milk");
+    expect(screen.getByText("tree nuts").closest("li")?.textContent).toContain("pistachios");
+    expect(screen.getByText("Allergens unknown: syrup X. Read the labels.")).toBeTruthy();
+  });
+
+  test("a plain name that stands for one of the catalogue keeps its allergens", async () => {
+    const ice = [
+      ["Ingredient", "g"],
+      ["Our milk", 250],
+      ["sucrose", 40],
+    ];
+    open(
+      {
+        Ices: ice,
+        Pantry: [
+          ["name", "same as"],
+          ["Our milk", "whole milk"],
+        ],
+      },
+      "A2",
+    );
+    expect((await screen.findByText("milk")).closest("li")?.textContent).toBe("milk: Our milk");
+    expect(screen.queryByText(/unknown/)).toBeNull();
+  });
+});
+
 describe("formulas into the sheet", () => {
   test("the recipe stays while another cell is chosen, and the formula names its ranges", async () => {
     const { select, sheets } = open({ "My ices": sorbet() }, "A3");
