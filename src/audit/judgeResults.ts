@@ -21,7 +21,7 @@ const LEAST: Readonly<Record<StatedResult["role"], number>> = {
 };
 const RELATIVE = 0.05;
 /** The classroom law is a warning only where it is off by more than this. */
-const IDEAL_RELATIVE = 0.08;
+const IDEAL_RELATIVE = 0.1;
 /** Above this many results of one block they are computed in one call. */
 const MANY = 50;
 

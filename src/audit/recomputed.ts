@@ -4,7 +4,7 @@ import type { AuditContext } from "./context";
 import type { Mix } from "./mix";
 import { idealMolality } from "./idealLaw";
 import { amountOf } from "./recipes/amountOf";
-import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
+import type { Recipe, RecipeBlock, RecipeName } from "./recipes/recipeBlock";
 import { labelledBasis } from "./resultLabel";
 import { temperatureOfResultC } from "./servingTemperature";
 import type { StatedResult } from "./statedResults";
@@ -40,9 +40,13 @@ export function recomputed(context: AuditContext, result: StatedResult): number 
   return result.role === "freezing point" ? point : -point;
 }
 
+/** So many rows are handed over at once: enough to be quick, few enough to be forgotten soon. */
+const ROWS_AT_ONCE = 2000;
+
 /**
- * The freezing points of many results of one across block in one call, as a sheet would fill its column; °C
- * by row. Rows that cannot be read without doubt, and mixes without a freezing point, are left out.
+ * The freezing points of many recipes of one across block, a few thousand rows a call, as a sheet would fill
+ * its column; °C by row. Rows that cannot be read without doubt, and mixes without a freezing point, are
+ * left out.
  */
 export function freezingPointsByRow(
   context: AuditContext,
@@ -51,19 +55,39 @@ export function freezingPointsByRow(
 ): ReadonlyMap<number, number> {
   const points = new Map<number, number>();
   const check = context.checkFor(block);
-  const names = block.names.filter(({ item }) => check(item).kind === "known");
-  const doubtful = block.names.filter((name) => !names.includes(name));
-  const readable = recipes.filter((recipe) =>
-    doubtful.every((name) => (amountOf(block, recipe, name).grams ?? 0) === 0),
-  );
-  const rows = readable.map((recipe) => names.map((name) => amountOf(block, recipe, name)));
+  const isKnown = ({ item }: RecipeName) => check(item).kind === "known";
+  const names = block.names.filter(isKnown);
+  const doubtful = block.names.filter((name) => !isKnown(name));
   const items = [names.map(({ item }) => item)];
-  const grams = rows.map((row) => row.map((amount) => amount.grams ?? 0));
-  const answer = callFunction("FREEZINGPOINT", items, grams, block.ownIngredients);
-  for (const [at, { line }] of readable.entries()) {
-    const value = answer[at]?.[0];
-    const isRead = rows[at]?.every(({ unreadable }) => unreadable === null) === true;
-    if (typeof value === "number" && isRead) points.set(line, value);
+  for (let from = 0; from < recipes.length; from += ROWS_AT_ONCE) {
+    const readable = recipes
+      .slice(from, from + ROWS_AT_ONCE)
+      .map((recipe) => ({ line: recipe.line, grams: gramsOf(block, recipe, names, doubtful) }))
+      .filter((row) => row.grams !== null);
+    const grams = readable.map((row) => row.grams);
+    if (grams.length === 0) continue;
+    const answer = callFunction("FREEZINGPOINT", items, grams, block.ownIngredients);
+    for (const [at, { line }] of readable.entries()) {
+      const value = answer[at]?.[0];
+      if (typeof value === "number") points.set(line, value);
+    }
   }
   return points;
+}
+
+/** One row of grams; null when something in it cannot be read without doubt. */
+function gramsOf(
+  block: RecipeBlock,
+  recipe: Recipe,
+  names: readonly RecipeName[],
+  doubtful: readonly RecipeName[],
+): number[] | null {
+  if (doubtful.some((name) => (amountOf(block, recipe, name).grams ?? 0) !== 0)) return null;
+  const grams: number[] = [];
+  for (const name of names) {
+    const amount = amountOf(block, recipe, name);
+    if (amount.unreadable !== null) return null;
+    grams.push(amount.grams ?? 0);
+  }
+  return grams;
 }

@@ -1,3 +1,4 @@
+import type { WorkbookValue } from "../../workbook/model";
 import { callFunction } from "../../worksheet/callFunction";
 import { amountText, type AmountText } from "./amountText";
 import {
@@ -56,18 +57,31 @@ export function amountOf(block: RecipeBlock, recipe: Recipe, name: RecipeName): 
   const cell = block.sheet.cellAt(row, column);
   const value = cell?.value ?? null;
   const unit = unitOf(block, recipe, name, cell?.format);
-  const read = (grams: number | null, unreadable: string | null = null): Amount => {
-    return { row, column, grams, asText: null, unit, unreadable };
-  };
-  if (value === null || value === "") return read(null);
-  if (typeof value === "number") return read(toGrams(block, name.item, value, unit));
-  if (typeof value === "boolean") return read(null, value ? "TRUE" : "FALSE");
-  if (typeof value !== "string") return read(null, value.error);
+  if (typeof value === "string" && value !== "")
+    return textAmount(block, name, { row, column }, value, unit);
+  const grams = typeof value === "number" ? toGrams(block, name.item, value, unit) : null;
+  return { row, column, grams, asText: null, unit, unreadable: unreadable(value) };
+}
+
+function unreadable(value: WorkbookValue): string | null {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return typeof value === "object" && value !== null ? value.error : null;
+}
+
+/** An amount written as text: a household measure ("1 1/2"), a number in disguise, or a word. */
+function textAmount(
+  block: RecipeBlock,
+  name: RecipeName,
+  place: Place,
+  value: string,
+  unit: AmountUnit,
+): Amount {
   const household = typeof unit !== "string" ? toGrams(block, name.item, value, unit) : null;
-  if (household !== null) return read(household);
+  if (household !== null)
+    return { ...place, grams: household, asText: null, unit, unreadable: null };
   const asText = amountText(value);
-  if (asText === null) return read(null, value);
+  if (asText === null) return { ...place, grams: null, asText, unit, unreadable: value };
   const meant = asText.unit ?? unit;
   const grams = toGrams(block, name.item, asText.number, meant);
-  return { row, column, grams, asText, unit: meant, unreadable: null };
+  return { ...place, grams, asText, unit: meant, unreadable: null };
 }

@@ -79,7 +79,10 @@ function unitOfNames(
   return null;
 }
 
-function titleOf({ sheet }: FinderContext, row: number, firstColumn: number): string {
+/** What a row calls itself: by the first column of the block, else by the words nearest to its amounts. */
+function titleOf({ sheet }: FinderContext, row: number, left: number, firstColumn: number): string {
+  const first = textAt(sheet, row, left);
+  if (first !== "") return first;
   for (let column = firstColumn - 1; column >= Math.max(0, firstColumn - 4); column -= 1) {
     const text = textAt(sheet, row, column);
     if (text !== "") return text;
@@ -93,12 +96,13 @@ function recipesBelow(
   names: readonly RecipeName[],
   from: number,
   unit: AmountUnit | null,
+  left: number,
 ): Recipe[] {
   const recipes: Recipe[] = [];
   const firstColumn = names[0]?.column ?? 0;
   for (let row = from; row < context.sheet.rowCount; row += 1) {
     if (names.every(({ column }) => isBlank(context.sheet, row, column))) break;
-    const title = titleOf(context, row, firstColumn);
+    const title = titleOf(context, row, left, firstColumn);
     if (/^(average|mean|total|sum|mittel|durchschnitt|summe|min|max)\b/i.test(title)) continue;
     if (!names.some(({ column }) => looksNumeric(context.sheet, row, column))) break;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
@@ -116,7 +120,13 @@ function blockAt(
   if (first === null) return null;
   const { names, totals, roles } = sortHeaders(context, header, run, first);
   if (names.length < 2 || !isRecipeRow(context, names)) return null;
-  const recipes = recipesBelow(context, names, first, unitOfNames(context, names, header));
+  const recipes = recipesBelow(
+    context,
+    names,
+    first,
+    unitOfNames(context, names, header),
+    run[0] ?? 0,
+  );
   const last = recipes.at(-1);
   if (last === undefined) return null;
   return {

@@ -94,7 +94,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
 ];
 
 const answers = new Map<string, Role | null>();
-const ANSWERS_KEPT = 20_000;
+const ANSWERS_KEPT = 200_000;
 
 /** What a header or label is about, or null when it says nothing known. */
 export function headerRole(text: string): Role | null {

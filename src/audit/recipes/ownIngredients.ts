@@ -11,6 +11,8 @@ export interface OwnIngredients {
   readonly matrix: Matrix;
   /** Why the functions refuse the range, if they do. */
   readonly problem: Problem | null;
+  /** Rows that are refused for themselves: their names alone cannot be used. */
+  readonly refusedRows: readonly { readonly row: number; readonly problem: Problem }[];
 }
 
 const STATES_WATER = /^(same as|water|solids|brix)$/;
@@ -41,9 +43,16 @@ function matrixOf(sheet: WorkbookSheet, { top, left, bottom, right }: CellRange)
   );
 }
 
-function problemOf(matrix: Matrix): Problem | null {
-  const answer = callFunction("COMPONENT", [["water"]], [[100]], "water", matrix)[0]?.[0];
+function problemWith(item: Cell, matrix: Matrix): Problem | null {
+  const answer = callFunction("COMPONENT", [[item]], [[100]], "water", matrix)[0]?.[0];
   return isProblem(answer) ? answer : null;
+}
+
+function refusedRows(matrix: Matrix, nameAt: number, top: number) {
+  return matrix.slice(1).flatMap((row, index) => {
+    const problem = problemWith(row[nameAt] ?? null, matrix);
+    return problem === null ? [] : { row: top + 1 + index, problem };
+  });
 }
 
 /**
@@ -68,5 +77,7 @@ export function ownIngredientsAt(
   if (bottom === row) return null;
   const range = { top: row, left, bottom, right };
   const matrix = matrixOf(sheet, range);
-  return { sheet, range, matrix, problem: problemOf(matrix) };
+  const problem = problemWith("water", matrix);
+  const refused = problem === null ? refusedRows(matrix, column - left, row) : [];
+  return { sheet, range, matrix, problem, refusedRows: refused };
 }

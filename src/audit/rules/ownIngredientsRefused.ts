@@ -1,23 +1,32 @@
+import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import type { OwnIngredients } from "../recipes/ownIngredients";
 import type { Rule } from "../rule";
 
 const identity = { id: "own-ingredients-refused", severity: "error" } as const;
 
+function findIn({ sheet, range, problem, refusedRows }: OwnIngredients): Finding[] {
+  const rows = range.bottom - range.top;
+  const effect = (known: number) => ({
+    quantity: "own ingredients known",
+    from: known,
+    to: rows,
+    unit: "rows",
+  });
+  if (problem !== null)
+    return [findingAt(identity, sheet, range, { message: problem.message, effect: effect(0) })];
+  return refusedRows.map(({ row, problem: { message } }) =>
+    findingAt(
+      identity,
+      sheet,
+      { row, column: range.left },
+      { message, effect: effect(rows - refusedRows.length) },
+    ),
+  );
+}
+
 export const ownIngredientsRefused: Rule = {
   ...identity,
-  title: "A range of own ingredients cannot be used as it stands",
-  find: ({ ownIngredients }) =>
-    ownIngredients.flatMap(({ sheet, range, problem }) =>
-      problem === null
-        ? []
-        : findingAt(identity, sheet, range, {
-            message: problem.message,
-            effect: {
-              quantity: "own ingredients known",
-              from: 0,
-              to: range.bottom - range.top,
-              unit: "rows",
-            },
-          }),
-    ),
+  title: "Own ingredients cannot be used as they stand",
+  find: ({ ownIngredients }) => ownIngredients.flatMap(findIn),
 };
