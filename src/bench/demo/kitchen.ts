@@ -42,7 +42,7 @@ export interface KitchenRecipe {
 export const recipes: readonly KitchenRecipe[] = [
   {
     name: "Apricot-pistachio sorbet bars",
-    target: "firm bar at −18",
+    target: "tender bar at −18",
     grams: {
       Apricot: 600,
       Sugar: 150,
@@ -64,7 +64,7 @@ export const recipes: readonly KitchenRecipe[] = [
   },
   {
     name: "Honey ice",
-    target: "scooped at −18",
+    target: "scooped at −13",
     grams: { Milk: 560, Cream: 220, "Milk powder": 35, Honey: 150 },
   },
   {
