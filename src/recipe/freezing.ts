@@ -54,7 +54,7 @@ export function unfrozenSolidsOfMix(mix: Mix, temperatureC: number): Result<numb
   const liquid = mix.waterGrams * (1 - ice);
   if (dissolved + liquid > 0) return dissolved / (dissolved + liquid);
   return outsideValidity(
-    `temperature: at ${temperatureC} °C all of this mix's water is ice and nothing is dissolved, so there is no unfrozen phase; above 0 °C there is.`,
+    `grams: at a temperature of ${temperatureC} °C all the water is ice and nothing is dissolved, so there is no unfrozen phase; something dissolved, or a temperature above 0 °C, is expected.`,
   );
 }
 

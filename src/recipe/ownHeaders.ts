@@ -29,11 +29,11 @@ const GERMAN: Readonly<Record<string, OwnHeader>> = {
   quelle: "source",
 };
 
-const OWN: Readonly<Record<string, OwnHeader>> = {
-  ...GERMAN,
-  sugar: "sugars",
-  ...Object.fromEntries(ENGLISH.map((header) => [normalName(header), header])),
-};
+const OWN: ReadonlyMap<string, OwnHeader> = new Map([
+  ...Object.entries(GERMAN),
+  ["sugar", "sugars"],
+  ...ENGLISH.map((header) => [normalName(header), header] as const),
+]);
 
 /** What a column of the own-ingredients range holds; null when it is no business of ours (a price). */
 export type OwnColumn = OwnHeader | { readonly solute: Solute } | null;
@@ -41,7 +41,7 @@ export type OwnColumn = OwnHeader | { readonly solute: Solute } | null;
 /** Reads a header; a word that is nearly one of ours is an error, since its numbers would be lost. */
 export function ownColumn(header: string, place: string): OwnColumn | Problem {
   const key = normalName(header).replace(/\s*[([].*[)\]]$/, "");
-  const known = OWN[key];
+  const known = OWN.get(key);
   if (known !== undefined) return known;
   const match = findItem(key);
   if (match.kind === "solute") return { solute: match.solute };
@@ -50,10 +50,10 @@ export function ownColumn(header: string, place: string): OwnColumn | Problem {
       `${place}: the header "${shortened(header)}" can mean several things; write ${quoted(match.choices)}.`,
     );
   }
-  const near = Object.keys(OWN).find(
+  const near = [...OWN.keys()].find(
     (word) => distance(word, key) <= Math.max(word.length, key.length) / 4,
   );
-  const meant = near === undefined ? soluteNear(match) : OWN[near];
+  const meant = near === undefined ? soluteNear(match) : OWN.get(near);
   return meant === undefined
     ? null
     : badInput(

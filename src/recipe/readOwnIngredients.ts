@@ -32,7 +32,7 @@ function columnsOf(
   }
   if (columns.includes("name")) return columns;
   return badInput(
-    `${ARGUMENT}: the first row has no header "name"; pass the range with its header row, such as Table[#All].`,
+    `${ARGUMENT}: the first row has no header "name"; a range with its header row, such as Table[#All], is expected.`,
   );
 }
 

@@ -24,8 +24,15 @@ function literal(text: string): unknown {
   return text.startsWith('"') ? text.slice(1, -1) : Number(text);
 }
 
+const PARTS = /^=RIME\.([A-Z]+)\((.*)\)$/;
+
+/** The function's name in a formula of one call, without the namespace. */
+export const nameOf = (formula: string): string => PARTS.exec(formula)?.[1] ?? "";
+
+/** The constants in a formula of one call, as a host would hand them over. */
+export const argumentsOf = (formula: string): unknown[] =>
+  split(PARTS.exec(formula)?.[2] ?? "", ",").map(literal);
+
 /** Evaluates a formula of one call with constants, such as =RIME.MOLES("sucrose",{1;2}). */
-export function callFormula(formula: string): Matrix {
-  const [, name = "", inside = ""] = /^=RIME\.([A-Z]+)\((.*)\)$/.exec(formula) ?? [];
-  return callFunction(name, ...split(inside, ",").map(literal));
-}
+export const callFormula = (formula: string): Matrix =>
+  callFunction(nameOf(formula), ...argumentsOf(formula));

@@ -43,7 +43,7 @@ export function defineFunction<const Args extends Arguments>(
     return Array.from({ length: rows }, (_row, row) =>
       Array.from({ length: columns }, (_column, column): Cell => {
         const values = call.valuesAt(row, column);
-        return isProblem(values) ? values : sound(compute(values));
+        return isProblem(values) ? values : sound(compute(values), args);
       }),
     );
   };
@@ -70,15 +70,18 @@ export function defineTable<const Args extends Arguments>(
     }
     const values = call.valuesAt(0, 0);
     const answer = isProblem(values) ? values : table(values);
-    return isProblem(answer) ? [[answer]] : answer.map((row) => row.map(sound));
+    return isProblem(answer)
+      ? [[answer]]
+      : answer.map((row) => row.map((cell) => sound(cell, args)));
   };
   return { ...described, parameters: parametersOf(args), evaluate };
 }
 
 /** Never NaN or Infinity: numbers that ran over on extreme input are declined in words. */
-function sound(cell: Cell): Cell {
+function sound(cell: Cell, args: Arguments): Cell {
   if (typeof cell !== "number" || Number.isFinite(cell)) return cell;
+  const names = parametersOf(args).map(({ name }) => name);
   return badInput(
-    "The answer runs over what a cell can hold; numbers of a size that occurs in a kitchen are expected.",
+    `With these ${names.join(", ")} the answer runs over what a cell can hold; numbers of a size that occurs in a kitchen are expected.`,
   );
 }

@@ -8,15 +8,18 @@ import { allergenWords } from "../../recipe/allergenWords";
 import type { Item } from "../../recipe/item";
 import { componentNamed, defineFunction, item, text } from "../define";
 
-const WORDS: Readonly<Record<string, (item: Item) => Result<number | string>>> = {
-  source: ({ source }) => source,
-  allergens: allergenWords,
-  caution: cautionWords,
-  cautions: cautionWords,
-  "g per ml": ({ name, facts }) => facts.gramsPerMl?.value ?? notKnown("g per mL", name),
-  "g per piece": ({ name, facts }) => facts.gramsPerPiece?.value ?? notKnown("g per piece", name),
-  note: ({ assumptions }) => assumptions.join("; "),
-};
+const WORDS = new Map<string, (item: Item) => Result<number | string>>(
+  Object.entries({
+    source: ({ source }: Item) => source,
+    allergens: allergenWords,
+    caution: cautionWords,
+    cautions: cautionWords,
+    "g per ml": ({ name, facts }: Item) => facts.gramsPerMl?.value ?? notKnown("g per mL", name),
+    "g per piece": ({ name, facts }: Item) =>
+      facts.gramsPerPiece?.value ?? notKnown("g per piece", name),
+    note: ({ assumptions }: Item) => assumptions.join("; "),
+  }),
+);
 
 const notKnown = (what: string, name: string) =>
   outsideValidity(
@@ -40,7 +43,7 @@ export const ingredient = defineFunction({
     "The catalogue's composition, brought to a sum of exactly 100 g. Of ingredients whose pieces do not dissolve the true composition is given; in a mix all of them but fat and protein counts as inert.",
   seeAlso: ["INGREDIENTS", "COMPONENT"],
   compute: ({ name: found, component }) => {
-    const words = WORDS[component.toLowerCase()];
+    const words = WORDS.get(component.toLowerCase());
     if (words !== undefined) return words(found);
     const asked = componentNamed(component, "component");
     if (isProblem(asked)) return asked;
