@@ -67,7 +67,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "ice fraction",
-    /\b(ice|frozen|eis)\b.*(share|fraction|%|part|anteil)|(share|fraction|part|anteil|%).*\b(ice|frozen|eis)\b|eisanteil|frozen water|water frozen|gefroren|ausgefroren/,
+    /\b(ice|frozen|eis)\b.*(share|fraction|%|part|anteil)|(share|fraction|part|anteil|%).*\b(ice|frozen|eis)\b|\bice in (the |a )?(whole|mix|bar|batch|water|total)|eis in der (masse|mischung)|eisanteil|frozen water|water frozen|gefroren|ausgefroren/,
   ],
   ["temperature", /temp|°c|°f|freezer|serving at/],
   [
