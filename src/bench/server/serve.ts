@@ -24,10 +24,13 @@ export interface Serving {
   readonly close: () => Promise<void>;
 }
 
-/** The pane's page with Excel's hosted script replaced by the bench's own host; the file stays as it is. */
+/**
+ * The pane's page with Excel's hosted script replaced by the bench's own host; the file stays as it is. The
+ * build may have taken the quotes off its attributes.
+ */
 export function paneForBench(html: string): string {
   return html.replace(
-    /<script\b[^>]*\bsrc="https:\/\/[^"]*\/office\.js"[^>]*>\s*<\/script>/i,
+    /<script\b[^>]*\bsrc="?https:\/\/[^">\s]*\/office\.js"?[^>]*>\s*<\/script>/i,
     '<script src="/bench/host.js"></script>',
   );
 }
