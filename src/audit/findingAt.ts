@@ -10,6 +10,24 @@ export interface Evidence {
   readonly fix?: string;
 }
 
+/** A name of two thousand letters is quoted by its beginning. */
+const LONGEST = 400;
+const LONGEST_WORD = 60;
+
+const shortened = (message: string): string => {
+  const words = message.replace(/\S{61,}/gu, (word) => `${word.slice(0, LONGEST_WORD)}…`);
+  return words.length > LONGEST ? `${words.slice(0, LONGEST - 1)}…` : words;
+};
+
+/** Amounts of 1e308 g have no effect that could be stated. */
+const statable = (effect: Effect | null): Effect | null =>
+  effect === null ||
+  [effect.from, effect.to].some(
+    (value) => value === Infinity || value === -Infinity || Number.isNaN(value),
+  )
+    ? null
+    : effect;
+
 /** Makes a finding for a cell or a range. */
 export function findingAt(
   rule: { readonly id: string; readonly severity: Severity },
@@ -24,8 +42,8 @@ export function findingAt(
     severity,
     sheet: sheet.name,
     cell,
-    message,
-    effect,
+    message: shortened(message),
+    effect: statable(effect),
     ...(fix !== undefined && { fix }),
   };
 }

@@ -31,6 +31,14 @@ interface Headers {
   readonly roles: ReadonlyMap<number, Role>;
 }
 
+/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
+function holdsAmounts({ sheet }: FinderContext, first: number, column: number): boolean {
+  const rows = [first, first + 1, first + 2, first + 3];
+  const numbers = rows.filter((row) => looksNumeric(sheet, row, column));
+  const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
+  return words.length === 0 || words.length < numbers.length;
+}
+
 /** Sorts a row's headers into names of ingredients, totals and the rest. */
 function sortHeaders(
   context: FinderContext,
@@ -44,9 +52,7 @@ function sortHeaders(
   for (const column of columns) {
     const item = itemName(textAt(context.sheet, row, column));
     const role = headerRole(item);
-    const holdsAmounts =
-      looksNumeric(context.sheet, first, column) || isBlank(context.sheet, first, column);
-    if (!holdsAmounts) {
+    if (!holdsAmounts(context, first, column)) {
       if (role !== null) roles.set(column, role);
     } else if (context.check(item).kind !== "unknown" || role === null) {
       names.push({ row, column, item });

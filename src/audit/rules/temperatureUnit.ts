@@ -17,6 +17,9 @@ const FAHRENHEIT_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg
 const FAHRENHEIT_WORD = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
 const CELSIUS_WORD = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
 
+/** Beyond this a number beside °F is no kitchen's temperature. */
+const HOTTEST_F = 1000;
+
 /** The temperature a cell gives in °F, by its text, its format or the unit cell right of it. */
 function fahrenheitIn(
   sheet: WorkbookSheet,
@@ -31,9 +34,9 @@ function fahrenheitIn(
       ? null
       : Number(digits.replace(/[−–]/, "-").replace(/\s/g, "").replace(",", "."));
   }
-  if (typeof value !== "number") return null;
+  if (typeof value !== "number" || Math.abs(value) > HOTTEST_F) return null;
   const unit = textAt(sheet, row, column + 1);
-  const isUnit = unit.length <= 12 && FAHRENHEIT_WORD.test(unit);
+  const isUnit = /^[^\d]{1,12}$/.test(unit) && FAHRENHEIT_WORD.test(unit);
   return isUnit || (format !== undefined && FAHRENHEIT_WORD.test(format)) ? value : null;
 }
 
