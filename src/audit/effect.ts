@@ -4,7 +4,9 @@ import type { Mix } from "./mix";
 
 export const rounded = (value: number, digits: number): number => {
   const factor = 10 ** digits;
-  return Math.round(value * factor) / factor || 0;
+  const scaled = value * factor;
+  // Huge numbers have no such digits; −0 is 0.
+  return Number.isFinite(scaled) ? Math.round(scaled) / factor || 0 : value;
 };
 
 /** A change of the freezing point; null when it is under a hundredth of a kelvin or cannot be computed. */
