@@ -18,6 +18,7 @@ import { massUnit } from "./rules/massUnit";
 import { missesTarget } from "./rules/missesTarget";
 import { outsideSource } from "./rules/outsideSource";
 import { ownIngredientsRefused } from "./rules/ownIngredientsRefused";
+import { particlesMissing } from "./rules/particlesMissing";
 import { percentAndFraction } from "./rules/percentAndFraction";
 import { perWaterOrMix } from "./rules/perWaterOrMix";
 import { reachesOut } from "./rules/reachesOut";
@@ -37,6 +38,7 @@ export const rules: readonly Rule[] = [
   idealLawOff,
   cryoscopicConstant,
   soluteConstant,
+  particlesMissing,
   depressionSign,
   iceBasis,
   inclusionAsSolute,

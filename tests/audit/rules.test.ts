@@ -37,6 +37,15 @@ function iceRows(label: string, basis: "water" | "mix"): Rows {
 const lactoseOf = (item: string, grams: number): number =>
   Math.round(Number(callFunction("COMPONENT", [[item]], [[grams]], "lactose")[0]?.[0]) * 10) / 10;
 
+/** 34.23 g of sucrose (0.1 mol) and 5.844 g of salt in 500 g of water, with a stated depression. */
+const molesSheet = (saltMoles: number, depressionK: number): Rows => [
+  ["Ingredient", "g", "Moles"],
+  ["Water", 500, null],
+  ["Sucrose", 34.23, 0.1],
+  ["Sodium chloride", 5.844, saltMoles],
+  ["Depression (K)", depressionK],
+];
+
 /** A costed recipe of some rows; the cost column is made row by row, counted as on the sheet. */
 function priced(rows: number, cost: (row: number) => ShortCell): Rows {
   const names = ["Water", "Sucrose", "Fructose", "Glucose", "Lemon juice"].slice(0, rows);
@@ -823,6 +832,55 @@ const CASES: readonly Case[] = [
       formula(`RIME.MOLALITY("sucrose",B${at + 1},100)`, 1),
     ]),
     cells: [],
+  },
+  // particles-not-counted: 5.844 g of NaCl are 0.1 mol, in 500 g of water 0.2 mol/kg of salt, 0.4 of particles
+  {
+    rule: "particles-not-counted",
+    what: "a depression from the plain sum of the moles",
+    rows: molesSheet(0.1, 1.86 * ((0.1 + 0.1) / 0.5)),
+    cells: ["C4"],
+  },
+  {
+    rule: "particles-not-counted",
+    what: "a depression that counts the salt twice",
+    rows: molesSheet(0.1, 1.86 * ((0.1 + 0.2) / 0.5)),
+    cells: [],
+  },
+  {
+    rule: "particles-not-counted",
+    what: "moles of particles in the column",
+    rows: molesSheet(0.2, 1.86 * ((0.1 + 0.2) / 0.5)),
+    cells: [],
+  },
+  // constant-of-a-solute by the moles alone
+  {
+    rule: "constant-of-a-solute",
+    what: "moles of dextrose monohydrate by the anhydrous molar mass",
+    rows: [
+      ["Ingredient", "g", "Moles"],
+      ["Water", 500, null],
+      ["Sucrose", 100, 0.2921],
+      ["Dextrose monohydrate", 50, 0.2775],
+    ],
+    cells: ["C4"],
+  },
+  {
+    rule: "constant-of-a-solute",
+    what: "moles by its own molar mass",
+    rows: [
+      ["Ingredient", "g", "Moles"],
+      ["Water", 500, null],
+      ["Sucrose", 100, 0.2921],
+      ["Dextrose monohydrate", 50, 0.2523],
+    ],
+    cells: [],
+  },
+  {
+    rule: "cryoscopic-constant",
+    what: "a cell named Kf that holds 18.6",
+    rows: recipe([null], ["constant", 18.6]),
+    cells: ["B5"],
+    workbook: { names: [{ name: "Kf", refersTo: "Sheet1!$B$5", sheet: null }] },
   },
 ];
 

@@ -1,7 +1,9 @@
 import { strToU8, zipSync } from "fflate";
+import fc from "fast-check";
+import { eachCell } from "../../src/workbook/eachCell";
 import { isProblem } from "../../src/foundation/problem";
 import { readWorkbook } from "../../src/workbook/readWorkbook";
-import { handMadeParts, handMadeXlsx, sheetXml, zipped } from "./handMadeXlsx";
+import { handMadeParts, handMadeXlsx, relationships, sheetXml, zipped } from "./handMadeXlsx";
 
 const good = () => handMadeXlsx(`<sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData>`);
 const withSheet = (xml: string) => handMadeXlsx("", { "xl/worksheets/sheet1.xml": xml });
@@ -205,5 +207,54 @@ describe("A file that cannot be read ends in one sentence", () => {
       const answer = await readWorkbook(changed);
       expect(isProblem(answer) || answer.sheets.length > 0).toBe(true);
     }
+  });
+
+  test("however the parts inside are garbled, the reader answers with a workbook or a sentence", async () => {
+    const parts = handMadeParts(
+      `<cols><col min="1" max="3" hidden="1"/></cols><sheetData><row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1"><f t="shared" ref="B1:B2" si="0">A1*2</f><v>1.5</v></c></row><row r="2"><c r="B2"><f t="shared" si="0"/><v>2</v></c></row></sheetData><mergeCells><mergeCell ref="A3:B4"/></mergeCells>`,
+      {
+        "xl/_rels/workbook.xml.rels": relationships(
+          ["rId1", "worksheet", "worksheets/sheet1.xml"],
+          ["rId2", "sharedStrings", "sharedStrings.xml"],
+          ["rId3", "styles", "styles.xml"],
+        ),
+        "xl/sharedStrings.xml": "<sst><si><t>Sugar</t></si></sst>",
+        "xl/styles.xml": `<styleSheet><numFmts><numFmt numFmtId="164" formatCode="0.0 %"/></numFmts><cellXfs><xf numFmtId="164"/></cellXfs></styleSheet>`,
+      },
+    );
+    const names = Object.keys(parts);
+    const piece = fc.constantFrom(
+      "<",
+      ">",
+      "</row>",
+      "<row>",
+      '"',
+      "&amp;",
+      "&x;",
+      "]]>",
+      "<!--",
+      "9".repeat(400),
+      "\u0000",
+      "Ω",
+    );
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(...names),
+        fc.nat(600),
+        fc.nat(30),
+        piece,
+        async (name, at, cut, put) => {
+          const text = String(parts[name]);
+          const garbled =
+            text.slice(0, at % text.length) + put + text.slice((at % text.length) + cut);
+          const answer = await readWorkbook(zipped({ ...parts, [name]: garbled }));
+          if (isProblem(answer)) expect(answer.message).toMatch(/^[^\n]{10,600}\.$/);
+          else
+            for (const sheet of answer.sheets)
+              eachCell(sheet, (_row, _column, cell) => expect(cell).toBeDefined());
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
 });

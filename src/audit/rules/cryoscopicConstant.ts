@@ -4,7 +4,8 @@ import type { AuditContext } from "../context";
 import { freezingEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { labelledNumbers } from "../labels";
+import { labelledNumbers, type LabelledNumber } from "../labels";
+import { referencesOf } from "../references";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { Rule } from "../rule";
@@ -58,8 +59,26 @@ function finding(
   });
 }
 
+/** Cells that carry the name Kf, whatever stands beside them. */
+function namedCells({ workbook }: AuditContext): LabelledNumber[] {
+  return workbook.names.flatMap(({ name, refersTo }) => {
+    const [reference] = /^k_?f$/i.test(name) ? referencesOf(refersTo) : [];
+    const sheet = workbook.sheets.find((one) => one.name === reference?.sheet);
+    if (reference === undefined || sheet === undefined) return [];
+    const { top: row, left: column } = reference.range;
+    const value = sheet.cellAt(row, column)?.value;
+    if (typeof value !== "number") return [];
+    return { sheet, row, column, role: "cryoscopic constant", label: name, value, beside: "" };
+  });
+}
+
 function inCells(context: AuditContext): Finding[] {
-  return labelledNumbers(context.workbook, ["cryoscopic constant"]).flatMap(
+  const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
+  const isLabelled = (one: LabelledNumber) =>
+    labelled.some(
+      ({ sheet, row, column }) => sheet === one.sheet && row === one.row && column === one.column,
+    );
+  return [...labelled, ...namedCells(context).filter((one) => !isLabelled(one))].flatMap(
     ({ sheet, label, beside, value, ...place }) => {
       const mistake = mistakeOf(value);
       const inFahrenheit = /°\s?f|fahrenheit/i.test(`${label} ${beside}`);

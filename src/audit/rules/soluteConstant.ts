@@ -5,6 +5,7 @@ import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
+import { amountOf } from "../recipes/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { hydrateOfSolute, pureSolute } from "../pureSolute";
 import type { Role } from "../recipes/headerRole";
@@ -12,8 +13,8 @@ import type { Rule } from "../rule";
 
 const identity = { id: "constant-of-a-solute", severity: "error" } as const;
 
-/** Molar masses are printed with three or more digits: half a percent is no rounding. */
-const MOLAR_MASS_TOLERANCE = 0.005;
+/** 58 for salt and 340 for sucrose are rounded, if boldly; crystal water makes 5 % and more. */
+const MOLAR_MASS_TOLERANCE = 0.012;
 /** Real salts count for a little less than their ions (0.85 at 1 mol/kg), never for more. */
 const LEAST_PARTICLES = 0.84;
 
@@ -70,6 +71,34 @@ function molarMassFinding(
   );
 }
 
+/** Without a column of molar masses the moles still tell which one was used, where it is the twin's. */
+function molesFinding(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+  column: number,
+): Finding | null {
+  const moles = block.sheet.cellAt(name.row, column)?.value;
+  const solute = pureSolute(name.item, block.ownIngredients);
+  const [recipe] = block.recipes;
+  if (typeof moles !== "number" || moles <= 0 || solute === null || recipe === undefined)
+    return null;
+  const used = (amountOf(block, recipe, name).grams ?? 0) / moles;
+  const twin = used > 0 ? twinOf(solute, used) : null;
+  if (twin === null || block.recipes.length > 1) return null;
+  const right = solute.molarMass.value;
+  return findingAt(
+    identity,
+    block.sheet,
+    { row: name.row, column },
+    {
+      message: `The moles of ${name.item} are those of ${twin.name} (${rounded(used, 2)} g/mol); its own molar mass is ${rounded(right, 2)} g/mol.`,
+      effect: effectOfCounting(context, block, name, right / used),
+      fix: `Divide by ${rounded(right, 2)}, or name the ingredient ${twin.name}.`,
+    },
+  );
+}
+
 function particlesFinding(
   context: AuditContext,
   block: RecipeBlock,
@@ -97,9 +126,11 @@ function particlesFinding(
 function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
   const molarMass = columnOf(block, "molar mass");
   const particles = columnOf(block, "particles");
+  const moles = molarMass === null ? columnOf(block, "moles") : null;
   return block.names
     .flatMap((name) => [
       molarMass === null ? null : molarMassFinding(context, block, name, molarMass),
+      moles === null ? null : molesFinding(context, block, name, moles),
       particles === null ? null : particlesFinding(context, block, name, particles),
     ])
     .filter((found) => found !== null);

@@ -109,7 +109,7 @@ class SheetReader {
     this.column = -1;
     if (!Number.isInteger(this.row) || this.row < 0 || this.row >= MAX_ROWS) {
       return badInput(
-        `Sheet "${this.name}" has a row ${r ?? this.row + 1}; rows run from 1 to ${MAX_ROWS}.`,
+        `Sheet "${this.name}" has a row ${(r ?? String(this.row + 1)).slice(0, 20)}; rows run from 1 to ${MAX_ROWS}.`,
       );
     }
     if (isTrue(attributes["hidden"])) this.hiddenRows.add(this.row);
@@ -126,7 +126,7 @@ class SheetReader {
     const place = r === undefined ? { row: this.row, column: this.column + 1 } : parseCellName(r);
     if (place === null || place.column >= MAX_COLUMNS || place.row !== this.row) {
       return badInput(
-        `The file is damaged: sheet "${this.name}" has a cell at "${r ?? "nowhere"}".`,
+        `The file is damaged: sheet "${this.name}" has a cell at "${(r ?? "nowhere").slice(0, 20)}".`,
       );
     }
     this.column = place.column;
