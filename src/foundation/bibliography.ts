@@ -88,6 +88,14 @@ export const bibliography = {
   fsaGlycerol: "Food Standards Agency (UK), guidance on glycerol in slush-ice drinks, 2025",
   nhsChoking: "National Health Service (UK), food safety advice for young children: whole nuts",
   fdaXylitolDogs: "US Food and Drug Administration, advice on xylitol and dogs",
+  nbsC440:
+    "Bates, F.J. and others, Polarimetry, Saccharimetry and the Sugars, NBS Circular C440, 1942 (Brix, Baumé of modulus 145)",
+  choiOkos1986:
+    "Choi, Y. & Okos, M.R. (1986), as printed in ASHRAE Handbook, Refrigeration, 2006, chapter 9, tables 1 and 2",
+  usdaFreezing:
+    "US Department of Agriculture, Food Safety and Inspection Service, Freezing and Food Safety",
+  pham1986: "Pham, Q.T., Int. J. Refrig. 9 (1986) 356 (freezing time of foods)",
+  plank1941: "Plank, R., Z. Ges. Kälte-Ind. 20 (1913) 109 and 48 (1941) (freezing time)",
   rimeline: "Computed by this project; the method is in DEVELOPERS.md",
   commonPractice: "Common practice, no source",
 } as const;

@@ -152,7 +152,7 @@ describe.each(worksheetFunctions.map((one) => [one.name, one] as const))("%s", (
       if (width === 0 || answer.some((row) => row.length !== width))
         wrong.push(`${parameter}: ragged`);
       if (!answer.flat().every(isSound))
-        wrong.push(`${parameter}: not a value in ${String(answer)}`);
+        wrong.push(`${parameter}: not a value in ${JSON.stringify(answer)}`);
       const problems = problemsOf(answer);
       if (mustFail && problems.length === 0) wrong.push(`${parameter}: accepted ${typeof args}`);
       wrong.push(...problems.flatMap((problem) => faults(problem, names)));

@@ -79,3 +79,85 @@ describe("Foods", () => {
     expect(Math.abs(numberOf("GRAMS", "refined sugar", 1, "tsp") - 4.2)).toBeLessThan(0.05);
   });
 });
+
+describe("Sucrose in print", () => {
+  // NBS Circular C440, table of Brix, specific gravity and Baumé (modulus 145), 20/20 °C
+  test.each([
+    [10, 5.57],
+    [50, 27.28],
+    [65, 35.04],
+  ])("%d °Brix is %d °Baumé", (brix, baume) => {
+    expect(
+      Math.abs(numberOf("CONCENTRATION", "sucrose", brix, "Brix", "Baume") - baume),
+    ).toBeLessThan(0.015);
+    expect(
+      Math.abs(numberOf("CONCENTRATION", "sucrose", baume, "Baume", "Brix") - brix),
+    ).toBeLessThan(0.03);
+  });
+
+  // Tressler and others 1941: 65.46 % sucrose boils 3.9 K above water; printed tables differ by 0.3 K and more
+  test("65.46 % of sucrose boils at about 103.9 °C", () => {
+    expect(
+      Math.abs(ofRecipe("BOILINGPOINT", { water: 34.54, sucrose: 65.46 }) - 103.9),
+    ).toBeLessThan(0.35);
+  });
+
+  // Robinson & Stokes 1959: 1 mol of sucrose per kg of water has φ = 1.085 to 1.09 at 25 °C, Π = φ·R·T·m·ρ
+  test("1 mol of sucrose per kg of water has an osmotic pressure of 2.69 MPa at 25 °C", () => {
+    const expected = (1.0878 * 8.314462618 * 298.15 * 0.99705) / 1000;
+    expect(
+      Math.abs(ofRecipe("OSMOTICPRESSURE", { water: 1000, sucrose: 342.297 }) - expected),
+    ).toBeLessThan(0.02);
+  });
+
+  // rows of the table that the program does not carry
+  test.each([
+    [8, 1.0299],
+    [24, 1.099],
+    [42, 1.1868],
+  ])("CRC: %d %% of sucrose has a density of %d g/mL at 20 °C", (percent, gramsPerMl) => {
+    const found = ofRecipe("DENSITY", { sucrose: percent, water: 100 - percent });
+    expect(Math.abs(found - gramsPerMl)).toBeLessThan(0.0005);
+  });
+
+  test("a refractometer reads sucrose as itself, and salt as 1.18 times its mass (CRC: nD 1.3505 at 10 %)", () => {
+    expect(ofRecipe("BRIX", { water: 90, sucrose: 10 })).toBeCloseTo(10, 6);
+    expect(Math.abs(ofRecipe("BRIX", { water: 90, "sodium chloride": 10 }) - 11.8)).toBeLessThan(
+      0.2,
+    );
+  });
+});
+
+describe("More of OpenStax Chemistry 2e, section 11.4 (from memory)", () => {
+  test("4.00 g in 55.0 g of benzene that freezes at 2.32 instead of 5.5 °C weigh 1.2e2 g/mol (example 11.10)", () => {
+    const found = numberOf("MOLARMASSFROM", 5.5 - 2.32, 4, 55, 1, 5.12);
+    expect(found).toBeCloseTo(117, 0);
+  });
+
+  test("0.33 mol/kg in benzene, Kb 2.53, raises the boiling point by 0.83 K (example 11.6)", () => {
+    expect(numberOf("IDEALELEVATION", 0.33, null, 2.53)).toBeCloseTo(0.83, 2);
+  });
+});
+
+// USDA SR 26 in proof: 80 (40 % vol) 33.4, 86 (43 % vol) 36.0, 90 (45 % vol) 37.9 % ethanol by mass
+test.each([
+  [40, 0.334],
+  [43, 0.36],
+  [45, 0.379],
+])("%d %% by volume is a mass fraction of %d", (abv, fraction) => {
+  expect(Math.abs(numberOf("ABVTOMASSFRACTION", abv) - fraction)).toBeLessThan(0.0012);
+});
+
+// White 1962: honey of 17.2 % water; its refractometric solids are 81 to 82 °Bx
+test("honey reads between 81 and 82.5 °Bx and has its glass transition between −35 and −52 °C", () => {
+  const brix = numberOf("BRIX", "honey", 100);
+  expect(brix).toBeGreaterThan(81);
+  expect(brix).toBeLessThan(82.5);
+  const glass = numberOf("GLASSTRANSITION", "honey", 100);
+  expect(glass).toBeGreaterThan(-52);
+  expect(glass).toBeLessThan(-35);
+});
+
+test("milk has the density that dairies measure, 1.028 to 1.034 g/mL, within the stated 1 %", () => {
+  expect(Math.abs(numberOf("DENSITY", "whole milk", 100) - 1.031)).toBeLessThan(0.0103);
+});
