@@ -6,6 +6,8 @@ export interface WorkbookCell {
   readonly value: WorkbookValue;
   /** The formula without "=", add-in prefixes already mapped to RIME.…; absent for a constant. */
   readonly formula?: string;
+  /** For one of many cells that share a formula: its text in the first of them, known without work. */
+  readonly sharedFormula?: string;
   /** The number format as written in the file, e.g. "0.0 %"; absent when General. */
   readonly format?: string;
   /** For a formula that fills more than its own cell: the block it fills, as last calculated. */

@@ -118,7 +118,7 @@ describe("What the file format allows", () => {
     );
     expect(at(0, 1)?.formula).toBe('A1*$A$1+LOG10(A1)&"A1"');
     expect(at(0, 2)?.formula).toBe('B1*$A$1+LOG10(B1)&"A1"');
-    expect(at(1, 1)).toEqual({ value: 3, formula: 'A2*$A$1+LOG10(A2)&"A1"' });
+    expect(at(1, 1)).toMatchObject({ value: 3, formula: 'A2*$A$1+LOG10(A2)&"A1"' });
   });
   test("an array formula tells the block it fills", async () => {
     const at = await valuesAndFormulas(

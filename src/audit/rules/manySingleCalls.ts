@@ -22,7 +22,8 @@ export const manySingleCalls: Rule = {
   find: ({ workbook }) =>
     workbook.sheets.flatMap((sheet) => {
       const columns = new Map<number, Column>();
-      eachCell(sheet, (row, column, { formula }) => {
+      eachCell(sheet, (row, column, cell) => {
+        const formula = cell.sharedFormula ?? cell.formula;
         if (formula?.startsWith(`${NAMESPACE}.`) !== true) return;
         const seen = columns.get(column) ?? { count: 0, top: row, bottom: row };
         columns.set(column, { count: seen.count + 1, top: seen.top, bottom: row });

@@ -65,7 +65,8 @@ function findAll(context: AuditContext): Finding[] {
 
 function hasMissingFunction(sheet: WorkbookSheet): boolean {
   let found = false;
-  eachCell(sheet, (_row, _column, { formula }) => {
+  eachCell(sheet, (_row, _column, cell) => {
+    const formula = cell.sharedFormula ?? cell.formula;
     found ||= formula !== undefined && MISSING.test(formula);
   });
   return found;

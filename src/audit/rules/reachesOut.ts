@@ -19,7 +19,9 @@ export const reachesOut: Rule = {
   find: ({ workbook }) =>
     workbook.sheets.flatMap((sheet) => {
       const findings: Finding[] = [];
-      eachCell(sheet, (row, column, { value, formula }) => {
+      eachCell(sheet, (row, column, cell) => {
+        const { value } = cell;
+        const formula = cell.sharedFormula ?? cell.formula;
         const text = formula ?? (typeof value === "string" && /^[=+@-]/.test(value) ? value : "");
         const match = text === "" ? undefined : REACHES_OUT.find(([pattern]) => pattern.test(text));
         if (match === undefined) return;

@@ -151,13 +151,20 @@ export class CellStore {
     const stored = this.formulas[this.formulaIndexes[at] ?? 0];
     if (stored === undefined) return format === undefined ? { value } : { value, format };
     const { text, masterRow, masterColumn, shared, spills } = stored;
-    const column = this.columns[at] ?? 0;
-    const formula = shared ? moveFormula(text, row - masterRow, column - masterColumn) : text;
-    return {
+    const common = {
       value,
-      formula,
       ...(format !== undefined && { format }),
       ...(spills !== undefined && { spills }),
+    };
+    if (!shared) return { ...common, formula: text };
+    const [down, right] = [row - masterRow, (this.columns[at] ?? 0) - masterColumn];
+    return {
+      ...common,
+      sharedFormula: text,
+      // Moved only when asked for: millions of cells may share one formula.
+      get formula() {
+        return moveFormula(text, down, right);
+      },
     };
   }
 }
