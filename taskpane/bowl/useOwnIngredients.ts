@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "preact/hooks";
+import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { useHostTask } from "../components/useHostTask";
 import type { SpreadsheetHost } from "../host";
@@ -8,6 +8,11 @@ import { findOwnIngredients, ROWS_SEARCHED, type OwnRange } from "./ownIngredien
 
 export const sameRange = (one: OwnRange | null, other: OwnRange | null): boolean =>
   one?.sheet === other?.sheet && one?.address === other?.address;
+
+const startsLike =
+  (wanted: OwnRange) =>
+  ({ sheet, address }: OwnRange): boolean =>
+    sheet === wanted.sheet && address.split(":")[0] === wanted.address.split(":")[0];
 
 const cellsOf = async (host: SpreadsheetHost, { sheet, address }: OwnRange): Promise<Matrix> =>
   toMatrix((await host.read(sheet, address)).values);
@@ -22,29 +27,43 @@ export function useOwnIngredients(context: PaneContext) {
   const [ranges, setRanges] = useState<readonly OwnRange[] | null>(null);
   const [chosen, setChosen] = useState<OwnRange | null>(null);
   const [cells, setCells] = useState<Matrix | null>(null);
+  // The latest wish, so that a slow reading does not undo it; undefined until one was made or found.
+  const wish = useRef<OwnRange | null | undefined>(undefined);
 
-  const choose = useCallback(
-    (range: OwnRange | null) =>
+  const refresh = useCallback(
+    () =>
       run(async () => {
-        setChosen(range);
+        const range = wish.current ?? null;
         const read = host === null || range === null ? null : await cellsOf(host, range);
+        if (range !== (wish.current ?? null)) return;
+        setChosen(range);
         // The same cells stay the same object, so that nothing is computed anew for them.
         setCells((known) => (JSON.stringify(known) === JSON.stringify(read) ? known : read));
       }),
     [host, run],
   );
-  const look = useCallback(
-    (wanted: OwnRange | null) =>
+  const choose = useCallback(
+    (range: OwnRange | null) => {
+      wish.current = range;
+      return refresh();
+    },
+    [refresh],
+  );
+  const lookAgain = useCallback(
+    () =>
       run(async () => {
         if (host === null) return;
         const found = findOwnIngredients(await host.readWorkbook({ mostRows: ROWS_SEARCHED }));
-        const kept = found.find((range) => sameRange(range, wanted));
-        await choose(wanted === null ? (found[0] ?? null) : (kept ?? wanted));
+        const wanted = wish.current;
+        if (wanted === undefined) wish.current = found[0];
+        // A range that has grown or shrunk since is still the one that was wanted.
+        else if (wanted !== null) wish.current = found.find(startsLike(wanted)) ?? wanted;
+        await refresh();
         setRanges(found);
       }),
-    [host, run, choose],
+    [host, run, refresh],
   );
-  useEffect(() => void look(null), [look]);
+  useEffect(() => void lookAgain(), [lookAgain]);
 
   return {
     /** Null until the workbook has been looked through. */
@@ -54,7 +73,7 @@ export function useOwnIngredients(context: PaneContext) {
     fault,
     choose,
     /** Reads the chosen range anew: its cells may have changed. */
-    refresh: useCallback(() => choose(chosen), [choose, chosen]),
-    lookAgain: () => look(chosen),
+    refresh,
+    lookAgain,
   };
 }

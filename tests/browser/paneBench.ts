@@ -1,70 +1,59 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Frame, Page } from "playwright-core";
-import type { Serving } from "../../src/bench/server/serve";
+import type { Frame } from "playwright-core";
 import { parseRangeName } from "../../src/workbook/address";
-import { startBenchServer } from "./benchServer";
-import { foreignRequests, launchChromium } from "./chromium";
+import { openBenchPage, valueAt, type BenchPage } from "./benchPage";
 
 /** The bench with its demo book open and the pane ready beside it. */
-export interface PaneBench {
-  readonly page: Page;
+export interface PaneBench extends BenchPage {
   readonly pane: Frame;
-  /** Requests that went to any other place than the bench's own server. */
-  readonly foreign: readonly string[];
   readonly select: (sheet: string, address: string) => Promise<void>;
   readonly valueAt: (sheet: string, address: string) => Promise<unknown>;
+  /** What was typed in a cell: its formula, else "". */
+  readonly formulaAt: (sheet: string, address: string) => Promise<string>;
+  readonly write: (sheet: string, address: string, content: string) => Promise<void>;
+  readonly selected: () => Promise<{ sheet: string; row: number; column: number }>;
 }
 
-export interface PaneBenches {
-  readonly open: (scheme?: "light" | "dark") => Promise<PaneBench>;
-  readonly close: () => Promise<void>;
-}
+const rangeOf = (address: string) => {
+  const range = parseRangeName(address);
+  if (range === null) throw new Error(`${address} is no range.`);
+  return range;
+};
 
-async function openBench(browser: Browser, { url }: Serving, scheme: "light" | "dark") {
-  const page = await browser.newPage({
-    viewport: { width: 1300, height: 900 },
-    colorScheme: scheme,
-  });
-  const foreign = foreignRequests(page, url);
-  await page.goto(url);
-  await page.waitForFunction(() => window.rimelineBench !== undefined);
-  const frame = await page.waitForSelector("#pane");
-  await page.frameLocator("#pane").getByRole("tab").first().waitFor({ timeout: 30000 });
-  const pane = await frame.contentFrame();
+export async function openPaneBench(): Promise<PaneBench> {
+  const bench = await openBenchPage();
+  const { page } = bench;
+  const element = await page.waitForSelector("#pane");
+  await page.frameLocator("#pane").getByRole("tab").first().waitFor();
+  const pane = await element.contentFrame();
   if (pane === null) throw new Error("The pane is not in a frame.");
   return {
-    page,
+    ...bench,
     pane,
-    foreign,
-    select: async (sheet: string, address: string) => {
-      const range = parseRangeName(address);
-      if (range === null) throw new Error(`${address} is no range.`);
-      await page.evaluate(
-        ([name, cells]) => {
-          window.rimelineBench?.grid.activate(name);
-          window.rimelineBench?.grid.select(name, cells);
-        },
-        [sheet, range] as const,
-      );
-    },
-    valueAt: (sheet: string, address: string) =>
-      page.evaluate(([name, cell]) => window.rimelineBench?.valueAt(name, cell), [
+    select: (sheet, address) =>
+      page.evaluate(([name, range]) => window.rimelineBench!.grid.select(name, range), [
         sheet,
-        address,
+        rangeOf(address),
       ] as const),
-  };
-}
-
-/** Serves the bench and starts a browser for a file of tests. */
-export async function startPaneBenches(): Promise<PaneBenches> {
-  const serving = await startBenchServer();
-  const browser = await launchChromium();
-  return {
-    open: (scheme = "light") => openBench(browser, serving, scheme),
-    close: async () => {
-      await browser.close();
-      await serving.close();
-    },
+    valueAt: (sheet, address) => valueAt(page, sheet, address),
+    formulaAt: (sheet, address) =>
+      page.evaluate(
+        ([name, range]) => window.rimelineBench!.grid.read(name, range).formulas[0]![0]!,
+        [sheet, rangeOf(address)] as const,
+      ),
+    write: (sheet, address, content) =>
+      page.evaluate(
+        async ([name, range, text]) => {
+          window.rimelineBench!.grid.write(name, range, [[text]]);
+          await window.rimelineBench!.grid.settled();
+        },
+        [sheet, rangeOf(address), content] as const,
+      ),
+    selected: () =>
+      page.evaluate(() => {
+        const { sheet, range } = window.rimelineBench!.grid.selection();
+        return { sheet, row: range.top, column: range.left };
+      }),
   };
 }
 
@@ -75,10 +64,10 @@ export async function objections(pane: Frame): Promise<readonly string[]> {
   // Evaluated, not added as a script: the page's own content security policy stays in force.
   await pane.evaluate(axe);
   return pane.evaluate(async () => {
-    const { axe: run } = window as unknown as { axe: { run: () => Promise<AxeResult> } };
     interface AxeResult {
       violations: { id: string; nodes: { html: string }[] }[];
     }
+    const { axe: run } = window as unknown as { axe: { run: () => Promise<AxeResult> } };
     const { violations } = await run.run();
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
   });
