@@ -17,6 +17,7 @@ import type { Grid, GridBlock, GridInput } from "../grid";
 
 const CALCULATION_STARTS_WITHIN_MS = 150; // the grid gathers changes for 100 ms before it calculates
 const CALCULATION_ENDS_WITHIN_MS = 120_000;
+const SELECTION_COMMAND = "sheet.operation.set-selections";
 const ERROR_TEXT =
   /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|CYCLE!|CONNECT!|ERROR!)$/;
 
@@ -188,7 +189,15 @@ export class UniverGrid implements Grid {
     const sheet = this.sheet(name);
     if (name !== this.activeSheet()) this.book().setActiveSheet(sheet);
     sheet.getRange(toRange(range)).activate();
-    sheet.scrollToCell(range.top, range.left);
+    // Undefined, against its type, while a sheet that was just turned to has not been drawn yet.
+    const seen = sheet.getVisibleRange() as IRange | null | undefined;
+    const isSeen =
+      seen != null &&
+      range.top >= seen.startRow &&
+      range.top < seen.endRow &&
+      range.left >= seen.startColumn &&
+      range.left < seen.endColumn;
+    if (!isSeen) sheet.scrollToCell(Math.max(0, range.top - 2), Math.max(0, range.left - 1));
   };
 
   readonly isRowHidden = (name: string, row: number): boolean =>
@@ -239,7 +248,10 @@ export class UniverGrid implements Grid {
       });
 
   readonly onSelectionChanged = (callback: () => void): (() => void) => {
-    const moved = this.api.addEvent(this.api.Event.SelectionChanged, callback);
+    // The facade's own selection events stay silent for moves by mouse and keyboard: this is what makes them.
+    const moved = this.api.addEvent(this.api.Event.CommandExecuted, ({ id }) => {
+      if (id === SELECTION_COMMAND) callback();
+    });
     const turned = this.api.addEvent(this.api.Event.ActiveSheetChanged, callback);
     return () => {
       moved.dispose();
