@@ -882,6 +882,18 @@ const CASES: readonly Case[] = [
     cells: ["B5"],
     workbook: { names: [{ name: "Kf", refersTo: "Sheet1!$B$5", sheet: null }] },
   },
+  {
+    rule: "temperature-units-mixed",
+    what: "a unit cell that says °F",
+    rows: recipe([null], ["Churned at", -5, "°C"], ["Served at", 9, "°F"]),
+    cells: ["B6"],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a format that shows °F",
+    rows: recipe([null], ["Churned at (°C)", -5], ["Served at", { value: 9, format: '0 "°F"' }]),
+    cells: ["B6"],
+  },
 ];
 
 const examples = (wanted: boolean) =>

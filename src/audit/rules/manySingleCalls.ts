@@ -1,6 +1,6 @@
 import { columnName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
 import { NAMESPACE } from "../../worksheet/namespace";
+import { calledOutside } from "../calledOutside";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
@@ -22,12 +22,11 @@ export const manySingleCalls: Rule = {
   find: ({ workbook }) =>
     workbook.sheets.flatMap((sheet) => {
       const columns = new Map<number, Column>();
-      eachCell(sheet, (row, column, cell) => {
-        const formula = cell.sharedFormula ?? cell.formula;
-        if (formula?.startsWith(`${NAMESPACE}.`) !== true) return;
+      for (const { row, column, formula } of calledOutside(sheet)) {
+        if (!formula.startsWith(`${NAMESPACE}.`)) continue;
         const seen = columns.get(column) ?? { count: 0, top: row, bottom: row };
         columns.set(column, { count: seen.count + 1, top: seen.top, bottom: row });
-      });
+      }
       return [...columns].flatMap(([column, { count, top, bottom }]): Finding[] =>
         count < MANY
           ? []

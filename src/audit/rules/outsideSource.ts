@@ -1,6 +1,6 @@
 import { cellName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
+import { calledOutside } from "../calledOutside";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -63,14 +63,8 @@ function findAll(context: AuditContext): Finding[] {
   );
 }
 
-function hasMissingFunction(sheet: WorkbookSheet): boolean {
-  let found = false;
-  eachCell(sheet, (_row, _column, cell) => {
-    const formula = cell.sharedFormula ?? cell.formula;
-    found ||= formula !== undefined && MISSING.test(formula);
-  });
-  return found;
-}
+const hasMissingFunction = (sheet: WorkbookSheet): boolean =>
+  calledOutside(sheet).some(({ formula }) => MISSING.test(formula));
 
 export const outsideSource: Rule = {
   ...identity,
