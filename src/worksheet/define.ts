@@ -7,6 +7,7 @@ export { defineFunction, defineTable } from "./define/defineFunction";
 export { item } from "./define/item";
 export { measure } from "./define/measure";
 export { number, optionalNumber } from "./define/number";
+export { optional } from "./define/optional";
 export { ownIngredients } from "./define/ownIngredients";
 export { notNegative, positive } from "./define/positive";
 export { recipe } from "./define/recipe";

@@ -1,4 +1,5 @@
 import { abvToMassFraction } from "./functions/abvToMassFraction";
+import { amountFor } from "./functions/amountFor";
 import { boilingPoint } from "./functions/boilingPoint";
 import { brix } from "./functions/brix";
 import { cautions } from "./functions/cautions";
@@ -29,9 +30,11 @@ import { solute } from "./functions/solute";
 import { solutes } from "./functions/solutes";
 import { sweetness } from "./functions/sweetness";
 import { target } from "./functions/target";
+import { texture } from "./functions/texture";
 import { uncertainty } from "./functions/uncertainty";
 import { unfrozenSolids } from "./functions/unfrozenSolids";
 import { waterActivity } from "./functions/waterActivity";
+import { working } from "./functions/working";
 import type { WorksheetFunction } from "./worksheetFunction";
 
 /** Every function of the sheet, in the order of the help index. */
@@ -53,6 +56,7 @@ export const worksheetFunctions: readonly WorksheetFunction[] = [
   freezingCurve,
   glassTransition,
   maxFreezeConcentrated,
+  texture,
   waterActivity,
   boilingPoint,
   osmoticPressure,
@@ -67,7 +71,9 @@ export const worksheetFunctions: readonly WorksheetFunction[] = [
   solutes,
   ingredients,
   target,
+  amountFor,
   check,
   uncertainty,
+  working,
   cautions,
 ];

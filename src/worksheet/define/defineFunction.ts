@@ -4,7 +4,9 @@ import { badInput, isProblem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import type { WorksheetFunction } from "../worksheetFunction";
 import type { ValuesOf } from "./argument";
-import { parametersOf, readCall, type Arguments } from "./readCall";
+import type { Given } from "./hostValue";
+import { createMemo } from "./memo";
+import { givenOf, parametersOf, readCall, type Arguments } from "./readCall";
 
 /** What a function says of itself; see `WorksheetFunction`. */
 export interface Described<Args extends Arguments> {
@@ -36,8 +38,8 @@ export function defineFunction<const Args extends Arguments>(
   definition: FunctionDefinition<Args>,
 ): WorksheetFunction {
   const { compute, args, ...described } = definition;
-  const evaluate = (raw: readonly unknown[]): Matrix => {
-    const call = readCall(args, raw);
+  const answer = (given: readonly Given[]): Matrix => {
+    const call = readCall(args, given);
     if (isProblem(call)) return [[call]];
     const { rows, columns } = call.shape;
     return Array.from({ length: rows }, (_row, row) =>
@@ -47,7 +49,7 @@ export function defineFunction<const Args extends Arguments>(
       }),
     );
   };
-  return { ...described, parameters: parametersOf(args), evaluate };
+  return asWorksheetFunction(described, args, answer);
 }
 
 /** A function that spills a table: every argument stands for one value, and there is one recipe. */
@@ -55,8 +57,8 @@ export function defineTable<const Args extends Arguments>(
   definition: TableDefinition<Args>,
 ): WorksheetFunction {
   const { table, args, ...described } = definition;
-  const evaluate = (raw: readonly unknown[]): Matrix => {
-    const call = readCall(args, raw);
+  const answer = (given: readonly Given[]): Matrix => {
+    const call = readCall(args, given);
     if (isProblem(call)) return [[call]];
     const { rows, columns } = call.shape;
     if (rows !== 1 || columns !== 1) {
@@ -74,7 +76,27 @@ export function defineTable<const Args extends Arguments>(
       ? [[answer]]
       : answer.map((row) => row.map((cell) => sound(cell, args)));
   };
-  return { ...described, parameters: parametersOf(args), evaluate };
+  return asWorksheetFunction(described, args, answer);
+}
+
+/** The object that hosts call: raw arguments to cells, then the answer, from the memo when it is known. */
+function asWorksheetFunction(
+  described: Omit<WorksheetFunction, "parameters" | "evaluate">,
+  args: Arguments,
+  answer: (given: readonly Given[]) => Matrix,
+): WorksheetFunction {
+  const parameters = parametersOf(args);
+  const memo = createMemo();
+  const evaluate = (raw: readonly unknown[]): Matrix => {
+    const given = givenOf(parameters, raw);
+    if (isProblem(given)) return [[given]];
+    const known = memo.find(given);
+    if (known !== undefined) return known;
+    const found = answer(given);
+    memo.keep(given, found);
+    return found;
+  };
+  return { ...described, parameters, evaluate };
 }
 
 /** Never NaN or Infinity: numbers that ran over on extreme input are declined in words. */

@@ -18,20 +18,28 @@ interface Slot {
   readonly given: readonly Given[];
 }
 
-/** Lines raw arguments up with the parameters; a problem when one is ragged or empty. */
-function slotsOf(args: Arguments, raw: readonly unknown[]): Result<readonly Slot[]> {
-  let next = 0;
-  const slots: Slot[] = [];
-  for (const [key, argument] of Object.entries(args)) {
-    const given: Given[] = [];
-    for (const { name } of argument.parameters(key)) {
-      const matrix = toMatrix(name, raw[next++]);
-      if (isProblem(matrix)) return matrix;
-      given.push(matrix);
-    }
-    slots.push({ key, argument, given });
+/** Raw arguments as rows of cells, one for each parameter; a problem when one is ragged or empty. */
+export function givenOf(
+  parameters: readonly Parameter[],
+  raw: readonly unknown[],
+): Result<readonly Given[]> {
+  const given: Given[] = [];
+  for (const [at, { name }] of parameters.entries()) {
+    const matrix = toMatrix(name, raw[at]);
+    if (isProblem(matrix)) return matrix;
+    given.push(matrix);
   }
-  return slots;
+  return given;
+}
+
+/** Lines the given cells up with the arguments that read them. */
+function slotsOf(args: Arguments, given: readonly Given[]): readonly Slot[] {
+  let next = 0;
+  return Object.entries(args).map(([key, argument]) => {
+    const from = next;
+    next += argument.parameters(key).length;
+    return { key, argument, given: given.slice(from, next) };
+  });
 }
 
 /** A call's arguments, read: their common shape and the values at each place of it. */
@@ -43,15 +51,14 @@ export interface ReadCall<Args> {
 /** Reads all arguments of a call; a problem when they do not belong together at all. */
 export function readCall<Args extends Arguments>(
   args: Args,
-  raw: readonly unknown[],
+  given: readonly Given[],
 ): Result<ReadCall<Args>> {
-  const slots = slotsOf(args, raw);
-  if (isProblem(slots)) return slots;
+  const slots = slotsOf(args, given);
   const owner = slots.find(({ argument }) => argument.readsOwn !== undefined);
   const own = owner?.argument.readsOwn?.(owner.given[0] ?? null) ?? NO_OWN_INGREDIENTS;
   if (isProblem(own)) return own;
   const lattices = slots.map(
-    ({ key, argument, given }) => [key, argument.read(key, given, { own })] as const,
+    (slot) => [slot.key, slot.argument.read(slot.key, slot.given, { own })] as const,
   );
   const shape = commonShape(lattices.map(([, lattice]) => lattice));
   if (shape === null) return shapesDiffer(lattices);

@@ -34,7 +34,7 @@ export const uncertainty = defineFunction({
       case "ice fraction":
         return temperatureC === null
           ? badInput(
-              "temperature: this is left out; the ice fraction needs one, from -60 to 100 °C.",
+              "temperature: this is left out; for the ice fraction one from -60 to 100 °C is expected.",
             )
           : iceFractionUncertainty(mix, temperatureC);
       case "water activity":

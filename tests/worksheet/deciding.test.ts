@@ -1,0 +1,243 @@
+import fc from "fast-check";
+import { callFunction } from "../../src/worksheet/callFunction";
+import { cellOf, column, numberOf, ofRecipe, problemOf } from "./ask";
+
+const base = { water: 600, sucrose: 120, "whole milk": 200, "fine salt": 1 };
+const names = column(Object.keys(base));
+const grams = column(Object.values(base));
+
+describe("AMOUNTFOR put back into the recipe gives the value to 1e-9", () => {
+  test.each([
+    ["glucose", "ice fraction", 0.7, -14],
+    ["glucose", "freezing point", -3, null],
+    ["water", "freezing point", -1, null],
+    ["honey", "water activity", 0.97, 25],
+    ["sucrose", "sweetness", 18, null],
+    ["sucrose", "ice fraction", 0.8, -18],
+  ])("%s for a %s of %d", (item, quantity, value, temperature) => {
+    const amount = numberOf("AMOUNTFOR", names, grams, item, quantity, value, temperature);
+    const met: Record<string, number> = { ...base, [item]: amount };
+    const name = {
+      "ice fraction": "ICEFRACTION",
+      "freezing point": "FREEZINGPOINT",
+      "water activity": "WATERACTIVITY",
+      sweetness: "SWEETNESS",
+    }[quantity]!;
+    const found = temperature === null ? ofRecipe(name, met) : ofRecipe(name, met, temperature);
+    expect(Math.abs(found - value)).toBeLessThan(1e-9);
+  });
+
+  test("in exchange for another, gram for gram", () => {
+    const amount = numberOf(
+      "AMOUNTFOR",
+      names,
+      grams,
+      "glucose",
+      "freezing point",
+      -1.5,
+      null,
+      null,
+      "sucrose",
+    );
+    const met = { ...base, sucrose: base.sucrose - amount, glucose: amount };
+    expect(Math.abs(ofRecipe("FREEZINGPOINT", met) + 1.5)).toBeLessThan(1e-9);
+  });
+
+  test("in exchange at equal sweetness", () => {
+    const amount = numberOf(
+      "AMOUNTFOR",
+      names,
+      grams,
+      "glucose",
+      "freezing point",
+      -2,
+      null,
+      null,
+      "sucrose",
+      "sweetness",
+    );
+    const rate = numberOf("SOLUTE", "glucose", "sweetness");
+    const met = { ...base, sucrose: base.sucrose - rate * amount, glucose: amount };
+    expect(Math.abs(ofRecipe("FREEZINGPOINT", met) + 2)).toBeLessThan(1e-9);
+  });
+
+  test("with the mass held", () => {
+    const amount = numberOf(
+      "AMOUNTFOR",
+      names,
+      grams,
+      "sucrose",
+      "sweetness",
+      20,
+      null,
+      null,
+      null,
+      "mass",
+    );
+    const mass = ofRecipe("COMPONENT", base, "total");
+    const shrunk = (mass - amount) / (mass - base.sucrose);
+    const met = Object.fromEntries(
+      Object.entries(base).map(([name, value]) => [name, value * shrunk]),
+    );
+    expect(Math.abs(ofRecipe("SWEETNESS", { ...met, sucrose: amount }) - 20)).toBeLessThan(1e-9);
+  });
+});
+
+describe("AMOUNTFOR refuses", () => {
+  test("what is out of reach, with the range that is not", () => {
+    const { kind, message } = problemOf(
+      "AMOUNTFOR",
+      names,
+      grams,
+      "whole milk",
+      "freezing point",
+      -9,
+    );
+    expect(kind).toBe("outsideValidity");
+    expect(message).toMatch(/reaches from -\d.* to -0\./);
+  });
+
+  test.each([
+    [["methanol", "freezing point", -3], "not a food"],
+    [["glucose", "ice fraction", 0.7], "temperature"],
+    [["glucose", "freezing point", 3], "from -60 to 0"],
+    [["glucose", "freezing point", -3, null, null, null, "sweetness"], "replacing"],
+    [["glucose", "freezing point", -3, null, null, "water", "sweetness"], '"water" is not sweet'],
+    [["glucose", "freezing point", -3, null, null, "glucose"], "is the item itself"],
+  ])("%j", (rest, sentence) => {
+    expect(problemOf("AMOUNTFOR", names, grams, ...rest).message).toContain(sentence);
+  });
+});
+
+/** The sum on the board, typed into a calculator. */
+function calculated(numbers: string): number {
+  const sum = numbers.replaceAll("×", "*").replaceAll("ln", "Math.log");
+  if (!/^[-+*/(). \deE]*(Math\.log[-+*/(). \deE]*)?$/.test(sum))
+    throw new Error(`not a sum: ${sum}`);
+  return Number(new Function(`return ${sum};`)());
+}
+
+describe("WORKING", () => {
+  test.each([
+    ["a sorbet", { water: 600, sucrose: 180, strawberries: 300, "fine salt": 1 }, -12],
+    [
+      "an ice cream",
+      { "whole milk": 500, "cream 35 % fat": 200, sucrose: 130, "egg yolk": 40 },
+      -18,
+    ],
+    ["honey, which does not freeze", { honey: 100 }, -18],
+    ["a bar with pieces", { water: 300, sucrose: 90, pistachios: 60, "spirit 40 % vol": 20 }, -15],
+    ["below the end of freezing", { water: 100, sucrose: 50 }, -50],
+    ["above freezing", { water: 100, sucrose: 50 }, 10],
+  ])("of %s recomputes, line by line", (_title, recipe, temperature) => {
+    const [header, ...lines] = callFunction(
+      "WORKING",
+      column(Object.keys(recipe)),
+      column(Object.values(recipe)),
+      temperature,
+    );
+    expect(header).toEqual(["step", "formula", "numbers", "result", "unit", "source"]);
+    expect(lines.length).toBeGreaterThan(8);
+    for (const [step, , numbers, result] of lines) {
+      if (typeof result !== "number") continue;
+      const found = calculated(String(numbers));
+      expect([step, Math.abs(found - result) <= 3e-6 * Math.max(Math.abs(result), 1e-2)]).toEqual([
+        step,
+        true,
+      ]);
+    }
+  });
+
+  test("ends with the numbers of the other functions", () => {
+    const lines = callFunction("WORKING", names, grams, -12);
+    const results = lines.map((row) => row[3]);
+    expect(results).toContain(numberOf("FREEZINGPOINT", names, grams));
+    expect(results).toContain(numberOf("ICEFRACTION", names, grams, -12));
+    expect(results).toContain(numberOf("ICEFRACTION", names, grams, -12, "mix"));
+    expect(results).toContain(cellOf("TEXTURE", names, grams, -12));
+  });
+});
+
+describe("TEXTURE", () => {
+  // common practice: what each is called at its serving temperature
+  test.each([
+    ["slush", { water: 850, sucrose: 150 }, -1.5, "spoons"],
+    ["a sorbet in the display", { water: 680, sucrose: 220, glucose: 60 }, -12, "scoops"],
+    ["frozen water", { water: 100, sucrose: 1 }, -18, "rock-hard"],
+    ["honey in the freezer", { honey: 100 }, -18, "pulls"],
+    ["honey in the larder", { honey: 100 }, 25, "squeezes"],
+    ["boiled sugar", { water: 2, sucrose: 98 }, 20, "snaps"],
+  ])("calls %s %s", (_what, recipe, temperature, word) => {
+    expect(
+      cellOf("TEXTURE", column(Object.keys(recipe)), column(Object.values(recipe)), temperature),
+    ).toBe(word);
+  });
+
+  test("never grows softer in the cold", () => {
+    const scale = ["flows", "pours", "spoons", "scoops", "bites", "rock-hard"];
+    fc.assert(
+      fc.property(
+        fc.double({ min: -40, max: -1, noNaN: true }),
+        fc.double({ min: 20, max: 60, noNaN: true }),
+        (temperatureC, sucrose) => {
+          const word = (at: number) =>
+            scale.indexOf(String(cellOf("TEXTURE", [["water", "sucrose"]], [[100, sucrose]], at)));
+          expect(word(temperatureC - 1)).toBeGreaterThanOrEqual(word(temperatureC));
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe("CAUTIONS", () => {
+  const told = (recipe: Readonly<Record<string, number>>, own: unknown = null) =>
+    callFunction("CAUTIONS", column(Object.keys(recipe)), column(Object.values(recipe)), own)
+      .map((row) => row.slice(0, 2).join(" | "))
+      .join("\n");
+
+  test("honey, nuts, alcohol and milk are named with what brings them", () => {
+    const text = told({
+      water: 500,
+      honey: 100,
+      pistachios: 50,
+      "spirit 40 % vol": 40,
+      "skim milk powder": 30,
+    });
+    expect(text).toMatch(/under 12 months.* \| honey, average/);
+    expect(text).toMatch(/choke.* \| pistachios/);
+    expect(text).toMatch(/alcohol.* \| spirit 40 % vol/);
+    expect(text).toMatch(/Allergens: milk.* \| skim milk powder/);
+  });
+
+  test("own ingredients without a statement print unknown, never free from", () => {
+    const own = [
+      ["name", "water", "sucrose", "allergens"],
+      ["mine", 50, 50, ""],
+      ["stated", 50, 50, "soy"],
+    ];
+    const text = told({ mine: 50, stated: 50 }, own);
+    expect(text).toContain("Allergens: unknown. | mine");
+    expect(text).toContain("Allergens: soy. | stated");
+    expect(text).toContain("no statement that anything is free from");
+  });
+
+  test("much lactose is called sandy, more sugar than dissolves is named", () => {
+    expect(told({ water: 100, lactose: 12 })).toContain("sandy");
+    expect(told({ water: 100, sucrose: 230 })).toContain("More sucrose than dissolves");
+  });
+
+  test("alcohol of an own ingredient is told too", () => {
+    const own = [
+      ["name", "abv", "water"],
+      ["mine", 40, 66.6],
+    ];
+    expect(told({ water: 100, mine: 50 }, own)).toMatch(/Contains alcohol.* \| ethanol/);
+  });
+
+  test("what is no food is refused", () => {
+    expect(problemOf("CAUTIONS", [["water", "ethylene glycol"]], [[70, 30]]).message).toContain(
+      "not a food",
+    );
+  });
+});
