@@ -14,7 +14,11 @@ const UNREADABLE = 2;
 
 async function bytesOf(file: string): Promise<Result<Uint8Array>> {
   try {
-    return fileSizeProblem((await stat(file)).size) ?? (await readFile(file));
+    const found = await stat(file);
+    // A device has no end to read to.
+    if (!found.isFile() && !found.isDirectory())
+      return badInput(`${file} cannot be read: it is not a file.`);
+    return fileSizeProblem(found.size) ?? (await readFile(file));
   } catch (mishap) {
     const code = (mishap as NodeJS.ErrnoException).code ?? "unknown";
     const reasons: Readonly<Record<string, string>> = {
@@ -50,6 +54,11 @@ async function audit(args: readonly string[]): Promise<number> {
   process.stdout.write(`${text}\n`);
   return report.summary.errors + report.summary.warnings > 0 ? FINDINGS : CLEAN;
 }
+
+// A reader that closes early (head) is no mishap.
+process.stdout.on("error", () => {
+  process.exitCode = FINDINGS;
+});
 
 void audit(process.argv.slice(2)).then((code) => {
   process.exitCode = code;

@@ -95,6 +95,7 @@ describe("npm run -s audit", () => {
       /there is no such file/,
     ],
     ["a folder", () => Promise.resolve([folder]), /it is a folder/],
+    ["a device without an end", () => Promise.resolve(["/dev/zero"]), /it is not a file/],
     ["no file named", () => Promise.resolve([]), /^Usage: /],
     ["an unknown option", () => Promise.resolve(["--fix", "a.xlsx"]), /There is no option --fix/],
     [
