@@ -13,7 +13,7 @@ interface RecipeTroubleProps {
 export function RecipeTrouble({ context, recipe, sentence }: RecipeTroubleProps) {
   const { words, host } = context;
   const { fault, run } = useHostTask(context);
-  const unknown = recipe.lines.filter(({ known }) => !known);
+  const unknown = recipe.lines.filter(({ known, amount }) => !known && amount !== "");
   return (
     <>
       <div role="status">

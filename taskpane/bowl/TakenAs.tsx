@@ -1,4 +1,5 @@
 import type { PaneContext } from "../view";
+import { usedNames } from "./usedNames";
 import type { OwnRange } from "./ownIngredients";
 import type { RecognisedRecipe } from "./recognised";
 
@@ -13,12 +14,14 @@ interface TakenAsProps {
 export function TakenAs({ context, recipe, own, onChange }: TakenAsProps) {
   const { words } = context;
   const texts = words.taken;
-  const unknown = recipe.lines.filter(({ known }) => !known);
+  const unknown = recipe.lines.filter(({ known, amount }) => !known && amount !== "");
   const unitTexts: Readonly<Record<string, string>> = texts.unitIs;
   const unit = unitTexts[recipe.unit] ?? recipe.unit;
   return (
     <details class="taken">
-      <summary>{texts.summary(recipe.lines.length, recipe.nameRange, recipe.amountRange)}</summary>
+      <summary>
+        {texts.summary(usedNames(recipe).length, recipe.nameRange, recipe.amountRange)}
+      </summary>
       <dl>
         <dt>{texts.names}</dt>
         <dd>{recipe.nameRange}</dd>

@@ -1,7 +1,7 @@
 import type { Cell, Matrix } from "../../src/foundation/cell";
 import { normalName } from "../../src/catalogue/normalName";
 import { callFunction } from "../../src/worksheet/callFunction";
-import { isTotalName } from "./recipeRows";
+import { usedNames } from "./usedNames";
 import type { RecognisedRecipe } from "./recognised";
 
 /** One thing to tell the eater, and the ingredients it comes from. */
@@ -53,17 +53,6 @@ function factsOf(name: string, own: Matrix | null): { allergens: string; caution
     caution: cellUnder("cautions", "hinweise") ?? UNKNOWN,
   };
 }
-
-/** Names that are in the recipe with an amount. */
-const usedNames = ({ lines }: RecognisedRecipe): readonly string[] => [
-  ...new Set(
-    lines.flatMap(({ name, amount }) =>
-      typeof name === "string" && name !== "" && amount !== "" && amount !== 0 && !isTotalName(name)
-        ? [name]
-        : [],
-    ),
-  ),
-];
 
 function grouped(pairs: readonly (readonly [text: string, item: string])[]): readonly EaterFact[] {
   const groups = new Map<string, string[]>();

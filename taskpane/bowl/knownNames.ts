@@ -1,14 +1,36 @@
+import { allNames } from "../../src/catalogue/findItem";
+import { normalName } from "../../src/catalogue/normalName";
 import type { Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import { callFunction } from "../../src/worksheet/callFunction";
 
-/** Tells whether the functions know a name as an ingredient, own ingredients included. Remembers answers. */
+const WATER_LOST = "water lost"; // the item that takes evaporated water off
+
+const catalogueNames: ReadonlySet<string> = new Set(
+  [...allNames()].map(([name]) => normalName(name)).concat(WATER_LOST),
+);
+
+/** Every text of the own ingredients: more than their names, but few enough. */
+function ownTexts(own: Matrix | null): ReadonlySet<string> {
+  const cells = (own ?? []).flat();
+  return new Set(cells.flatMap((cell) => (typeof cell === "string" ? [normalName(cell)] : [])));
+}
+
+/**
+ * Tells whether the functions know a name as an ingredient, own ingredients included. Only what is spelt like
+ * a name is asked of them: for anything else they would look for the nearest name, which takes time when a
+ * sheet has thousands of texts.
+ */
 export function nameKnower(own: Matrix | null): (name: string) => boolean {
+  const owned = ownTexts(own);
   const answers = new Map<string, boolean>();
+  const ask = (name: string): boolean => {
+    const key = normalName(name);
+    if (!catalogueNames.has(key) && !owned.has(key)) return false;
+    return !isProblem(callFunction("COMPONENT", name, 1, "total", own)[0]?.[0]);
+  };
   return (name) => {
-    const remembered = answers.get(name);
-    if (remembered !== undefined) return remembered;
-    const known = !isProblem(callFunction("COMPONENT", name, 1, "solids", own)[0]?.[0]);
+    const known = answers.get(name) ?? ask(name);
     answers.set(name, known);
     return known;
   };

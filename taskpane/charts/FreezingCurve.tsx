@@ -1,6 +1,7 @@
 import type { NumberFormat } from "../words/numberFormat";
 import type { Words } from "../words/words";
 import { CHART, curveGeometry, type CurveDot } from "./curveGeometry";
+import { CurvePoint } from "./CurvePoint";
 import { TargetGate } from "./TargetGate";
 import "./freezingCurve.css";
 
@@ -85,7 +86,6 @@ function description({ words, numbers, marks, target }: FreezingCurveProps): str
 export function FreezingCurve(props: FreezingCurveProps) {
   const { words, numbers, dots, coldestC, marks, target, basis } = props;
   const geometry = curveGeometry(dots, coldestC);
-  const { x, y } = geometry;
   return (
     <svg
       class="curve"
@@ -98,17 +98,14 @@ export function FreezingCurve(props: FreezingCurveProps) {
       <Axes geometry={geometry} numbers={numbers} words={words} />
       <path class="curve-edge" d={geometry.edgePath} />
       {target !== null && <TargetGate geometry={geometry} target={target} />}
-      {marks.map(({ label, temperatureC, fraction }) => (
-        <g
-          key={label}
-          class="curve-mark"
-          transform={`translate(${x(temperatureC)} ${y(fraction)})`}
-        >
-          <circle r="4" />
-          <text y={fraction > 0.85 ? 16 : -8} text-anchor="middle">
-            {numbers.percent(fraction)}
-          </text>
-        </g>
+      {marks.map((mark) => (
+        <CurvePoint
+          key={mark.label}
+          geometry={geometry}
+          mark={mark}
+          text={numbers.percent(mark.fraction)}
+          besideGate={target !== null && Math.abs(target.temperatureC - mark.temperatureC) < 1.5}
+        />
       ))}
     </svg>
   );

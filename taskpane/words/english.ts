@@ -201,7 +201,7 @@ export const english = {
   },
   taken: {
     summary: (rows: number, names: string, amounts: string) =>
-      `${plural(rows, "row", "rows")}: names ${names}, amounts ${amounts}`,
+      `${plural(rows, "ingredient", "ingredients")}: names ${names}, amounts ${amounts}`,
     names: "Names",
     amounts: "Amounts",
     unit: "Unit",

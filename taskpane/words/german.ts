@@ -207,7 +207,7 @@ export const german: Words = {
   },
   taken: {
     summary: (rows, names, amounts) =>
-      `${plural(rows, "Zeile", "Zeilen")}: Namen ${names}, Mengen ${amounts}`,
+      `${plural(rows, "Zutat", "Zutaten")}: Namen ${names}, Mengen ${amounts}`,
     names: "Namen",
     amounts: "Mengen",
     unit: "Einheit",

@@ -82,7 +82,7 @@ describe("a recipe under the selection", () => {
 
   test("says what it took for what", async () => {
     open({ Ices: sorbet() }, "A3");
-    expect(await screen.findByText("2 rows: names A3:A4, amounts B3:B4")).toBeTruthy();
+    expect(await screen.findByText("2 ingredients: names A3:A4, amounts B3:B4")).toBeTruthy();
     expect(screen.getByText("g, as the header says")).toBeTruthy();
   });
 
