@@ -1,3 +1,5 @@
+// A batch returns a promise whether or not it waits for anything.
+/* eslint-disable @typescript-eslint/require-await */
 import { office } from "../../src/bench/host/office";
 import { run, type RequestContext } from "../../src/bench/host/requestContext";
 import { memoryGrid } from "./memoryGrid";

@@ -61,7 +61,7 @@ export function memoryGrid(contents: Readonly<Record<string, readonly (readonly 
           return typeof value === "string" && value.startsWith("=") ? value : "";
         }),
         formats: block(range, (r, c) => formats.get(`${name}!${r},${c}`) ?? "General"),
-        texts: block(range, (r, c) => String(valueAt(r, c) ?? "")),
+        texts: block(range, (r, c) => String(cells.get(`${r},${c}`) ?? "")),
       };
     },
     write: (name, range, inputs) => {

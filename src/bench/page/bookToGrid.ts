@@ -89,7 +89,7 @@ function sizesOf(
 }
 
 function sheetData(sheet: BookSheet, id: string, styles: Styles): Partial<IWorksheetData> {
-  const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
+  const columns = sheet.rows.reduce((most, row) => Math.max(most, row.length), 0);
   return {
     id,
     name: sheet.name,

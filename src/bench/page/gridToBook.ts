@@ -106,6 +106,10 @@ function sizesIn<Key extends "w" | "h">(
   return sizes;
 }
 
+/** One more than the largest key: how far the rows, or the cells of a row, reach. */
+const endOf = (places: object): number =>
+  Object.keys(places).reduce((end, key) => Math.max(end, Number(key) + 1), 0);
+
 function sheetOf(
   grid: Grid,
   data: Partial<IWorksheetData>,
@@ -113,11 +117,9 @@ function sheetOf(
 ): BookSheet {
   const name = data.name ?? "";
   const cellData = data.cellData ?? {};
-  const lookedRows = Math.max(0, ...Object.keys(cellData).map((row) => Number(row) + 1));
-  const lookedColumns = Math.max(
-    0,
-    ...Object.values(cellData).flatMap((row) => Object.keys(row).map((c) => Number(c) + 1)),
-  );
+  const rowsOfCells: readonly object[] = Object.values(cellData);
+  const lookedRows = endOf(cellData);
+  const lookedColumns = rowsOfCells.reduce<number>((most, row) => Math.max(most, endOf(row)), 0);
   return {
     name,
     hidden: data.hidden === BooleanNumber.TRUE,

@@ -1,10 +1,10 @@
-import { IUndoRedoService } from "@univerjs/core";
+import { BooleanNumber, IUndoRedoService } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import "@univerjs/sheets-table/facade";
 import type { Book } from "../book";
 import { bookToGrid } from "./bookToGrid";
 
-const TABLE_STYLE = { tableStyleId: "table-default-0" };
+const TABLE_STYLE = "plain";
 let opened = 0;
 
 /**
@@ -16,6 +16,10 @@ export async function openBook(api: FUniver, book: Book): Promise<readonly strin
   opened += 1;
   const workbook = api.createWorkbook(bookToGrid(book, `book${opened}`));
   if (former !== undefined) api.disposeUnit(former);
+  const header = { bg: { rgb: "#e8eef3" }, bl: BooleanNumber.TRUE };
+  workbook.registerRangeTheme(
+    workbook.createRangeThemeStyle(TABLE_STYLE, { headerRowStyle: header }),
+  );
   const refused: string[] = [];
   for (const { name, refersTo, sheet } of book.names) {
     const target = sheet === null ? workbook : workbook.getSheetByName(sheet);
@@ -30,7 +34,9 @@ export async function openBook(api: FUniver, book: Book): Promise<readonly strin
         endColumn: range.right,
       };
       const id = `table${opened}-${index}-${name}`;
-      const added = await workbook.addTable(`sheet${index + 1}`, name, area, id, TABLE_STYLE);
+      const added = await workbook.addTable(`sheet${index + 1}`, name, area, id, {
+        tableStyleId: TABLE_STYLE,
+      });
       if (!added)
         refused.push(`The table ${name} could not be kept as a table; its cells are there.`);
     }
