@@ -16,6 +16,11 @@ export const freezingPointC = ({ items, grams, ownIngredients }: Mix): number | 
     ? null
     : numberFrom("FREEZINGPOINT", column(items), column(grams), ownIngredients);
 
+/** One standard uncertainty of the freezing point, K; 0 when it is not known. */
+export const freezingPointUncertaintyK = ({ items, grams, ownIngredients }: Mix): number =>
+  numberFrom("UNCERTAINTY", column(items), column(grams), "freezing point", null, ownIngredients) ??
+  0;
+
 /** Share that is ice at a temperature, 0–1, or null. */
 export const iceFraction = (
   mix: Mix,

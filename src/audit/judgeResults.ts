@@ -1,5 +1,6 @@
 import { rounded } from "./effect";
 import type { AuditContext } from "./context";
+import { freezingPointUncertaintyK } from "./answers";
 import { explainResult } from "./explainResult";
 import type { Finding } from "./finding";
 import { findingAt } from "./findingAt";
@@ -39,6 +40,25 @@ const isOff = (
   relative: number,
 ): boolean => Math.abs(stated - ours) > Math.max(LEAST[role], relative * Math.abs(ours));
 
+/** A number without a known mistake behind it must be off by more than both of these. */
+const UNEXPLAINED_RELATIVE = 0.08;
+const UNCERTAINTIES = 2;
+
+/** Whether a difference could be other data for the same mix: natural fruit, another table of freezing points. */
+function mayBeOtherData(
+  context: AuditContext,
+  result: StatedResult,
+  stated: number,
+  ours: number,
+): boolean {
+  if (result.role === "molality" || result.role === "ice fraction") return false;
+  if (!isOff(result.role, stated, ours, UNEXPLAINED_RELATIVE)) return true;
+  // Far off is far off: the uncertainty is asked for only where it could matter.
+  if (isOff(result.role, stated, ours, 4 * UNEXPLAINED_RELATIVE)) return false;
+  const mix = context.mixOf(result.block, result.recipe);
+  return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
+}
+
 function explanationOf(context: AuditContext, result: StatedResult) {
   if (result.role === "ice fraction") return null;
   const mix = context.mixOf(result.block, result.recipe);
@@ -59,6 +79,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
   if (idealOnly && !isOff(role, stated, ours, IDEAL_RELATIVE)) return null;
+  if (explanation === null && mayBeOtherData(context, result, stated, ours)) return null;
   const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
   const unit = OUR_UNIT[role];
   const why = idealOnly

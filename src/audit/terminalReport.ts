@@ -18,6 +18,9 @@ function findingLines({ severity, sheet, cell, message, effect, fix, rule }: Fin
 const counted = (number: number, word: string): string =>
   `${number} ${word}${number === 1 ? "" : "s"}`;
 
+/** Control characters in a sheet's texts must not steer the terminal. */
+const tame = (text: string): string => text.replace(/[^\P{Cc}\n]/gu, "�");
+
 /** The report as text for a terminal. */
 export function terminalReport(name: string, { findings, recipes, summary }: AuditReport): string {
   const found = `${name}: ${counted(summary.sheets, "sheet")}, ${counted(summary.recipes, "recipe")}.`;
@@ -26,12 +29,6 @@ export function terminalReport(name: string, { findings, recipes, summary }: Aud
     findings.length === 0
       ? "No findings."
       : `${counted(summary.errors, "error")}, ${counted(summary.warnings, "warning")}, ${counted(summary.notes, "note")}.`;
-  return [
-    found,
-    ...taken,
-    "",
-    ...findings.map(findingLines),
-    ...(findings.length > 0 ? [""] : []),
-    result,
-  ].join("\n");
+  const spaced = findings.length > 0 ? [...findings.map(findingLines), ""] : [];
+  return tame([found, ...taken, "", ...spaced, result].join("\n"));
 }

@@ -60,6 +60,15 @@ process.stdout.on("error", () => {
   process.exitCode = FINDINGS;
 });
 
-void audit(process.argv.slice(2)).then((code) => {
-  process.exitCode = code;
-});
+void audit(process.argv.slice(2)).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (mishap: unknown) => {
+    const what = mishap instanceof Error ? mishap.message : String(mishap);
+    process.stderr.write(
+      `The audit itself failed on this workbook (${what.split("\n")[0] ?? ""}).\n`,
+    );
+    process.exitCode = UNREADABLE;
+  },
+);

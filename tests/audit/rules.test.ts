@@ -894,6 +894,18 @@ const CASES: readonly Case[] = [
     rows: recipe([null], ["Churned at (°C)", -5], ["Served at", { value: 9, format: '0 "°F"' }]),
     cells: ["B6"],
   },
+  // Strawberries vary: ASHRAE prints −0.78 °C (2018 Handbook, Refrigeration, table 19.3, from memory).
+  {
+    rule: "result-differs",
+    what: "a table's value for plain fruit",
+    rows: [
+      ["Ingredient", "g"],
+      ["Strawberry", 500],
+      ["Water", 1],
+      ["Freezing point", -0.78],
+    ],
+    cells: [],
+  },
 ];
 
 const examples = (wanted: boolean) =>
