@@ -11,6 +11,7 @@ import { density } from "./functions/density";
 import { depression } from "./functions/depression";
 import { freezingCurve } from "./functions/freezingCurve";
 import { freezingPoint } from "./functions/freezingPoint";
+import { freezingTime } from "./functions/freezingTime";
 import { glassTransition } from "./functions/glassTransition";
 import { grams } from "./functions/grams";
 import { iceFraction } from "./functions/iceFraction";
@@ -57,6 +58,7 @@ export const worksheetFunctions: readonly WorksheetFunction[] = [
   glassTransition,
   maxFreezeConcentrated,
   texture,
+  freezingTime,
   waterActivity,
   boilingPoint,
   osmoticPressure,

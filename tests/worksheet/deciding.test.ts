@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { callFunction } from "../../src/worksheet/callFunction";
+import { calculated } from "./calculated";
 import { cellOf, column, numberOf, ofRecipe, problemOf } from "./ask";
 
 const base = { water: 600, sucrose: 120, "whole milk": 200, "fine salt": 1 };
@@ -109,14 +110,6 @@ describe("AMOUNTFOR refuses", () => {
   });
 });
 
-/** The sum on the board, typed into a calculator. */
-function calculated(numbers: string): number {
-  const sum = numbers.replaceAll("×", "*").replaceAll("ln", "Math.log");
-  if (!/^[-+*/(). \deE]*(Math\.log[-+*/(). \deE]*)?$/.test(sum))
-    throw new Error(`not a sum: ${sum}`);
-  return Number(new Function(`return ${sum};`)());
-}
-
 describe("WORKING", () => {
   test.each([
     ["a sorbet", { water: 600, sucrose: 180, strawberries: 300, "fine salt": 1 }, -12],
@@ -140,7 +133,7 @@ describe("WORKING", () => {
     expect(lines.length).toBeGreaterThan(8);
     for (const [step, , numbers, result] of lines) {
       if (typeof result !== "number") continue;
-      const found = calculated(String(numbers));
+      const found = calculated(numbers as string);
       expect([step, Math.abs(found - result) <= 3e-6 * Math.max(Math.abs(result), 1e-2)]).toEqual([
         step,
         true,
@@ -181,7 +174,9 @@ describe("TEXTURE", () => {
         fc.double({ min: 20, max: 60, noNaN: true }),
         (temperatureC, sucrose) => {
           const word = (at: number) =>
-            scale.indexOf(String(cellOf("TEXTURE", [["water", "sucrose"]], [[100, sucrose]], at)));
+            scale.indexOf(
+              cellOf("TEXTURE", [["water", "sucrose"]], [[100, sucrose]], at) as string,
+            );
           expect(word(temperatureC - 1)).toBeGreaterThanOrEqual(word(temperatureC));
         },
       ),
@@ -193,7 +188,7 @@ describe("TEXTURE", () => {
 describe("CAUTIONS", () => {
   const told = (recipe: Readonly<Record<string, number>>, own: unknown = null) =>
     callFunction("CAUTIONS", column(Object.keys(recipe)), column(Object.values(recipe)), own)
-      .map((row) => row.slice(0, 2).join(" | "))
+      .map(([text, because]) => `${text as string} | ${because as string}`)
       .join("\n");
 
   test("honey, nuts, alcohol and milk are named with what brings them", () => {
