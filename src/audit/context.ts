@@ -13,6 +13,9 @@ export interface AuditContext extends FoundRecipes {
   readonly mixOf: (block: RecipeBlock, recipe: Recipe) => MeantMix;
 }
 
+/** A hundred thousand recipes are read again when asked for, not kept. */
+const MOST_KEPT = 500;
+
 /** Reads a workbook once for all rules. */
 export function auditContext(workbook: Workbook): AuditContext {
   const found = findRecipes(workbook);
@@ -25,7 +28,7 @@ export function auditContext(workbook: Workbook): AuditContext {
   const mixes = new WeakMap<Recipe, MeantMix>();
   const mixOf = (block: RecipeBlock, recipe: Recipe): MeantMix => {
     const mix = mixes.get(recipe) ?? meantMix(block, recipe, checkFor(block));
-    mixes.set(recipe, mix);
+    if (block.recipes.length <= MOST_KEPT) mixes.set(recipe, mix);
     return mix;
   };
   return { ...found, workbook, results: statedResults(workbook, found.blocks), checkFor, mixOf };

@@ -53,8 +53,9 @@ function mayBeOtherData(
 ): boolean {
   if (result.role === "molality" || result.role === "ice fraction") return false;
   if (!isOff(result.role, stated, ours, UNEXPLAINED_RELATIVE)) return true;
-  // Far off is far off: the uncertainty is asked for only where it could matter.
-  if (isOff(result.role, stated, ours, 4 * UNEXPLAINED_RELATIVE)) return false;
+  // Far off is far off: the uncertainty is asked for only where it could matter, and not for a whole column.
+  const isFar = isOff(result.role, stated, ours, 4 * UNEXPLAINED_RELATIVE);
+  if (isFar || result.block.recipes.length > MANY) return false;
   const mix = context.mixOf(result.block, result.recipe);
   return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
 }

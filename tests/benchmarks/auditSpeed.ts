@@ -1,6 +1,7 @@
 /**
- * Reads and audits workbooks of 100,000 and 200,000 rows × 10 columns (recipes in rows with a stated freezing
- * point), each in a process of its own, and prints time, peak memory and the ratio at twice the rows.
+ * Reads and audits workbooks of 100,000 and 200,000 rows × 10 columns: recipes in rows with a stated freezing
+ * point, every one of them wrong, which is the worst case. Each runs in a process of its own; prints time,
+ * peak memory and the ratio at twice the rows.
  * Run: npx tsx tests/benchmarks/auditSpeed.ts
  */
 import { execFileSync } from "node:child_process";

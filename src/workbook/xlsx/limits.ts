@@ -10,9 +10,9 @@ export const LIMITS = {
   /** A small part may be all blanks: the ratio counts beyond this size only. */
   ratioFromBytes: 10_000_000,
   xmlDepth: 64,
-  cells: 2_000_000,
+  cells: 2_500_000,
   /** Different texts and formulas: they weigh some hundred bytes each. */
-  texts: 1_200_000,
+  texts: 1_500_000,
   sheets: 500,
   /** Ranges are kept one by one: merged blocks, columns' widths, tables, names. */
   ranges: 100_000,
