@@ -1,22 +1,14 @@
 import { cautions } from "../catalogue/cautions";
 import type { CautionKey } from "../catalogue/ingredient";
-import { bibliography, type SourceKey } from "../foundation/bibliography";
+import type { SourceKey } from "../foundation/bibliography";
 import { isProblem } from "../foundation/problem";
 import { allergenWords } from "./allergenWords";
 import { gramsOfSubstance } from "./amounts";
 import { freezingPointOfMix } from "./freezing";
 import type { Item } from "./item";
+import { sourceText, type CautionRow } from "./cautionRow";
 import type { Mix } from "./mix";
-
-/** One thing to tell: what, because of what, on whose word. */
-export interface CautionRow {
-  readonly text: string;
-  readonly because: string;
-  readonly source: string;
-}
-
-const sourceText = (keys: readonly SourceKey[]): string =>
-  keys.map((key) => bibliography[key]).join("; ");
+import { solubilityRows } from "./solubilityRows";
 
 /** Cautions that a dissolved substance brings with it, however it came into the mix. */
 const BY_SUBSTANCE: readonly (readonly [string, CautionKey])[] = [
@@ -76,31 +68,6 @@ function ownRows({ parts }: Mix): CautionRow[] {
       ? []
       : [{ text: item.cautionText, because: item.name, source: item.source }],
   );
-}
-
-/** Lactose in the water of a mix above which it is felt as sand in storage. Common practice, no source. */
-const SANDY_LACTOSE_PER_100 = 9.6;
-
-function solubilityRows(mix: Mix): CautionRow[] {
-  const per100 = (grams: number) => (100 * grams) / mix.waterGrams;
-  const lactose = per100(gramsOfSubstance(mix, "lactose"));
-  const sandy: CautionRow[] =
-    lactose > SANDY_LACTOSE_PER_100
-      ? [
-          {
-            text: `Lactose may crystallise and feel sandy in storage: ${lactose.toFixed(1)} g per 100 g of water, and up to ${SANDY_LACTOSE_PER_100} is usual.`,
-            because: "lactose",
-            source: sourceText(["commonPractice"]),
-          },
-        ]
-      : [];
-  const tooMuch = mix.doses.flatMap(({ substance, grams }): CautionRow[] => {
-    const figure = substance.solute?.solubility20;
-    if (figure === undefined || per100(grams) <= figure.value) return [];
-    const text = `More ${substance.name} than dissolves at 20 °C: ${per100(grams).toFixed(0)} g per 100 g of water, and ${figure.value} dissolve.`;
-    return [{ text, because: substance.name, source: sourceText([figure.source]) }];
-  });
-  return mix.waterGrams > 0 ? [...sandy, ...tooMuch] : [];
 }
 
 /** Says so when the main solute's curve is used colder than it has been checked. */

@@ -1,6 +1,6 @@
 import { badInput, isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
-import { mixOf, mixOfItem } from "./composeMix";
+import { mixOf, mixOfItem } from "./mixOf";
 import type { Item } from "./item";
 import type { Mix, MixPart } from "./mix";
 import { sucroseEquivalentGrams } from "./sweetness";

@@ -2,7 +2,7 @@ import { bibliography } from "../foundation/bibliography";
 import { isProblem } from "../foundation/problem";
 import type { Mix } from "./mix";
 import { textureOf } from "./texture";
-import type { WorkingLine } from "./working";
+import { shown, type WorkingLine } from "./workingLine";
 
 const practice = bibliography.commonPractice;
 
@@ -16,7 +16,6 @@ export function textureLines(mix: Mix, temperatureC: number): readonly WorkingLi
       "by the share of the mix that is ice: 0.15 pours, 0.40 spoons, 0.60 scoops, 0.82 bites, above rock-hard";
     return [{ step: "texture", formula, numbers: "", result: word, unit: "", source: practice }];
   }
-  const shown = (value: number) => String(Number(value.toPrecision(7)));
   const distance = temperatureC - glass.transitionC;
   return [
     {

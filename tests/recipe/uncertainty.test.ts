@@ -2,7 +2,7 @@ import { findItem } from "../../src/catalogue/findItem";
 import { ingredients } from "../../src/catalogue/ingredients";
 import { freezingPointOfMix, iceFractionOfMix } from "../../src/recipe/freezing";
 import { catalogueItem } from "../../src/recipe/catalogueItem";
-import { mixOf } from "../../src/recipe/composeMix";
+import { mixOf } from "../../src/recipe/mixOf";
 import type { Item } from "../../src/recipe/item";
 import type { Mix, MixPart } from "../../src/recipe/mix";
 import { spreadVariance } from "../../src/recipe/spreadVariance";

@@ -2,7 +2,7 @@ import { isProblem, outsideValidity } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import { wholeItem } from "../../recipe/catalogueItem";
 import { componentGrams } from "../../recipe/components";
-import { mixOfItem } from "../../recipe/composeMix";
+import { mixOfItem } from "../../recipe/mixOf";
 import { cautionWords } from "../../recipe/cautionWords";
 import { allergenWords } from "../../recipe/allergenWords";
 import type { Item } from "../../recipe/item";

@@ -1,5 +1,4 @@
 import { isProblem } from "../../foundation/problem";
-import { textureLines } from "../../recipe/textureLines";
 import { workingOf } from "../../recipe/working";
 import { defineTable, optionalTemperature, ownIngredients, recipe } from "../define";
 
@@ -26,10 +25,9 @@ export const working = defineTable({
   table: ({ mix, temperature: temperatureC }) => {
     const lines = workingOf(mix, temperatureC);
     if (isProblem(lines)) return lines;
-    const texture = temperatureC === null ? [] : textureLines(mix, temperatureC);
     return [
       ["step", "formula", "numbers", "result", "unit", "source"],
-      ...[...lines, ...texture].map((one) => [
+      ...lines.map((one) => [
         ...[one.step, one.formula, one.numbers, one.result, one.unit, one.source],
       ]),
     ];

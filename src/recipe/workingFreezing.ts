@@ -1,0 +1,78 @@
+import { isProblem } from "../foundation/problem";
+import { freezingPointOfMix } from "./freezing";
+import type { Mix } from "./mix";
+import { maxFreezeTemperatureC } from "./solution";
+import { freezingPointUncertaintyK } from "./uncertainty";
+import { heldLines } from "./workingHeld";
+import { line, shown, type WorkingLine } from "./workingLine";
+import { idealLines } from "./workingSolution";
+
+/** How the freezing point comes about, or why there is none. */
+export function freezingLines(mix: Mix): WorkingLine[] {
+  const pointC = freezingPointOfMix(mix);
+  if (isProblem(pointC)) return neverLines(mix, pointC.message.replace(/^grams: /, ""));
+  if (pointC === 0) {
+    return [line("freezing point", "nothing is dissolved", "0", 0, "°C", "murphyKoop2005")];
+  }
+  const [, ideal] = idealLines(mix);
+  const idealK = Number(ideal?.result ?? 0);
+  const uncertaintyK = freezingPointUncertaintyK(mix);
+  return [
+    ...heldLines(mix, pointC).lines,
+    line(
+      "freezing point: there all the water is held",
+      "θ such that Σ mol × w(θ) = water",
+      shown(pointC),
+      pointC,
+      "°C",
+      "stokesRobinson1966",
+    ),
+    line(
+      "real less ideal depression",
+      "solutes hold water, ions hold each other",
+      `${shown(-pointC)} - ${shown(idealK)}`,
+      -pointC - idealK,
+      "K",
+      "rimeline",
+    ),
+    ...(isProblem(uncertaintyK)
+      ? []
+      : [
+          line(
+            "one standard uncertainty",
+            "curves, mixing rule and ingredients",
+            shown(uncertaintyK),
+            uncertaintyK,
+            "K",
+            "rimeline",
+          ),
+        ]),
+  ];
+}
+
+/** Why no ice forms: what the solutes would hold at the end of freezing is more than all the water. */
+function neverLines(mix: Mix, reason: string): WorkingLine[] {
+  const lowestC = maxFreezeTemperatureC(mix);
+  if (lowestC === null) return [line("freezing point", reason, "", "none", "", "rimeline")];
+  const { lines, heldKg } = heldLines(mix, Math.max(lowestC, -100));
+  return [
+    line(
+      "freezing would end (Tm′)",
+      "mean by mass of what is dissolved",
+      shown(lowestC),
+      lowestC,
+      "°C",
+      "roos1993",
+    ),
+    ...lines,
+    line(
+      "held beyond the water there is, at Tm′",
+      "held − water",
+      `${shown(heldKg)} - ${shown(mix.waterGrams / 1000)}`,
+      heldKg - mix.waterGrams / 1000,
+      "kg",
+      "rimeline",
+    ),
+    line("freezing point", reason, "", "none", "", "rimeline"),
+  ];
+}
