@@ -1,12 +1,14 @@
 import "./style.css";
 import { registerFunctions } from "../../workbook/univer/registerFunctions";
 import { parseA1 } from "../address";
+import { sheet } from "../demo/cells";
 import { demoBook } from "../demo/demoBook";
 import type { Bench } from "./bench";
 import { bookFiles } from "./bookFiles";
 import { createGrid, setGridLanguage, type Language } from "./createGrid";
 import { onFileDrop } from "./fileDrop";
 import { loadFunctions } from "./functionHost";
+import { openBook } from "./openBook";
 import { placeBelowFormulaBar, showMessage } from "./messageLine";
 import { showNotice } from "./notice";
 import { setUpPaneDivider } from "./paneDivider";
@@ -38,9 +40,11 @@ async function start(): Promise<void> {
     document.title = `${name} – Rimeline`;
   });
 
+  // The grid takes functions only when a book is open, and remembers formulas met before as #NAME?.
   const functions = await loading;
-  await files.show(demoBook);
+  await openBook(api, { name: "", sheets: [sheet("Blank", [], [])], names: [] });
   const messages = registerFunctions(api, functions);
+  await files.show(demoBook);
   const messageAt: Bench["messageAt"] = (sheet, row, column) => {
     const workbook = api.getActiveWorkbook();
     const sheetId = workbook?.getSheetByName(sheet)?.getSheetId();

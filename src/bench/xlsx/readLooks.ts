@@ -53,7 +53,9 @@ function looksOf(sheet: Worksheet): SheetLooks {
   sheet.eachRow((row, number) => {
     if (row.height) rowHeightsPx.set(number - 1, Math.round(row.height * PX_PER_POINT));
   });
-  const view = sheet.views.find(({ state }) => state === "frozen") as
+  // A sheet without views has no list of them either, whatever its type says.
+  const views = (sheet.views as Worksheet["views"] | undefined) ?? [];
+  const view = views.find(({ state }) => state === "frozen") as
     { xSplit?: number; ySplit?: number } | undefined;
   return {
     lookAt: (row, column) => {
