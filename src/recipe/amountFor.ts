@@ -5,13 +5,9 @@ import { exchangeOf, type Exchange, type Hold } from "./exchange";
 import type { Item } from "./item";
 import type { Mix } from "./mix";
 import { notFood } from "./notFood";
-import { quantityOfMix, type Quantity } from "./quantity";
-
-export interface Wish {
-  readonly quantity: Quantity;
-  readonly value: number;
-  readonly temperatureC: number;
-}
+import { linearAmount } from "./linearAmount";
+import { quantityOfMix } from "./quantity";
+import type { Wish } from "./wish";
 
 const STEPS = 40;
 
@@ -93,8 +89,8 @@ function unreachable(found: readonly Trial[], item: Item, { quantity, value }: W
 }
 
 /**
- * Grams of an item in all with which a quantity of the mix becomes a value: bracketed on the recipe itself,
- * so that the amount put back gives the value. A problem with the reachable range when none does.
+ * Grams of an item in all with which a quantity of the mix becomes a value: by the linear structure where it
+ * leads there, else by search; the amount put back gives the value. A problem with the reachable range when none does.
  */
 export function amountForWish(
   mix: Mix,
@@ -107,6 +103,20 @@ export function amountForWish(
   const tried = exchange.mixWith(Math.min(1, exchange.mostGrams));
   const refusal = notFood(mix) ?? (isProblem(tried) ? null : notFood(tried));
   if (refusal !== null) return refusal;
+  const direct = linearAmount(exchange, mix, wish);
+  if (direct !== null && meets(exchange, direct, wish)) return direct;
+  return bySearch(exchange, mix, item, wish);
+}
+
+const CLOSE = 1e-10;
+
+function meets({ mixWith }: Exchange, grams: number, wish: Wish): boolean {
+  const value = valueWith(mixWith, grams, wish);
+  return !isProblem(value) && Math.abs(value - wish.value) <= CLOSE;
+}
+
+/** Where the linear way does not lead there: trial amounts that bracket the wish, then root finding. */
+function bySearch(exchange: Exchange, mix: Mix, item: Item, wish: Wish): Result<number> {
   const { found, lastProblem } = trials(exchange, mix, wish);
   if (found.length === 0 && lastProblem !== null) return lastProblem;
   const now = mix.parts.reduce(

@@ -29,7 +29,7 @@ export function freezingPointOfMix(mix: Mix): Result<number> {
     return lowestC === null || lowestC < COLDEST_C
       ? outsideValidity(`grams: ${lowerFirst(pointC.message)}`)
       : outsideValidity(
-          `grams: no ice forms in this mix; its ice line lies below ${COLDEST_C} °C and freezing ends at ${rounded(lowestC)} °C (Tm′).`,
+          `grams: no ice forms in this mix; its ice line lies below ${rounded(COLDEST_C)} °C and freezing ends at ${rounded(lowestC)} °C (Tm′).`,
         );
   }
   return lowestC !== null && pointC < lowestC ? neverFreezes(pointC, lowestC) : pointC;

@@ -24,7 +24,7 @@ export interface FreezingTask {
 
 /** The foods on which the method was checked hold more water than this. @source pham1986 */
 const LEAST_WATER_FRACTION = 0.55;
-const STEPS = 200;
+const STEPS = 60;
 
 function refusal(mix: Mix, { startC, coreC, airC }: FreezingTask): Problem | null {
   const cooling = startC > coreC;

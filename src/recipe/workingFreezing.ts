@@ -1,3 +1,4 @@
+import { EXTRAPOLATED_BELOW_C } from "../foundation/constants";
 import { isProblem } from "../foundation/problem";
 import { freezingPointOfMix } from "./freezing";
 import type { Mix } from "./mix";
@@ -27,6 +28,18 @@ export function freezingLines(mix: Mix): WorkingLine[] {
       "°C",
       "stokesRobinson1966",
     ),
+    ...(pointC < EXTRAPOLATED_BELOW_C
+      ? [
+          line(
+            "colder than any curve was checked",
+            "extrapolated",
+            "",
+            "extrapolated",
+            "",
+            "rimeline",
+          ),
+        ]
+      : []),
     line(
       "real less ideal depression",
       "solutes hold water, ions hold each other",

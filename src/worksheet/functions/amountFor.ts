@@ -56,7 +56,7 @@ export const amountFor = defineFunction({
     from: "computed here",
   },
   method:
-    "Changes the amount of the item alone (hold others), all others in proportion (hold mass), or in exchange for `replacing`, gram for gram or at equal sweetness, until the quantity has the value: 40 trial amounts bracket it, then bracketed root finding. Refused for what is no food.",
+    "Changes the amount of the item alone (hold others), all others in proportion (hold mass), or in exchange for `replacing`, gram for gram or at equal sweetness, until the quantity has the value. At a fixed temperature everything is linear in the grams, so two trial amounts give the answer; where freezing ends (Tm′) it is bracketed and searched. Refused for what is no food.",
   seeAlso: ["CHECK", "ICEFRACTION", "FREEZINGPOINT"],
   compute: ({ mix, item: wanted, quantity, value, temperature, replacing, hold }) => {
     const [from, to] = LIMITS[quantity];
