@@ -28,6 +28,10 @@ const statable = (effect: Effect | null): Effect | null =>
     ? null
     : effect;
 
+/** −3.9, as it is printed; in "what to enter" the key that is typed stays. */
+const withMinusSigns = (message: string): string =>
+  message.replace(/(?<![\p{L}\p{N}"'-])-(?=\d)/gu, "−");
+
 /** Makes a finding for a cell or a range. */
 export function findingAt(
   rule: { readonly id: string; readonly severity: Severity },
@@ -42,7 +46,7 @@ export function findingAt(
     severity,
     sheet: sheet.name,
     cell,
-    message: shortened(message),
+    message: shortened(withMinusSigns(message)),
     effect: statable(effect),
     ...(fix !== undefined && { fix }),
   };

@@ -1,7 +1,7 @@
 import type { Matrix } from "../foundation/cell";
 import { amountOf } from "./recipes/amountOf";
 import type { ItemCheck } from "./recipes/knownItems";
-import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
+import type { Recipe, RecipeBlock, RecipeName } from "./recipes/recipeBlock";
 
 /** A recipe as the worksheet functions take it. */
 export interface Mix {
@@ -14,12 +14,15 @@ export interface Mix {
 export interface MeantMix extends Mix {
   /** False when an ingredient with an amount is unknown or ambiguous, or its amount unreadable. */
   readonly complete: boolean;
+  /** Where each item is written. */
+  readonly names: readonly RecipeName[];
 }
 
 /** The mix a recipe means: numbers typed as text are read, unknown names are left out. */
 export function meantMix(block: RecipeBlock, recipe: Recipe, check: ItemCheck): MeantMix {
   const items: string[] = [];
   const grams: number[] = [];
+  const names: RecipeName[] = [];
   let complete = true;
   for (const name of block.names) {
     const amount = amountOf(block, recipe, name);
@@ -31,17 +34,29 @@ export function meantMix(block: RecipeBlock, recipe: Recipe, check: ItemCheck): 
     // An ambiguous name stands for its first choice where a mistake elsewhere is sized.
     items.push(knowledge.kind === "known" ? name.item : (knowledge.choices[0] ?? name.item));
     grams.push(amount.grams);
+    names.push(name);
   }
-  return { items, grams, complete, ownIngredients: block.ownIngredients };
+  return { items, grams, names, complete, ownIngredients: block.ownIngredients };
 }
 
-/** The same mix with one ingredient's name or grams changed. */
-export function changedMix(mix: Mix, item: string, change: { item?: string; grams?: number }): Mix {
-  const at = mix.items.indexOf(item);
+const indexOf = (mix: MeantMix, { row, column }: RecipeName): number =>
+  mix.names.findIndex((name) => name.row === row && name.column === column);
+
+/** The grams of one ingredient, 0 when it is not in the mix. */
+export const gramsIn = (mix: MeantMix, name: RecipeName): number =>
+  mix.grams[indexOf(mix, name)] ?? 0;
+
+/** The same mix with one ingredient's item or grams changed. */
+export function changedMix(
+  mix: MeantMix,
+  name: RecipeName,
+  change: { readonly item?: string; readonly grams?: number },
+): MeantMix {
+  const at = indexOf(mix, name);
   if (at < 0) return mix;
   return {
-    items: mix.items.map((name, index) => (index === at ? (change.item ?? name) : name)),
+    ...mix,
+    items: mix.items.map((item, index) => (index === at ? (change.item ?? item) : item)),
     grams: mix.grams.map((grams, index) => (index === at ? (change.grams ?? grams) : grams)),
-    ownIngredients: mix.ownIngredients,
   };
 }

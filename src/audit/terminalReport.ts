@@ -24,7 +24,12 @@ const tame = (text: string): string => text.replace(/[^\P{Cc}\n]/gu, "�");
 /** The report as text for a terminal. */
 export function terminalReport(name: string, { findings, recipes, summary }: AuditReport): string {
   const found = `${name}: ${counted(summary.sheets, "sheet")}, ${counted(summary.recipes, "recipe")}.`;
-  const taken = recipes.map(({ sheet, taken: sentence }) => `  ${sheet}: ${sentence}`);
+  const taken =
+    recipes.length === 0
+      ? [
+          "  No recipe is seen: one has a column or row of known names and amounts beside or below them.",
+        ]
+      : recipes.map(({ sheet, taken: sentence }) => `  ${sheet}: ${sentence}`);
   const result =
     findings.length === 0
       ? "No findings."

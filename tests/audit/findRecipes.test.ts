@@ -97,6 +97,14 @@ describe("A recipe is found", () => {
       ]),
     ).toEqual([[[100, 12.5, 30]]]);
   });
+  test("apart from another table beside it", () => {
+    const rows: Rows = [
+      ["Ingredient", "g", null, "Weekday", "Batch g"],
+      ["Water", 600, null, "Monday", 900],
+      ["Sucrose", 180, null, "Friday", 800],
+    ];
+    expect(grams(rows)).toEqual([[[600, 180]]]);
+  });
   test("in a selected range alone", () => {
     const sheet = sheetFromRows("S", [
       ["Ingredient", "g", null, "Ingredient", "g"],

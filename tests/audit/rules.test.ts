@@ -938,6 +938,11 @@ describe("What a finding does to the answer", () => {
     expect(Number(found?.effect?.from) - Number(found?.effect?.to)).toBeGreaterThan(1.2);
     expect(Number(found?.effect?.from) - Number(found?.effect?.to)).toBeLessThan(1.6);
   });
+  test("a text amount of an ambiguous name has its effect too", () => {
+    expect(
+      of(findingsOf(recipe(["Dextrose", "40,5"])), "number-as-text")[0]?.effect,
+    ).not.toBeNull();
+  });
   test("Kf = 18.6 makes the depression ten times as large", () => {
     const [found] = of(findingsOf(recipe([null], ["Kf", 18.6])), "cryoscopic-constant");
     expect(Number(found?.effect?.from) / Number(found?.effect?.to)).toBeCloseTo(10, 1);

@@ -3,15 +3,49 @@ import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { FinderContext } from "./finderContext";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
-import { columnsBeside, guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
+import {
+  isEmptyBeside,
+  columnsBeside,
+  guessedHeader,
+  itemsAndTotals,
+  segmentsOf,
+  type Segment,
+} from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { isShare, unitFromFormat, unitFromHeader, unitFromWord } from "./unit";
 
-function rolesBeside(sheet: WorkbookSheet, segment: Segment): Map<number, Role> {
+/**
+ * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
+ * that another table beside it stays apart.
+ */
+function columnsOfList(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+): readonly number[] {
+  const columns: number[] = [];
+  let hasNumbers = false;
+  for (const column of columnsBeside(segment)) {
+    const isRight = column > segment.column;
+    if (isEmptyBeside(sheet, segment, items, column)) {
+      if (isRight && hasNumbers) break;
+      continue;
+    }
+    hasNumbers ||= isRight && items.some((row) => looksNumeric(sheet, row, column));
+    columns.push(column);
+  }
+  return columns;
+}
+
+function rolesBeside(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+): Map<number, Role> {
   const roles = new Map<number, Role>();
   const { headerRow } = segment;
   if (headerRow === null) return roles;
-  for (const column of columnsBeside(segment)) {
+  for (const column of columnsOfList(sheet, segment, items)) {
     const header = textAt(sheet, headerRow, column);
     const role = headerRole(header);
     // Another list of names begins: what stands beyond belongs to it.
@@ -43,7 +77,7 @@ function amountColumns(
   roles: Map<number, Role>,
 ): number[] {
   const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
-  const beside = columnsBeside(segment).filter((column) => filled(column) > 0);
+  const beside = columnsOfList(sheet, segment, items).filter((column) => filled(column) > 0);
   const named = beside.filter((column) => roles.get(column) === "amount");
   if (named.length > 0) return named;
   const plain = beside.filter(
@@ -73,7 +107,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
   const { items, totals } = itemsAndTotals(context, segment);
-  const roles = rolesBeside(sheet, segment);
+  const roles = rolesBeside(sheet, segment, items);
   const columns = amountColumns(sheet, segment, items, roles);
   const { column, headerRow } = segment;
   const names = items

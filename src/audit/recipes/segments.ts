@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { looksNumeric, textAt } from "./cells";
+import { isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headerRole";
 
@@ -43,6 +43,16 @@ export function segmentsOf(
   }
   return segments.filter((segment) => segment.rows.length > 0);
 }
+
+/** Whether a column beside a list has neither a header nor anything in the rows of the items. */
+export const isEmptyBeside = (
+  sheet: WorkbookSheet,
+  { headerRow }: Segment,
+  items: readonly number[],
+  column: number,
+): boolean =>
+  (headerRow === null || isBlank(sheet, headerRow, column)) &&
+  items.every((row) => isBlank(sheet, row, column));
 
 /** Columns beside the names that may hold amounts or say more about an ingredient. */
 export function columnsBeside({ column }: Segment): number[] {

@@ -26,7 +26,7 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
       { row: place.row, column: place.column },
       {
         message: `${name.item} is hidden but still counts in the recipe.`,
-        effect: mixEffect(changedMix(all, name.item, { grams: 0 }), all),
+        effect: mixEffect(changedMix(all, name, { grams: 0 }), all),
         fix: "Show the row or column, or delete it.",
       },
     );

@@ -5,7 +5,7 @@ import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { changedMix, type Mix } from "../mix";
+import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
@@ -47,15 +47,15 @@ function countedAt(
 }
 
 /** The mix with the inclusion taken for sugar: by its moles where the sheet has them, else gram for gram. */
-function asSugar(meant: Mix, item: string, role: Role, number: number | null): Mix {
-  const grams = meant.grams[meant.items.indexOf(item)] ?? 0;
+function asSugar(meant: MeantMix, name: RecipeName, role: Role, number: number | null): MeantMix {
+  const grams = gramsIn(meant, name);
   const molarMass = pureSolute("sucrose")?.molarMass.value;
   if (molarMass === undefined || number === null)
-    return changedMix(meant, item, { item: "sucrose" });
+    return changedMix(meant, name, { item: "sucrose" });
   if (role === "moles")
-    return changedMix(meant, item, { item: "sucrose", grams: number * molarMass });
+    return changedMix(meant, name, { item: "sucrose", grams: number * molarMass });
   const equal = role === "molar mass" ? (grams * molarMass) / number : grams;
-  return changedMix(meant, item, { item: "sucrose", grams: equal });
+  return changedMix(meant, name, { item: "sucrose", grams: equal });
 }
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
@@ -70,7 +70,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
     { row: name.row, column: counted.column },
     {
       message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
-      effect: mixEffect(asSugar(meant, name.item, counted.role, counted.number), meant),
+      effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
       fix: "Leave it out of the moles and of the solids that dissolve.",
     },
   );

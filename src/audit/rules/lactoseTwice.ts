@@ -3,7 +3,7 @@ import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { changedMix } from "../mix";
+import { changedMix, gramsIn } from "../mix";
 import { pureSolute } from "../pureSolute";
 import type { Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { amountPlace } from "../recipes/recipeBlock";
@@ -19,9 +19,9 @@ function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Find
   const lactose = block.names.find(({ item }) =>
     /^lactose/.test(pureSolute(item, block.ownIngredients)?.name ?? ""),
   );
-  const grams = lactose === undefined ? 0 : (mix.grams[mix.items.indexOf(lactose.item)] ?? 0);
+  const grams = lactose === undefined ? 0 : gramsIn(mix, lactose);
   if (lactose === undefined || grams <= 0) return [];
-  const without = changedMix(mix, lactose.item, { grams: 0 });
+  const without = changedMix(mix, lactose, { grams: 0 });
   const inDairy = componentGrams(without, "lactose");
   if (inDairy === null || inDairy <= 0 || Math.abs(grams / inDairy - 1) > AGREES) return [];
   return [

@@ -37,7 +37,7 @@ function finding(
   const other = beside !== null && beside !== unit ? beside : null;
   if (other === null || shown !== null) return null;
   const typed = context.mixOf(block, recipe);
-  const meant = changedMix(typed, name.item, { grams: (grams / gramsPer(unit)) * gramsPer(other) });
+  const meant = changedMix(typed, name, { grams: (grams / gramsPer(unit)) * gramsPer(other) });
   const address = cellName(row, column);
   return findingAt(
     identity,

@@ -5,7 +5,7 @@ import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { labelledNumbers } from "../labels";
-import { changedMix, type Mix } from "../mix";
+import { changedMix, gramsIn, type Mix } from "../mix";
 import { pureSolute } from "../pureSolute";
 import { amountOf } from "../recipes/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
@@ -69,16 +69,17 @@ function findFor(context: AuditContext, result: StatedResult): Finding[] {
   const mix = context.mixOf(block, recipe);
   if (salts.length === 0 || !isPlainSum(context, result, mix)) return [];
   const column = [...block.roles].find(([, role]) => role === "moles")?.[0] ?? 0;
-  return salts.map(({ row, item }) => {
+  return salts.map(({ row, item, column: nameColumn }) => {
     const ions = pureSolute(item, block.ownIngredients)?.vantHoff.value ?? 1;
-    const grams = mix.grams[mix.items.indexOf(item)] ?? 0;
+    const name = { row, item, column: nameColumn };
+    const grams = gramsIn(mix, name);
     return findingAt(
       identity,
       block.sheet,
       { row, column },
       {
-        message: `${item} falls into ${ions} particles, but "${result.label}" counts its ${rounded(molesAt(block, { row, item, column }), 4)} mol once.`,
-        effect: mixEffect(changedMix(mix, item, { grams: grams / ions }), mix),
+        message: `${item} falls into ${ions} particles, but "${result.label}" counts its ${rounded(molesAt(block, name), 4)} mol once.`,
+        effect: mixEffect(changedMix(mix, name, { grams: grams / ions }), mix),
         fix: `Multiply its moles by the van 't Hoff factor ${ions}.`,
       },
     );

@@ -35,7 +35,7 @@ function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Find
   const share = misread(shares);
   if (share === null || shares.length < 3) return [];
   const typed = context.mixOf(block, recipe);
-  const meant = changedMix(typed, share.name.item, { grams: share.percent * 100 });
+  const meant = changedMix(typed, share.name, { grams: share.percent * 100 });
   const address = cellName(share.amount.row, share.amount.column);
   return [
     findingAt(

@@ -1,3 +1,4 @@
+import { changedMix } from "../mix";
 import { findingAt } from "../findingAt";
 import type { Finding } from "../finding";
 import { amountOf } from "../recipes/amountOf";
@@ -29,8 +30,7 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
     });
     if (recipe === undefined) return [];
     const twice = context.mixOf(block, recipe);
-    const at = twice.items.lastIndexOf(again.item);
-    const once = { ...twice, grams: twice.grams.map((grams, index) => (index === at ? 0 : grams)) };
+    const once = changedMix(twice, again, { grams: 0 });
     const effect = mixEffect(twice, once);
     return effect === null
       ? []

@@ -4,7 +4,7 @@ import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { changedMix } from "../mix";
+import { changedMix, gramsIn } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { hydrateOfSolute, pureSolute } from "../pureSolute";
@@ -36,14 +36,13 @@ function twinOf(solute: Solute, molarMass: number): Solute | null {
 function effectOfCounting(
   context: AuditContext,
   block: RecipeBlock,
-  { item }: RecipeName,
+  name: RecipeName,
   factor: number,
 ) {
-  const recipe = block.recipes.find((one) => context.mixOf(block, one).items.includes(item));
+  const recipe = block.recipes.find((one) => gramsIn(context.mixOf(block, one), name) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);
-  const grams = meant.grams[meant.items.indexOf(item)] ?? 0;
-  return mixEffect(changedMix(meant, item, { grams: grams * factor }), meant);
+  return mixEffect(changedMix(meant, name, { grams: gramsIn(meant, name) * factor }), meant);
 }
 
 function molarMassFinding(

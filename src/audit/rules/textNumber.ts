@@ -32,7 +32,7 @@ function finding(
   if (amount.asText === null) return null;
   const typed = textAt(block.sheet, amount.row, amount.column);
   const meant = context.mixOf(block, recipe);
-  const uncounted = changedMix(meant, name.item, { grams: 0 });
+  const uncounted = changedMix(meant, name, { grams: 0 });
   const address = cellName(amount.row, amount.column);
   return findingAt(identity, block.sheet, amount, {
     message: `${address} holds the amount of ${name.item} as the text "${typed}", ${WHY[amount.asText.why]}: sums leave it out.`,
