@@ -234,6 +234,11 @@ describe("Ranges from ranges", () => {
       "Recipes!A1:D3",
     ],
     [
+      "getRange of a whole column",
+      (c: RequestContext) => c.workbook.worksheets.getItem("Costing").getRange("B:B"),
+      "Costing!B1:B20", // as far as this grid has rows
+    ],
+    [
       "getRangeByIndexes",
       (c: RequestContext) => c.workbook.worksheets.getItem("Costing").getRangeByIndexes(1, 0, 2, 2),
       "Costing!A2:B3",

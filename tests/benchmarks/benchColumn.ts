@@ -29,7 +29,7 @@ const grams = (row: number): number[] => [
 async function main(): Promise<void> {
   const { page, readyAfterMs, close } = await openBenchPage();
   await newSheet(page, "Many", [ITEMS, ...Array.from({ length: RECIPES }, (_, row) => grams(row))]);
-  const spentMs = (input: string, row: number, column: number): Promise<number> =>
+  const spentMs = (input: string | number, row: number, column: number): Promise<number> =>
     page.evaluate(
       async ([text, top, left]) => {
         const { grid } = window.rimelineBench!;
@@ -41,7 +41,7 @@ async function main(): Promise<void> {
       [input, row, column] as const,
     );
   const filled = await spentMs(`=RIME.FREEZINGPOINT(A1:H1,A2:H${RECIPES + 1})`, 1, 8);
-  const again = await spentMs("201", 1, 0);
+  const again = await spentMs(201, 1, 0);
   const values = await page.evaluate(
     (last) =>
       window.rimelineBench!.grid.read("Many", { top: 1, left: 8, bottom: last, right: 8 }).values,

@@ -1,6 +1,6 @@
 import { NAMESPACE } from "../../worksheet/namespace";
 import type { BookSheet } from "../book";
-import { formula, heading, hint, number, sheet, text, title } from "./cells";
+import { filled, formula, heading, hint, number, sheet, text, title } from "./cells";
 import { OWN_INGREDIENTS } from "./namesSheet";
 
 const HEADER_ROW = 4;
@@ -19,6 +19,8 @@ const LAST_ROW = HEADER_ROW + measures.length;
 const ITEMS = `$A$${HEADER_ROW + 1}:$A$${LAST_ROW}`;
 const GRAMS = `$D$${HEADER_ROW + 1}:$D$${LAST_ROW}`;
 const MIX = `${ITEMS},${GRAMS}`;
+
+const CURVE_STEPS = 12;
 
 /** What is asked about the bars: words, formula and format. */
 const questions: readonly (readonly [label: string, written: string, format: string])[] = [
@@ -63,7 +65,7 @@ export const barsSheet: BookSheet = sheet(
       const row = HEADER_ROW + 1 + index;
       return [
         text(item),
-        number(amount, "0.##"),
+        number(amount, Number.isInteger(amount) ? "0" : "0.00"),
         text(unit),
         formula(`${NAMESPACE}.GRAMS(A${row},B${row},C${row},${OWN_INGREDIENTS})`, "0"),
       ];
@@ -78,7 +80,8 @@ export const barsSheet: BookSheet = sheet(
     ]),
     [],
     [heading("Freezing curve"), heading(""), heading(""), heading("")],
-    [formula(`${NAMESPACE}.FREEZINGCURVE(${MIX},0,-24,12,${OWN_INGREDIENTS})`)],
+    [formula(`${NAMESPACE}.FREEZINGCURVE(${MIX},0,-24,${CURVE_STEPS},${OWN_INGREDIENTS})`)],
+    ...Array.from({ length: CURVE_STEPS + 1 }, () => ["0", "0 %", "0 %", "0 %"].map(filled)),
   ],
   [330, 110, 110, 150],
   { frozenRows: HEADER_ROW },

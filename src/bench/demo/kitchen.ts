@@ -122,4 +122,9 @@ export const recipes: readonly KitchenRecipe[] = [
     target: "scooped at −13",
     grams: { Apricot: 350, Milk: 340, Cream: 120, "Milk powder": 25, Sugar: 140, Dextrose: 30 },
   },
+  {
+    name: "Last summer's lemon ice",
+    target: "scooped at −13",
+    grams: { Water: 650, Sugar: 110, "Lemon juice": 120 },
+  },
 ];

@@ -91,7 +91,7 @@ export const recipesSheet: BookSheet = sheet(
     [],
     prices(),
   ],
-  [230, 84, 140, 60, 100, 300, ...pantry.map(() => 76), 72, 64],
+  [230, 84, 140, 60, 100, 430, ...pantry.map(() => 76), 72, 64],
   { frozenRows: HEADER_ROW, frozenColumns: 1, rowHeightsPx: new Map([[HEADER_ROW - 1, 42]]) },
 );
 

@@ -1,6 +1,8 @@
+import { MAX_COLUMNS, MAX_ROWS } from "../../workbook/address";
 import { parseA1, splitSheet } from "../address";
 import { ClientObject } from "./clientObject";
 import { HostError } from "./hostError";
+import { intersection } from "./place";
 import { Range } from "./range";
 import { TableCollection } from "./table";
 
@@ -48,7 +50,10 @@ export class Worksheet extends ClientObject<string> {
         const sheet = this.found();
         const { rowCount = 1, columnCount = 1 } = this.description(sheet) ?? {};
         const whole = { top: 0, left: 0, bottom: rowCount - 1, right: columnCount - 1 };
-        const range = address === undefined ? whole : parseA1(splitSheet(address).address);
+        const asked = address === undefined ? whole : parseA1(splitSheet(address).address);
+        // Whole rows and columns end where the grid ends.
+        const isWhole = asked?.bottom === MAX_ROWS - 1 || asked?.right === MAX_COLUMNS - 1;
+        const range = asked !== null && isWhole ? intersection(asked, whole) : asked;
         if (range === null) {
           throw new HostError("InvalidArgument", `'${address ?? ""}' is not an address.`);
         }

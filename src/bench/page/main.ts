@@ -13,6 +13,7 @@ import { placeBelowFormulaBar, showMessage } from "./messageLine";
 import { showNotice } from "./notice";
 import { setUpPaneDivider } from "./paneDivider";
 import { UniverGrid } from "./univerGrid";
+import { showWords } from "./words";
 
 function element(id: string): HTMLElement {
   const found = document.getElementById(id);
@@ -65,6 +66,7 @@ async function start(): Promise<void> {
   grid.onSelectionChanged(explain);
   api.getFormula().calculationResultApplied(explain);
 
+  const pane = element("pane") as HTMLIFrameElement;
   const fileInput = element("open-file") as HTMLInputElement;
   fileInput.addEventListener("change", () => {
     const [file] = fileInput.files ?? [];
@@ -76,12 +78,14 @@ async function start(): Promise<void> {
   element("demo-book").addEventListener("click", () => tell(() => files.show(demoBook)));
   element("language").addEventListener("change", (event) => {
     const language = (event.target as HTMLSelectElement).value as Language;
-    document.documentElement.lang = language;
+    document.documentElement.lang = language; // the pane's host tells the pane
+    showWords(language);
     setGridLanguage(api, language);
+    pane.contentWindow?.location.reload();
   });
-  setUpPaneDivider(element("divider"), element("pane"), element("toggle-pane"));
+  setUpPaneDivider(element("divider"), pane, element("toggle-pane"));
   await grid.settled();
-  (element("pane") as HTMLIFrameElement).src = "/pane.html";
+  pane.src = "/pane.html";
 }
 
 start().catch((error: unknown) => {

@@ -128,6 +128,7 @@ export class UniverGrid implements Grid {
   };
 
   readonly read = (name: string, range: CellRange): GridBlock => {
+    this.makeRoom(name, range);
     const sheet = this.sheet(name);
     const area = sheet.getRange(toRange(range));
     const spilled = this.spilled(sheet);
@@ -148,11 +149,19 @@ export class UniverGrid implements Grid {
     };
   };
 
+  /** The grid's sheets have an edge that a file's have not. */
+  private makeRoom(name: string, { bottom, right }: CellRange): void {
+    const sheet = this.sheet(name);
+    if (bottom >= sheet.getMaxRows()) sheet.setRowCount(bottom + 1);
+    if (right >= sheet.getMaxColumns()) sheet.setColumnCount(right + 1);
+  }
+
   readonly write = (
     name: string,
     range: CellRange,
     inputs: readonly (readonly GridInput[])[],
   ): void => {
+    this.makeRoom(name, range);
     const cells: Rows<ICellData> = {};
     inputs.forEach((row, r) => {
       const written: Record<number, ICellData> = {};
@@ -171,6 +180,7 @@ export class UniverGrid implements Grid {
     range: CellRange,
     formats: readonly (readonly string[])[],
   ): void => {
+    this.makeRoom(name, range);
     const patterns = formats.map((row) =>
       row.map((format) => (format === "General" ? "" : format)),
     );
