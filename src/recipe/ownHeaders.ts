@@ -32,15 +32,24 @@ const GERMAN: Readonly<Record<string, OwnHeader>> = {
 const OWN: ReadonlyMap<string, OwnHeader> = new Map([
   ...Object.entries(GERMAN),
   ["sugar", "sugars"],
+  ["milk solids-not-fat", "milk solids"],
+  ["g/ml", "g per mL"],
+  ["g/piece", "g per piece"],
+  ["allergen", "allergens"],
+  ["caution", "cautions"],
   ...ENGLISH.map((header) => [normalName(header), header] as const),
 ]);
 
 /** What a column of the own-ingredients range holds; null when it is no business of ours (a price). */
 export type OwnColumn = OwnHeader | { readonly solute: Solute } | null;
 
+/** "fat (g)", "fat, g/100 g" and "fat %" are fat. */
+const withoutUnit = (key: string): string =>
+  key.replace(/\s*[([].*[)\]]$/, "").replace(/[, ]*(%| g(\/| per )100 ?g|[, ]g| °bx)$/, "");
+
 /** Reads a header; a word that is nearly one of ours is an error, since its numbers would be lost. */
 export function ownColumn(header: string, place: string): OwnColumn | Problem {
-  const key = normalName(header).replace(/\s*[([].*[)\]]$/, "");
+  const key = withoutUnit(normalName(header));
   const known = OWN.get(key);
   if (known !== undefined) return known;
   const match = findItem(key);

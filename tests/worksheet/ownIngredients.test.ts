@@ -35,6 +35,22 @@ describe("A range of the user's own ingredients", () => {
     expect(component(range, "mine", "sucrose")).toBe(20);
   });
 
+  test.each(["fat (g)", "Fat, g", "fat g/100 g", "fat %", " FAT "])(
+    "the header %j is fat",
+    (header) => {
+      expect(
+        component(
+          [
+            ["name", "water", header],
+            ["mine", 60, 40],
+          ],
+          "mine",
+          "fat",
+        ),
+      ).toBe(40);
+    },
+  );
+
   test("a name of the user's wins over the catalogue's", () => {
     expect(component(own(["whole milk", "", 50, 50, "", "", ""]), "whole milk", "fat")).toBe(50);
   });
