@@ -22,6 +22,11 @@ export function tooMuchAlcohol(mix: Mix, mostFraction: number, asked: string) {
 export function waterActivityOfMix(mix: Mix, temperatureC: number): Result<number> {
   const solution = solutionOf(mix);
   if (isProblem(solution)) return solution;
+  if (temperatureC < 0 || temperatureC > 100) {
+    return outsideValidity(
+      `temperature: the water activity at ${temperatureC} °C is not answered; the checked range is 0 to 100 °C.`,
+    );
+  }
   const refusal = tooMuchAlcohol(mix, MOST_ETHANOL_FRACTION, "the water activity");
   if (refusal !== null) return refusal;
   const activity = waterActivity(solution, temperatureC);

@@ -110,6 +110,15 @@ describe("AMOUNTFOR refuses", () => {
   });
 });
 
+test("a water activity below 0 °C is declined wherever it is asked", () => {
+  expect(problemOf("UNCERTAINTY", names, grams, "water activity", -18).message).toContain(
+    "0 to 100 °C",
+  );
+  expect(
+    problemOf("AMOUNTFOR", names, grams, "sucrose", "water activity", 0.9, -18).message,
+  ).toContain("0 to 100 °C");
+});
+
 describe("WORKING", () => {
   test.each([
     ["a sorbet", { water: 600, sucrose: 180, strawberries: 300, "fine salt": 1 }, -12],
