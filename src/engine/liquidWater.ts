@@ -9,6 +9,8 @@ import { heldWaterKg } from "./solutionTheta";
  */
 export function liquidWaterKg(solution: Solution, temperatureC: number): number {
   if (temperatureC >= 0) return solution.waterKg;
-  const held = heldWaterKg(solution, iceLineThetaMolPerKg(temperatureC), "freezing");
+  const theta = iceLineThetaMolPerKg(temperatureC);
+  if (theta <= 0) return solution.waterKg; // a hair below 0 °C θ is only rounding
+  const held = heldWaterKg(solution, theta, "freezing");
   return Math.min(held, solution.waterKg);
 }

@@ -96,6 +96,17 @@ export const bibliography = {
     "US Department of Agriculture, Food Safety and Inspection Service, Freezing and Food Safety",
   pham1986: "Pham, Q.T., Int. J. Refrig. 9 (1986) 356 (freezing time of foods)",
   plank1941: "Plank, R., Z. Ges. Kälte-Ind. 20 (1913) 109 and 48 (1941) (freezing time)",
+  pham1984:
+    "Pham, Q.T., J. Food Sci. 49 (1984) 1275 (mean final temperature), as in ASHRAE Handbook, Refrigeration, 2006, chapter 10",
+  levy1981:
+    "Levy, F.L., Int. J. Refrig. 4 (1981) 223 (conductivity), as in ASHRAE Handbook, Refrigeration, 2006, chapter 9",
+  wlf1955: "Williams, M.L., Landel, R.F. & Ferry, J.D., J. Am. Chem. Soc. 77 (1955) 3701",
+  lorentzLorenz1880: "Lorentz, H.A., Ann. Phys. 9 (1880) 641; Lorenz, L., Ann. Phys. 11 (1880) 70",
+  hoiland1986:
+    "Høiland, H., in Hinz, H.-J. (ed.), Thermodynamic Data for Biochemistry and Biotechnology, Springer, 1986 (partial molar volumes)",
+  iso1743:
+    "ISO 1743:1973, Glucose syrup, dry matter by refractive index, as GOST R 50546-93 prints its table",
+  millero1971: "Millero, F.J., Chem. Rev. 71 (1971) 147 (molal volumes of electrolytes)",
   rimeline: "Computed by this project; the method is in DEVELOPERS.md",
   commonPractice: "Common practice, no source",
 } as const;

@@ -1,52 +1,56 @@
+import { refractiveIndexOf, type RefractingPart } from "../engine/refractiveIndex";
 import { rootBetween } from "../engine/rootBetween";
-import { outsideValidity } from "../foundation/problem";
+import { isProblem, outsideValidity } from "../foundation/problem";
 import type { Result } from "../foundation/result";
-import { interpolated } from "./interpolated";
 import type { Mix } from "./mix";
-import { solutionRows, type SolutionRow } from "./solutionRows";
-import { standIn } from "./standIn";
+import { solutionPart, solutionParts, waterPart } from "./solutionParts";
 
-const WATER_INDEX = 1.333;
+/** The refractometer's own scale ends here: sucrose is printed to 84 % by mass. @source crc102 */
 const MOST_BRIX = 84;
 
-const indexRows = (rows: readonly SolutionRow[]) =>
-  rows.map(([massPercent, , refractiveIndex]) => [massPercent, refractiveIndex] as const);
+/**
+ * Protein in a liquid at 20 °C: mL/g, and mL/g of refraction, which raise the index by 0.185 per g/mL.
+ * From memory of protein chemistry.
+ * @source commonPractice
+ */
+const PROTEIN = { volumeMlPerG: 0.735, refractionMlPerG: 0.2465 } as const;
 
-const SUCROSE = indexRows(solutionRows["sucrose"] ?? []);
-
-/** How much more than sucrose a substance raises the refractive index, gram for gram, at so much dissolved. */
-function againstSucrose(name: string, percent: number): number {
-  const rows = indexRows(solutionRows[name] ?? []);
-  const at = Math.min(Math.max(percent, 2), rows.at(-1)?.[0] ?? 2);
-  const raisedBy = (table: typeof rows) => (interpolated(table, at) ?? WATER_INDEX) - WATER_INDEX;
-  return raisedBy(rows) / raisedBy(SUCROSE);
+/** Protein that is in the liquid: of milk and egg. That of nuts, cocoa or flour sits in particles. */
+function liquidProteinGrams({ parts }: Mix): number {
+  return parts.reduce((sum, { item, grams }) => {
+    const { origin, content } = item;
+    const liquid =
+      origin.kind === "ingredient" &&
+      ["dairy", "eggs"].includes(origin.ingredient.group) &&
+      origin.ingredient.inclusion !== true;
+    return liquid ? sum + grams * content.protein : sum;
+  }, 0);
 }
 
+const indexOfSucrose = (brix: number): number =>
+  refractiveIndexOf([waterPart(100 - brix), solutionPart("sucrose", brix, brix / 100)]);
+
 /**
- * Degrees Brix that a refractometer at 20 °C would read on the liquid part: the refractive indices of all that
- * is dissolved, added by mass, as if it were sucrose. Alcohol, salt and acid falsify the reading as sugar.
+ * Degrees Brix that a refractometer at 20 °C would read on the liquid part: its refractive index, read as if all
+ * were sucrose. Sucrose in water reads its mass per cent, by definition.
+ * @source lorentzLorenz1880; crc102
  */
-export function brixOfMix({ doses, waterGrams }: Mix): Result<number> {
-  const dissolved = doses.reduce((sum, { grams }) => sum + grams, 0);
-  const liquid = dissolved + waterGrams;
-  if (!(liquid > 0)) {
+export function brixOfMix(mix: Mix): Result<number> {
+  if (!(mix.waterGrams > 0 || mix.doses.length > 0)) {
     return outsideValidity(
       "grams: nothing in this mix is liquid at 20 °C; water or something dissolved is expected.",
     );
   }
-  const percent = (100 * dissolved) / liquid;
-  const asSucrose = doses.reduce(
-    (sum, { substance, grams }) => sum + grams * againstSucrose(standIn(substance), percent),
-    0,
-  );
-  const whole = (interpolated(SUCROSE, Math.min(percent, MOST_BRIX)) ?? WATER_INDEX) - WATER_INDEX;
-  const raised = dissolved > 0 ? (whole * asSucrose) / dissolved : 0;
-  const missing = (brix: number) =>
-    (interpolated(SUCROSE, brix) ?? WATER_INDEX) - WATER_INDEX - raised;
+  const solution = solutionParts(mix);
+  if (isProblem(solution)) return solution;
+  const protein: RefractingPart = { grams: liquidProteinGrams(mix), ...PROTEIN };
+  const index = refractiveIndexOf([...solution, protein]);
+  const missing = (brix: number) => indexOfSucrose(brix) - index;
+  if (Math.abs(missing(0)) < 1e-12) return 0;
   return (
     rootBetween(missing, 0, MOST_BRIX) ??
     outsideValidity(
-      `grams: the reading would lie above ${MOST_BRIX} °Bx, the most that is answered.`,
+      `grams: the reading would lie ${missing(0) > 0 ? "below 0" : `above ${MOST_BRIX}`} °Bx; 0 to ${MOST_BRIX} is answered.`,
     )
   );
 }

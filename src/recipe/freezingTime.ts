@@ -1,15 +1,19 @@
-import { freezingTimeS, type HeatStage } from "../engine/freezingTime";
+import { biotNumber, freezingTimeS, surfaceC, type Piece } from "../engine/thermal/freezingTime";
 import { badInput, isProblem, outsideValidity, type Problem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { freezingPointOfMix } from "./freezing";
 import type { Mix } from "./mix";
-import { conductionOf, enthalpyKJPerKg } from "./thermal";
+import { thermalOf } from "./thermal";
 
-/** Heat transfer at the surface, W/(m²·K): from memory of food-engineering texts and common practice. */
+/**
+ * Heat transfer at the surface, W/(m²·K). Still air of a household freezer 5 to 10, its fan 10 to 20, an air blast
+ * 15 to 35, stirred brine around a mould 200 to 500: from memory of food-engineering texts and common practice.
+ * @source commonPractice
+ */
 export const AIRFLOWS = { still: 8, fan: 15, blast: 25, brine: 200 } as const;
 export type Airflow = keyof typeof AIRFLOWS;
 
-/** By how much faster than a slab of the same thickness a shape loses its heat (Pham's E). */
+/** In how many dimensions the cold comes in. */
 export const SHAPES = { slab: 1, cylinder: 2, sphere: 3 } as const;
 export type FreezingShape = keyof typeof SHAPES;
 
@@ -22,75 +26,88 @@ export interface FreezingTask {
   readonly shape: FreezingShape;
 }
 
-/** The foods on which the method was checked hold more water than this. @source pham1986 */
+/** Limits of the method: water of the foods it was checked on, Biot number. @source pham1984; pham1986 */
 const LEAST_WATER_FRACTION = 0.55;
-const STEPS = 60;
+const MOST_BIOT = 11;
+/** Coldest surroundings answered, °C: what mixes hold as ice is checked to about here. */
+const COLDEST_AIR_C = -45;
 
-function refusal(mix: Mix, { startC, coreC, airC }: FreezingTask): Problem | null {
-  const cooling = startC > coreC;
+/** What does not fit together in the task itself. */
+function wrongTask({ startC, coreC, airC }: FreezingTask): Problem | null {
   if (startC === coreC) {
     return badInput(
       `coreTemperature: ${coreC} °C is the start temperature already; another one is expected.`,
     );
   }
-  if (cooling ? airC >= coreC : airC <= coreC) {
+  if (startC > coreC ? airC >= coreC : airC <= coreC) {
     return badInput(
       `coreTemperature: ${coreC} °C is not reached from ${startC} °C in surroundings at ${airC} °C (airTemperature); it must lie between the two.`,
     );
   }
-  const water = mix.waterGrams / mix.totalGrams;
-  if (water < LEAST_WATER_FRACTION) {
-    return outsideValidity(
-      `grams: the mix holds ${(100 * water).toFixed(0)} % of water; the method is answered from ${(100 * LEAST_WATER_FRACTION).toFixed(0)} % up.`,
-    );
-  }
-  const pointC = freezingPointOfMix(mix);
-  return isProblem(pointC) ? pointC : null;
+  return Math.min(airC, startC) < COLDEST_AIR_C
+    ? outsideValidity(
+        `${airC < startC ? "airTemperature" : "startTemperature"}: ${Math.min(airC, startC)} °C is not answered; the method is checked down to ${COLDEST_AIR_C} °C.`,
+      )
+    : null;
 }
 
-/** Heat between two temperatures and the mean temperature at which it comes. */
-function heatBetween(mix: Mix, warmC: number, coldC: number): Result<HeatStage> {
-  if (warmC <= coldC) return { heatJPerKg: 0, meanC: warmC };
-  let before = enthalpyKJPerKg(mix, warmC);
-  let weighted = 0;
-  let heat = 0;
-  for (let step = 1; step <= STEPS; step += 1) {
-    const temperatureC = warmC - ((warmC - coldC) * step) / STEPS;
-    const now = enthalpyKJPerKg(mix, temperatureC);
-    if (isProblem(before)) return before;
-    if (isProblem(now)) return now;
-    heat += before - now;
-    weighted += (before - now) * (temperatureC + (warmC - coldC) / (2 * STEPS));
-    before = now;
+/** Why the method does not hold for this mix and task. */
+function outside(mix: Mix, task: FreezingTask, freezingPointC: number): Problem | null {
+  const water = (mix.waterGrams + mix.pieceWaterGrams) / mix.totalGrams;
+  if (water < LEAST_WATER_FRACTION) {
+    return outsideValidity(
+      `grams: the mix holds ${(100 * water).toFixed(0)} % of water; the method is checked from ${(100 * LEAST_WATER_FRACTION).toFixed(0)} % up.`,
+    );
   }
-  return { heatJPerKg: 1000 * heat, meanC: weighted / heat };
+  const point = freezingPointC.toFixed(1);
+  if (task.coreC >= freezingPointC) {
+    return outsideValidity(
+      `coreTemperature: ${task.coreC} °C is not below the freezing point of the mix, ${point} °C; the method answers freezing, and warming up to below it.`,
+    );
+  }
+  return null;
+}
+
+/** Why the method does not hold for the piece as it would be cooled or warmed. */
+function outsidePiece(piece: Piece, task: FreezingTask, freezingPointC: number): Problem | null {
+  const biot = biotNumber(piece);
+  if (biot > MOST_BIOT) {
+    return outsideValidity(
+      `thicknessMm: ${task.thicknessMm} mm with "${task.airflow}" gives a Biot number of ${biot.toFixed(1)}; the method is checked to ${MOST_BIOT}.`,
+    );
+  }
+  const surface = surfaceC(piece, task.coreC);
+  return task.startC < task.coreC && surface >= freezingPointC
+    ? outsideValidity(
+        `airTemperature: at ${task.airC} °C the surface melts (${surface.toFixed(1)} °C) before the core is at ${task.coreC} °C; colder or calmer surroundings, or a thinner piece, are expected.`,
+      )
+    : null;
 }
 
 /**
- * Hours until the core of a piece that is cooled (or warmed) on all its faces reaches a temperature.
- * ΔH₁ is the heat above the freezing point at the mean of start and freezing temperature, ΔH₂ the heat below
- * it at its own mean temperature, both from this project's share of ice; for pure water that is Plank's
- * equation. ± 30 %.
- * @source pham1986; plank1941
+ * Hours until the core of a piece that is cooled (or warmed) on all its faces reaches a temperature, its heat
+ * by this project's own share of ice. ± 30 %.
+ * @source pham1984; pham1986; plank1941
  */
 export function freezingTimeH(mix: Mix, task: FreezingTask): Result<number> {
-  const wrong = refusal(mix, task);
+  const wrong = wrongTask(task);
   if (wrong !== null) return wrong;
-  const pointC = freezingPointOfMix(mix);
-  if (isProblem(pointC)) return pointC;
-  const [warmC, coldC] = [Math.max(task.startC, task.coreC), Math.min(task.startC, task.coreC)];
-  const above = heatBetween(mix, warmC, Math.max(pointC, coldC));
-  const below = heatBetween(mix, Math.min(pointC, warmC), coldC);
-  const conduction = conductionOf(mix, coldC);
-  if (isProblem(above)) return above;
-  if (isProblem(below)) return below;
-  if (isProblem(conduction)) return conduction;
-  const piece = {
+  const freezingPointC = freezingPointOfMix(mix);
+  if (isProblem(freezingPointC)) return freezingPointC;
+  const thermal = thermalOf(mix);
+  if (isProblem(thermal)) return thermal;
+  const { startC, coreC } = task;
+  const piece: Piece = {
     halfThicknessM: task.thicknessMm / 2000,
-    shapeDivisor: SHAPES[task.shape],
+    dimensions: SHAPES[task.shape],
     surfaceWPerM2K: AIRFLOWS[task.airflow],
     surroundingsC: task.airC,
-    ...conduction,
+    ...thermal.conductionAt(coreC),
   };
-  return freezingTimeS(piece, [above, below]) / 3600;
+  const { heatContentJPerKg } = thermal;
+  return (
+    outside(mix, task, freezingPointC) ??
+    outsidePiece(piece, task, freezingPointC) ??
+    freezingTimeS(piece, { startC, coreC, freezingPointC, heatContentJPerKg }) / 3600
+  );
 }

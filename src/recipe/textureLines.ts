@@ -1,47 +1,60 @@
-import { bibliography } from "../foundation/bibliography";
+import { ICE_DECADES, WITH_ICE, WITHOUT_ICE, type TextureStep } from "../catalogue/textureScale";
 import { isProblem } from "../foundation/problem";
 import type { Mix } from "./mix";
-import { textureOf } from "./texture";
-import { shown, type WorkingLine } from "./workingLine";
+import { textureOf, type UnfrozenPhase } from "./texture";
+import { line, shown, type WorkingLine } from "./workingLine";
 
-const practice = bibliography.commonPractice;
+/** "1.5 pours, 2.9 spoons, …, above snaps": a scale as one would read it out. */
+const readOut = (scale: readonly TextureStep[]): string =>
+  scale
+    .map(({ below, word }) => (below < Infinity ? `${below} ${word}` : `above ${word}`))
+    .join(", ");
+
+function viscosityLines(temperatureC: number, unfrozen: UnfrozenPhase): WorkingLine[] {
+  const { transitionC, decade } = unfrozen;
+  const distance = shown(temperatureC - transitionC);
+  return [
+    line(
+      "glass transition of what is not frozen",
+      "Gordon–Taylor",
+      shown(transitionC),
+      transitionC,
+      "°C",
+      "gordonTaylor1952",
+    ),
+    line(
+      "its viscosity, a decade either way",
+      "log10 η = 12 − 17.44 d / (51.6 + d), d = T − Tg; at Tg and below a glass: 12",
+      decade === 12 ? "12" : `12 - 17.44 × ${distance} / (51.6 + ${distance})`,
+      decade,
+      "log10 of Pa·s",
+      "wlf1955",
+    ),
+  ];
+}
 
 /** The lines of the working that say why the texture is called what it is. */
 export function textureLines(mix: Mix, temperatureC: number): readonly WorkingLine[] {
   const texture = textureOf(mix, temperatureC);
-  if (isProblem(texture)) return [];
-  const { word, glass } = texture;
-  if (glass === null) {
-    const formula =
-      "by the share of the mix that is ice: 0.15 pours, 0.40 spoons, 0.60 scoops, 0.82 bites, above rock-hard";
-    return [{ step: "texture", formula, numbers: "", result: word, unit: "", source: practice }];
+  if (isProblem(texture)) {
+    return [line("texture", "not said", "", texture.message, "", "commonPractice")];
   }
-  const distance = temperatureC - glass.transitionC;
+  const { word, iceOfMix, unfrozen, firmness } = texture;
+  const last = (formula: string): WorkingLine =>
+    line("texture", formula, "", word, "", "commonPractice");
+  if (unfrozen === null) return [last("nothing is dissolved: ice below 0 °C, else water")];
+  const viscosity = viscosityLines(temperatureC, unfrozen);
+  if (firmness === null) return [...viscosity, last(`by that decade: ${readOut(WITHOUT_ICE)}`)];
   return [
-    {
-      step: "glass transition of the unfrozen mix",
-      formula: "Gordon–Taylor",
-      numbers: shown(glass.transitionC),
-      result: glass.transitionC,
-      unit: "°C",
-      source: bibliography.gordonTaylor1952,
-    },
-    {
-      step: "viscosity, a decade either way",
-      formula: "log10 η = 12 − 17.44 d / (51.6 + d), d = T − Tg",
-      numbers:
-        distance <= 0 ? "12" : `12 - 17.44 × ${shown(distance)} / (51.6 + ${shown(distance)})`,
-      result: glass.logViscosity,
-      unit: "log10 of Pa·s",
-      source: practice,
-    },
-    {
-      step: "texture",
-      formula: "by that decade: 1 flows, 3 squeezes, 6 pulls, 12 cuts, above snaps",
-      numbers: "",
-      result: word,
-      unit: "",
-      source: practice,
-    },
+    ...viscosity,
+    line(
+      "firmness",
+      `that decade + ${ICE_DECADES} × share of ice in the mix`,
+      `${shown(unfrozen.decade)} + ${ICE_DECADES} × ${shown(iceOfMix)}`,
+      firmness,
+      "1",
+      "commonPractice",
+    ),
+    last(`by firmness: ${readOut(WITH_ICE)}`),
   ];
 }

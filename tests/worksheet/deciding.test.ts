@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { calculated } from "./calculated";
 import { cellOf, column, numberOf, ofRecipe, problemOf } from "./ask";
@@ -157,40 +156,6 @@ describe("WORKING", () => {
     expect(results).toContain(numberOf("ICEFRACTION", names, grams, -12));
     expect(results).toContain(numberOf("ICEFRACTION", names, grams, -12, "mix"));
     expect(results).toContain(cellOf("TEXTURE", names, grams, -12));
-  });
-});
-
-describe("TEXTURE", () => {
-  // common practice: what each is called at its serving temperature
-  test.each([
-    ["slush", { water: 850, sucrose: 150 }, -1.5, "spoons"],
-    ["a sorbet in the display", { water: 680, sucrose: 220, glucose: 60 }, -12, "scoops"],
-    ["frozen water", { water: 100, sucrose: 1 }, -18, "rock-hard"],
-    ["honey in the freezer", { honey: 100 }, -18, "pulls"],
-    ["honey in the larder", { honey: 100 }, 25, "squeezes"],
-    ["boiled sugar", { water: 2, sucrose: 98 }, 20, "snaps"],
-  ])("calls %s %s", (_what, recipe, temperature, word) => {
-    expect(
-      cellOf("TEXTURE", column(Object.keys(recipe)), column(Object.values(recipe)), temperature),
-    ).toBe(word);
-  });
-
-  test("never grows softer in the cold", () => {
-    const scale = ["flows", "pours", "spoons", "scoops", "bites", "rock-hard"];
-    fc.assert(
-      fc.property(
-        fc.double({ min: -40, max: -1, noNaN: true }),
-        fc.double({ min: 20, max: 60, noNaN: true }),
-        (temperatureC, sucrose) => {
-          const word = (at: number) =>
-            scale.indexOf(
-              cellOf("TEXTURE", [["water", "sucrose"]], [[100, sucrose]], at) as string,
-            );
-          expect(word(temperatureC - 1)).toBeGreaterThanOrEqual(word(temperatureC));
-        },
-      ),
-      { numRuns: 100 },
-    );
   });
 });
 

@@ -6,10 +6,10 @@ export const brix = defineFunction({
   summary: "Degrees Brix that a refractometer would read on the liquid part of a mix.",
   args: { mix: recipe(), ownIngredients: ownIngredients() },
   unit: "°Bx",
-  sources: ["crc102", "nbsC440"],
+  sources: ["crc102", "lorentzLorenz1880", "hoiland1986"],
   example: { formula: '=RIME.BRIX({"water";"sucrose"},{80;20})', from: "computed here" },
   method:
-    "Refractive indices of all that is dissolved, added by mass and read as if it were sucrose, at 20 °C. Alcohol (a third to a half of its mass), salt (1.2 times) and acids falsify the reading as sugar; fat and pulp blur it. ± 0.5 °Bx.",
+    "The refractive index of the liquid at 20 °C, specific refractions added by mass (Lorentz and Lorenz), read as if all were sucrose. So it is not the sugar: alcohol reads as 0.4 times its mass, salt as 1.2, acid as 0.9, milk and egg protein as 1.3; fat and pulp blur the reading and are left out. ± 0.3 °Bx for sugars, ± 1 °Bx with polyols, syrups or protein.",
   seeAlso: ["CONCENTRATION", "COMPONENT"],
   compute: ({ mix }) => brixOfMix(mix),
 });

@@ -10,10 +10,10 @@ export const density = defineFunction({
     ownIngredients: ownIngredients(),
   },
   unit: "g/mL",
-  sources: ["crc102", "choiOkos1986"],
+  sources: ["crc102", "choiOkos1986", "hoiland1986", "millero1971"],
   example: { formula: '=RIME.DENSITY({"water";"sucrose"},{80;20})', from: "computed here" },
   method:
-    "Volumes add up: what is dissolved by what it adds to water (printed densities, sucrose where there are none), fat, protein, ash and fibre by Choi and Okos. ± 1 %, ± 2 % above 60 % of dissolved matter or with much that does not dissolve.",
+    "Volumes add up: each dissolved substance by its apparent volume, fitted to printed densities (sucrose, glucose, fructose, lactose, maltose, mannitol, glycerol, ethanol, salt, citric acid) or estimated; fat, protein, ash and fibre by Choi and Okos. ± 0.5 % for what is fitted, ± 1 % for foods, ± 2 % with much that does not dissolve. overrunFraction 0.5 is 50 % overrun. At 20 °C and melted: a frozen mix is lighter.",
   seeAlso: ["BRIX", "GRAMS"],
   compute: ({ mix, overrunFraction }) => densityOfMix(mix, overrunFraction),
 });

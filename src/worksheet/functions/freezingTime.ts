@@ -11,7 +11,8 @@ import {
 
 export const freezingTime = defineFunction({
   name: "FREEZINGTIME",
-  summary: "Hours until the core of a piece reaches a temperature in the freezer, as an estimate.",
+  summary:
+    "Hours until the core of a piece reaches a temperature in the freezer, as an estimate (± 30 %).",
   args: {
     mix: recipe(),
     thicknessMm: number("Full thickness, or diameter, in mm", { from: 1, to: 300, unit: "mm" }),
@@ -29,13 +30,13 @@ export const freezingTime = defineFunction({
     ownIngredients: ownIngredients(),
   },
   unit: "h",
-  sources: ["pham1986", "plank1941", "choiOkos1986"],
+  sources: ["pham1984", "pham1986", "plank1941", "choiOkos1986", "levy1981"],
   example: {
     formula: '=RIME.FREEZINGTIME({"water";"sucrose"},{200;50},25,-18)',
     from: "computed here",
   },
   method:
-    "Pham's form: t = d/(E·h)·ρ·(ΔH₁/ΔT₁ + ΔH₂/ΔT₂)·(1 + Bi/2), d half the thickness, E 1, 2, 3 for slab, cylinder, sphere; heats and mean temperatures from this program's own share of ice, h 8 still, 15 fan, 25 blast, 200 brine W/(m²·K). For one piece with air on all its faces, ± 30 %; a lid, a full load or a warm household freezer takes two or three times as long. Warming up works too. Declined under 55 % water.",
+    "Pham's form of Plank's equation: t = d·ρ/(E·h)·(1 + Bi/2)·Σ ΔH/|T core − T air|, d half the thickness, Bi = h·d/k, E 1, 2, 3 for slab, cylinder, sphere. Cooling, freezing and cooling below follow one another; the heat ΔH comes in small steps from this program's own share of ice, since a sugary mix freezes over many degrees. Heat capacity, conductivity and density by Choi and Okos, ice by Levy. h = 8 still, 15 fan, 25 blast, 200 brine W/(m²·K), common practice. ± 30 %, for one piece without air in it, cooled on all its faces; a lid, a full load or a warm household freezer (load no more at once than its makers allow) takes two or three times as long. Warming to serving works too, while the surface does not melt. Declined under 55 % water, above a Biot number of 11, in surroundings below −45 °C.",
   seeAlso: ["ICEFRACTION", "TEXTURE"],
   compute: ({
     mix,

@@ -11,10 +11,10 @@ export const texture = defineFunction({
     ownIngredients: ownIngredients(),
   },
   unit: "text",
-  sources: ["commonPractice", "gordonTaylor1952"],
+  sources: ["commonPractice", "gordonTaylor1952", "wlf1955"],
   example: { formula: '=RIME.TEXTURE({"water";"sucrose"},{200;70},-13)', from: "common practice" },
   method:
-    "With ice, by the share of the mix that is ice: pours, spoons, scoops, bites, rock-hard. Without, by the decade of the viscosity from the distance to the glass transition: flows, squeezes, pulls, cuts, snaps. A scale of this program's own, common practice; air and fat soften, pieces harden. The reason stands in WORKING.",
+    "With ice, by firmness = decade of the viscosity of what is not frozen + 5 × share of ice in the mix: below 1.5 pours, 2.9 spoons, 4.2 scoops, 6.5 bites, above rock-hard. Without, by that decade: below 1 flows, 3 squeezes, 7 pulls, 10 cuts, above snaps. The decade follows from the distance to the glass transition (± 1). A scale of this program's own around textbook mixes, common practice; a word beside a limit may be its neighbour. Air and fat soften, pieces and gums harden: they are not counted. The reason stands in WORKING.",
   seeAlso: ["WORKING", "CHECK", "ICEFRACTION"],
   compute: ({ mix, temperature: temperatureC }) =>
     andThen(textureOf(mix, temperatureC), ({ word }) => word),
