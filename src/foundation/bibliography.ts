@@ -94,10 +94,10 @@ export const bibliography = {
     "Choi, Y. & Okos, M.R. (1986), as printed in ASHRAE Handbook, Refrigeration, 2006, chapter 9, tables 1 and 2",
   usdaFreezing:
     "US Department of Agriculture, Food Safety and Inspection Service, Freezing and Food Safety",
-  pham1986: "Pham, Q.T., Int. J. Refrig. 9 (1986) 356 (freezing time of foods)",
+  pham1986: "Pham, Q.T., J. Food Technol. 21 (1986) 209 (freezing time of foods, simplified)",
   plank1941: "Plank, R., Z. Ges. Kälte-Ind. 20 (1913) 109 and 48 (1941) (freezing time)",
   pham1984:
-    "Pham, Q.T., J. Food Sci. 49 (1984) 1275 (mean final temperature), as in ASHRAE Handbook, Refrigeration, 2006, chapter 10",
+    "Pham, Q.T., Int. J. Refrig. 7 (1984) 377 (cooling, phase change and cooling below, one after the other), as in ASHRAE Handbook, Refrigeration, 2006, chapter 10",
   levy1981:
     "Levy, F.L., Int. J. Refrig. 4 (1981) 223 (conductivity), as in ASHRAE Handbook, Refrigeration, 2006, chapter 9",
   wlf1955: "Williams, M.L., Landel, R.F. & Ferry, J.D., J. Am. Chem. Soc. 77 (1955) 3701",

@@ -68,12 +68,21 @@ function outside(mix: Mix, task: FreezingTask, freezingPointC: number): Problem 
   return null;
 }
 
+/** Nearer to the freezing point than this the method is checked for calmly cooled pieces only. */
+const NEAR_POINT_K = 2;
+const CALM_BIOT = 0.5;
+
 /** Why the method does not hold for the piece as it would be cooled or warmed. */
 function outsidePiece(piece: Piece, task: FreezingTask, freezingPointC: number): Problem | null {
   const biot = biotNumber(piece);
   if (biot > MOST_BIOT) {
     return outsideValidity(
       `thicknessMm: ${task.thicknessMm} mm with "${task.airflow}" gives a Biot number of ${biot.toFixed(1)}; the method is checked to ${MOST_BIOT}.`,
+    );
+  }
+  if (task.coreC > freezingPointC - NEAR_POINT_K && biot > CALM_BIOT) {
+    return outsideValidity(
+      `coreTemperature: ${task.coreC} °C is less than ${NEAR_POINT_K} K below the freezing point of the mix, ${freezingPointC.toFixed(1)} °C; so near the method is checked to a Biot number of ${CALM_BIOT}, and here it is ${biot.toFixed(1)}.`,
     );
   }
   const surface = surfaceC(piece, task.coreC);

@@ -87,6 +87,12 @@ describe("what the method does not hold for is declined in words", () => {
       "the surface melts",
     ],
     ["a block in brine", [...sorbet, 300, -18, 4, -15, "brine"], "outsideValidity", "Biot number"],
+    [
+      "a core just below the freezing point in a strong wind",
+      [...sorbet, 60, -30, 4, -3, "blast"],
+      "outsideValidity",
+      "less than 2 K below the freezing point",
+    ],
     ["liquid nitrogen", [...sorbet, 25, -50, 4, -18], "outsideValidity", "-45 °C"],
     ["a core warmer than it can get", [...sorbet, 25, 5], "badInput", "must lie between the two"],
     ["no change", [...sorbet, 25, -18, -15, -15], "badInput", "is the start temperature already"],

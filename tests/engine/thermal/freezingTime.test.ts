@@ -90,6 +90,8 @@ const tasks = [
   [10, 8, -5, -20, -12],
   [20, 8, 20, -22, -13],
   [15, 15, 4, -18, -12],
+  [20, 200, -20, 20, -8], // the core some kelvin below the freezing point of the sugariest
+  [40, 200, -18, 4, -15], // Biot numbers of 4 to 9
 ] as const;
 
 function thermalMix(grams: Readonly<Record<string, number>>) {
