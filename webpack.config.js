@@ -30,7 +30,7 @@ const cache = (name) => ({
   buildDependencies: { config: [__filename] },
 });
 
-/** Writes functions.json, what Excel reads to know the functions, from the function objects. */
+/** Writes functions.json, what Excel reads to know the functions, and the help, from the function objects. */
 class MetadataPlugin {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("Metadata", (compilation) => {
@@ -40,6 +40,10 @@ class MetadataPlugin {
           const { functionMetadata } = require("./src/worksheet/metadata.ts");
           const json = JSON.stringify(functionMetadata(), null, 1);
           compilation.emitAsset("functions.json", new compiler.webpack.sources.RawSource(json));
+          const { helpSite } = require("./src/help/helpSite.tsx");
+          for (const { name, html } of helpSite()) {
+            compilation.emitAsset(`help/${name}`, new compiler.webpack.sources.RawSource(html));
+          }
         },
       );
     });
