@@ -1,8 +1,11 @@
 import type { SpreadsheetHost } from "./host";
+import { addSheet } from "./office/addSheet";
 import { insertInto } from "./office/insertInto";
+import { insertPicture } from "./office/insertPicture";
 import { BLOCK_PROPERTIES, rangeBlock } from "./office/rangeBlock";
 import { readSelection } from "./office/readSelection";
 import { readWorkbook } from "./office/readWorkbook";
+import { writeCells } from "./office/writeCells";
 
 /**
  * Adding an event handler clears the user's undo history, so there is one for the pane's whole life, added
@@ -53,6 +56,25 @@ export function excelHost(): SpreadsheetHost {
       }),
     insert: (place, contents, { overwrite = false } = {}) =>
       Excel.run((context) => insertInto(context, place, contents, overwrite)),
+    sheetNames: () =>
+      Excel.run(async (context) => {
+        const { worksheets } = context.workbook;
+        worksheets.load("items/name");
+        await context.sync();
+        return worksheets.items.map((sheet) => sheet.name);
+      }),
+    usedBlock: (sheet) =>
+      Excel.run(async (context) => {
+        const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
+        used.load(BLOCK_PROPERTIES);
+        await context.sync();
+        return used.isNullObject ? null : rangeBlock(used);
+      }),
+    addSheet: (wishedName, contents) =>
+      Excel.run((context) => addSheet(context, wishedName, contents)),
+    writeCells: (edits) => Excel.run((context) => writeCells(context, edits)),
+    insertPicture: (pngBase64, name) =>
+      Excel.run((context) => insertPicture(context, pngBase64, name)),
     readWorkbook: (options = {}) => Excel.run((context) => readWorkbook(context, options)),
     goTo: (sheet, address) =>
       Excel.run(async (context) => {

@@ -31,6 +31,17 @@ export interface ReadingOptions {
   readonly mostRows?: number;
 }
 
+/** One cell's change, as it was shown to the user. A content that begins with "=" is a formula. */
+export interface SheetEdit {
+  readonly sheet: string;
+  /** A1. */
+  readonly cell: string;
+  readonly from: BlockValue;
+  readonly to: string | number;
+}
+
+export type Contents = readonly (readonly (string | number)[])[];
+
 /** All that the pane's views can ask of the spreadsheet around them. One implementation: excelHost. */
 export interface SpreadsheetHost {
   readonly readSelection: () => Promise<SelectedBlocks>;
@@ -44,9 +55,22 @@ export interface SpreadsheetHost {
    */
   readonly insert: (
     place: CellBlock,
-    contents: readonly (readonly (string | number)[])[],
+    contents: Contents,
     options?: { readonly overwrite?: boolean },
   ) => Promise<"written" | "changed meanwhile" | "filled">;
+  /** The names of the sheets, in their order. */
+  readonly sheetNames: () => Promise<readonly string[]>;
+  /** The filled part of a sheet; null when it is empty. */
+  readonly usedBlock: (sheet: string) => Promise<CellBlock | null>;
+  /** Writes a new sheet at the end, under the wished name or that name with a number; answers its name. */
+  readonly addSheet: (wishedName: string, contents: Contents) => Promise<string>;
+  /**
+   * Changes single cells, each read again before and verified after. All cells that were left alone, because
+   * they were changed meanwhile or did not take the content, are named; the others are written.
+   */
+  readonly writeCells: (edits: readonly SheetEdit[]) => Promise<readonly SheetEdit[]>;
+  /** Puts a picture (PNG, base64) beside the selection; false where the spreadsheet takes no pictures. */
+  readonly insertPicture: (pngBase64: string, name: string) => Promise<boolean>;
   readonly readWorkbook: (options?: ReadingOptions) => Promise<Workbook>;
   readonly goTo: (sheet: string, address: string) => Promise<void>;
   /** Calls back when the selection moves; returns how to stop. */

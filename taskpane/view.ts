@@ -21,6 +21,6 @@ export interface ViewProps {
 
 /** A view of the pane, one file each under views/. */
 export interface View {
-  readonly key: "larder" | "bowl" | "readThrough";
+  readonly key: keyof Words["views"];
   readonly Content: ComponentType<ViewProps>;
 }

@@ -8,6 +8,15 @@ export interface Effect {
   readonly unit: string;
 }
 
+/** One cell's change that would mend a finding. A content that begins with "=" is a formula. */
+export interface CellEdit {
+  readonly sheet: string;
+  /** A1. */
+  readonly cell: string;
+  readonly from: string | number;
+  readonly to: string | number;
+}
+
 export interface Finding {
   readonly rule: string;
   readonly severity: Severity;
@@ -19,4 +28,6 @@ export interface Finding {
   /** Null when the finding does not change an answer: it then ranks last. */
   readonly effect: Effect | null;
   readonly fix?: string;
+  /** What `fix` would write, cell by cell, where it can be done without asking anything. */
+  readonly edits?: readonly CellEdit[];
 }

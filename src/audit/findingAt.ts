@@ -1,6 +1,6 @@
 import { cellName, rangeName } from "../workbook/address";
 import type { CellRange, WorkbookSheet } from "../workbook/model";
-import type { Effect, Finding, Severity } from "./finding";
+import type { CellEdit, Effect, Finding, Severity } from "./finding";
 import type { Place } from "./recipes/recipeBlock";
 
 /** What a rule says about a place; rule and severity are filled in from the rule. */
@@ -8,6 +8,7 @@ export interface Evidence {
   readonly message: string;
   readonly effect: Effect | null;
   readonly fix?: string;
+  readonly edits?: readonly CellEdit[];
 }
 
 /** A name of two thousand letters is quoted by its beginning. */
@@ -37,7 +38,7 @@ export function findingAt(
   rule: { readonly id: string; readonly severity: Severity },
   sheet: WorkbookSheet,
   place: Place | CellRange,
-  { message, effect, fix }: Evidence,
+  { message, effect, fix, edits }: Evidence,
 ): Finding {
   const cell = "top" in place ? rangeName(place) : cellName(place.row, place.column);
   const { id, severity } = rule;
@@ -49,5 +50,6 @@ export function findingAt(
     message: shortened(withMinusSigns(message)),
     effect: statable(effect),
     ...(fix !== undefined && { fix }),
+    ...(edits !== undefined && { edits }),
   };
 }

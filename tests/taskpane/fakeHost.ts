@@ -1,6 +1,7 @@
 import { cellName, parseRangeName, rangeName } from "../../src/workbook/address";
 import { sheetFromRows } from "../../src/workbook/sheetFromRows";
 import type { BlockValue, CellBlock, SpreadsheetHost } from "../../taskpane/host";
+import { freeSheetName } from "../../taskpane/office/freeSheetName";
 import { blockOf } from "./blockOf";
 
 type Rows = BlockValue[][];
@@ -14,6 +15,7 @@ export function fakeHost(
   let selection = { sheet, address: select };
   const listeners = new Set<() => void>();
   const visited: string[] = [];
+  const pictures: { pngBase64: string; name: string }[] = [];
   const faults: Partial<Record<keyof SpreadsheetHost, unknown>> = {};
 
   const rowsOf = (name: string): Rows => {
@@ -95,6 +97,38 @@ export function fakeHost(
         );
         return "written";
       }),
+    sheetNames: () => later("sheetNames", () => Object.keys(sheets)),
+    usedBlock: (name) =>
+      later("usedBlock", () => {
+        const rows = rowsOf(name);
+        const columnCount = Math.max(0, ...rows.map((row) => row.length));
+        return columnCount === 0
+          ? null
+          : read(
+              name,
+              rangeName({ top: 0, left: 0, bottom: rows.length - 1, right: columnCount - 1 }),
+            );
+      }),
+    addSheet: (wishedName, contents) =>
+      later("addSheet", () => {
+        const name = freeSheetName(wishedName, Object.keys(sheets));
+        sheets[name] = contents.map((row) => [...row]);
+        return name;
+      }),
+    writeCells: (edits) =>
+      later("writeCells", () =>
+        edits.filter(({ sheet: name, cell, from, to }) => {
+          const { top, left } = parseRangeName(cell)!;
+          if (String(read(name, cell).formulas[0]?.[0]) !== String(from)) return true;
+          (rowsOf(name)[top] ??= [])[left] = to;
+          return false;
+        }),
+      ),
+    insertPicture: (pngBase64, name) =>
+      later("insertPicture", () => {
+        pictures.push({ pngBase64, name });
+        return true;
+      }),
     readWorkbook: ({ onSheet } = {}) =>
       later("readWorkbook", () => {
         const names = Object.keys(sheets);
@@ -132,6 +166,7 @@ export function fakeHost(
     host,
     sheets,
     visited,
+    pictures,
     listeners,
     faults,
     select: (address: string, name = selection.sheet) => {
