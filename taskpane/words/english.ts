@@ -1,3 +1,4 @@
+import { why } from "./english/why";
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
@@ -8,6 +9,7 @@ export const english = {
   views: {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },
     larder: { name: "Larder", about: "Solutes and ingredients with their figures and sources" },
+    why: { name: "Why", about: "Explains the formula of the selected cell" },
     readThrough: { name: "Read-through", about: "Checks the whole workbook" },
   },
   close: "Close",
@@ -307,4 +309,5 @@ export const english = {
     noEffect: "Changes no answer.",
     fix: (fix: string) => `What helps: ${fix}`,
   },
+  why,
 };

@@ -1,3 +1,4 @@
+import { why } from "./german/why";
 import type { Words } from "./words";
 
 const plural = (count: number, one: string, many: string): string =>
@@ -10,6 +11,7 @@ export const german: Words = {
   views: {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
     larder: { name: "Vorrat", about: "Gelöste Stoffe und Zutaten mit Zahlen und Quellen" },
+    why: { name: "Warum", about: "Erklärt die Formel der ausgewählten Zelle" },
     readThrough: { name: "Durchsicht", about: "Prüft die ganze Arbeitsmappe" },
   },
   close: "Schließen",
@@ -312,4 +314,5 @@ export const german: Words = {
     noEffect: "Ändert keine Antwort.",
     fix: (fix) => `Was hilft: ${fix}`,
   },
+  why,
 };

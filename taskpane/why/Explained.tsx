@@ -1,0 +1,78 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
+import type { Cell, Matrix } from "../../src/foundation/cell";
+import { isProblem } from "../../src/foundation/problem";
+import type { WorksheetFunction } from "../../src/worksheet/worksheetFunction";
+import { Notice } from "../components/Notice";
+import type { BlockValue } from "../host";
+import type { PaneContext } from "../view";
+import { Answer } from "./Answer";
+import { Board } from "./Board";
+import { explainCall } from "./explainCall";
+import type { OwnCall } from "./formulaCalls";
+import { GivenList } from "./GivenList";
+import { valueText } from "./valueText";
+
+interface ExplainedProps {
+  readonly context: PaneContext;
+  readonly definition: WorksheetFunction;
+  readonly call: OwnCall;
+  readonly args: readonly (Cell | Matrix)[];
+  /** What the cell shows, when the call is all of its formula; else null. */
+  readonly shown: BlockValue | null;
+}
+
+const MOST_OFFERED = 500;
+
+/** True when a cell shows another number than its formula gives now. */
+const isStale = (shown: BlockValue | null, now: Cell): boolean =>
+  typeof shown === "number" &&
+  typeof now === "number" &&
+  Math.abs(shown - now) > 1e-9 * Math.max(1, Math.abs(now));
+
+/** One call explained: its answer, what it was given, the working of one recipe, method and sources. */
+export function Explained({ context, definition, call, args, shown }: ExplainedProps) {
+  const { words, announce } = context;
+  const [recipe, setRecipe] = useState(0);
+  const explanation = useMemo(
+    () => explainCall(definition, args, recipe),
+    [definition, args, recipe],
+  );
+  const { answer, recipes, board, boardTrouble } = explanation;
+  const now = answer[0]?.[0] ?? null;
+  const spoken = isProblem(now) ? now.message : `${words.why.answers} ${valueText(now, context)}`;
+  useEffect(() => announce(spoken), [announce, spoken]);
+  return (
+    <>
+      <Answer context={context} definition={definition} explanation={explanation} />
+      {isStale(shown, now) && (
+        <Notice tone="warning">{words.why.stale(valueText(shown, context))}</Notice>
+      )}
+      <GivenList context={context} definition={definition} call={call} args={args} />
+      {definition.method !== undefined && (
+        <details>
+          <summary>{words.why.method}</summary>
+          <p>{definition.method}</p>
+        </details>
+      )}
+      <p>
+        <a href={`help/${definition.name.toLowerCase()}.html`} target="_blank" rel="noopener">
+          {words.why.help}
+        </a>
+      </p>
+      {recipes > 1 && (
+        <label class="field">
+          <span>{words.why.recipe}</span>
+          <select value={recipe} onChange={(event) => setRecipe(Number(event.currentTarget.value))}>
+            {Array.from({ length: Math.min(recipes, MOST_OFFERED) }, (_recipe, at) => (
+              <option key={at} value={at}>
+                {words.why.recipeNumber(at + 1)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {boardTrouble !== null && !isProblem(now) && <Notice tone="note">{boardTrouble}</Notice>}
+      {board.length > 0 && <Board context={context} lines={board} />}
+    </>
+  );
+}
