@@ -1,7 +1,8 @@
 import type { ServingTarget } from "../../src/catalogue/target";
 import { FreezingCurve, type CurveMark } from "../charts/FreezingCurve";
 import type { PaneContext } from "../view";
-import { CURVE_TO_C, type ColdAnswers, type RecipeAnswers } from "./recipeAnswers";
+import { CURVE_TO_C } from "../curves/curvePoints";
+import type { ColdAnswers, RecipeAnswers } from "./recipeAnswers";
 
 interface CurveFigureProps {
   readonly context: PaneContext;

@@ -2,6 +2,7 @@ import type { Cell, Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { worksheetFunctions } from "../../src/worksheet/functions";
+import { curvePoints, type CurvePoint } from "../curves/curvePoints";
 import type { RecipeInGrams } from "./toGrams";
 
 /** The mix at one temperature; bands are one standard uncertainty. */
@@ -11,15 +12,6 @@ export interface ColdAnswers {
   readonly iceOfMix: Cell;
   readonly iceBand: Cell;
   readonly unfrozenSolids: Cell;
-}
-
-export interface CurvePoint {
-  readonly temperatureC: number;
-  readonly iceOfWater: number;
-  readonly iceOfMix: number;
-  readonly unfrozenSolids: number | null;
-  /** One standard uncertainty of iceOfWater; null where it is not known. */
-  readonly band: number | null;
 }
 
 export interface RecipeAnswers {
@@ -66,31 +58,6 @@ function coldAnswers(ask: Ask, temperatureC: number, own: Matrix | null): ColdAn
   };
 }
 
-export const CURVE_TO_C = -30;
-const CURVE_STEPS = 60;
-
-function curvePoints(ask: Ask, own: Matrix | null): readonly CurvePoint[] {
-  const [, ...rows] = ask("FREEZINGCURVE", 0, CURVE_TO_C, CURVE_STEPS, own);
-  const bands = ask(
-    "UNCERTAINTY",
-    "ice fraction",
-    rows.map(([temperature]) => [temperature]),
-    own,
-  );
-  return rows.flatMap(([temperatureC, iceOfWater, iceOfMix, solids], index) => {
-    if (typeof temperatureC !== "number") return [];
-    if (typeof iceOfWater !== "number" || typeof iceOfMix !== "number") return [];
-    const band = bands[index]?.[0];
-    return {
-      temperatureC,
-      iceOfWater,
-      iceOfMix,
-      unfrozenSolids: typeof solids === "number" ? solids : null,
-      band: typeof band === "number" ? band : null,
-    };
-  });
-}
-
 /** Every number of the bowl, each by calling the worksheet function that a cell would call. */
 export function recipeAnswers(question: Question): RecipeAnswers {
   const { own, servingC, storageC, target } = question;
@@ -104,7 +71,7 @@ export function recipeAnswers(question: Question): RecipeAnswers {
     totalGrams: first(ask("COMPONENT", "total", own)),
     serving: coldAnswers(ask, servingC, own),
     storage: coldAnswers(ask, storageC, own),
-    curve: curvePoints(ask, own),
+    curve: curvePoints({ ...question.recipe, own }),
     check: target === null ? null : first(ask("CHECK", target, own)),
   };
 }

@@ -28,6 +28,8 @@ interface FreezingCurveProps {
   readonly marks: readonly CurveMark[];
   readonly target: CurveTarget | null;
   readonly basis: "water" | "mix";
+  /** A second recipe beside it, dashed. */
+  readonly other?: { readonly name: string; readonly dots: readonly CurveDot[] };
 }
 
 type Geometry = ReturnType<typeof curveGeometry>;
@@ -64,7 +66,7 @@ function Axes({
 }
 
 /** What the picture shows, in words, for whoever does not see it. */
-function description({ words, numbers, marks, target }: FreezingCurveProps): string {
+function description({ words, numbers, marks, target, other }: FreezingCurveProps): string {
   const at = marks.map(({ temperatureC, fraction }) =>
     words.chart.at(numbers.plain(temperatureC), numbers.percent(fraction)),
   );
@@ -79,13 +81,15 @@ function description({ words, numbers, marks, target }: FreezingCurveProps): str
             numbers.plain(target.temperatureC),
           ),
         ];
-  return [...at, ...gate].join(" ");
+  const beside = other === undefined ? [] : [words.curves.beside(other.name)];
+  return [...at, ...gate, ...beside].join(" ");
 }
 
 /** The share that is ice against temperature, with its band, marks and the window of a target. */
 export function FreezingCurve(props: FreezingCurveProps) {
-  const { words, numbers, dots, coldestC, marks, target, basis } = props;
+  const { words, numbers, dots, coldestC, marks, target, basis, other } = props;
   const geometry = curveGeometry(dots, coldestC);
+  const beside = other === undefined ? null : curveGeometry(other.dots, coldestC);
   return (
     <svg
       class="curve"
@@ -97,6 +101,12 @@ export function FreezingCurve(props: FreezingCurveProps) {
       {geometry.bandPath !== "" && <path class="curve-band" d={geometry.bandPath} />}
       <Axes geometry={geometry} numbers={numbers} words={words} />
       <path class="curve-edge" d={geometry.edgePath} />
+      {beside !== null && (
+        <>
+          {beside.bandPath !== "" && <path class="curve-other-band" d={beside.bandPath} />}
+          <path class="curve-other" d={beside.edgePath} />
+        </>
+      )}
       {target !== null && <TargetGate geometry={geometry} target={target} />}
       {marks.map((mark) => (
         <CurvePoint

@@ -1,3 +1,4 @@
+import { curves } from "./english/curves";
 import { why } from "./english/why";
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
@@ -8,6 +9,7 @@ export const english = {
   tabs: "Views",
   views: {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },
+    curves: { name: "Curves", about: "The selected recipe in pictures" },
     larder: { name: "Larder", about: "Solutes and ingredients with their figures and sources" },
     why: { name: "Why", about: "Explains the formula of the selected cell" },
     readThrough: { name: "Read-through", about: "Checks the whole workbook" },
@@ -17,6 +19,7 @@ export const english = {
   reading: "Reading the sheet…",
   noAnswer: "No answer.",
 
+  askInBowl: "The columns of this block have to be told first: answer the question in the Bowl.",
   outside: {
     "no script":
       "This page is not inside a spreadsheet, or the spreadsheet’s script could not be reached; the larder works all the same.",
@@ -309,5 +312,6 @@ export const english = {
     noEffect: "Changes no answer.",
     fix: (fix: string) => `What helps: ${fix}`,
   },
+  curves,
   why,
 };

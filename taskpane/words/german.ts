@@ -1,3 +1,4 @@
+import { curves } from "./german/curves";
 import { why } from "./german/why";
 import type { Words } from "./words";
 
@@ -10,6 +11,7 @@ export const german: Words = {
   tabs: "Ansichten",
   views: {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
+    curves: { name: "Bilder", about: "Das ausgewählte Rezept in Bildern" },
     larder: { name: "Vorrat", about: "Gelöste Stoffe und Zutaten mit Zahlen und Quellen" },
     why: { name: "Warum", about: "Erklärt die Formel der ausgewählten Zelle" },
     readThrough: { name: "Durchsicht", about: "Prüft die ganze Arbeitsmappe" },
@@ -19,6 +21,8 @@ export const german: Words = {
   reading: "Das Blatt wird gelesen …",
   noAnswer: "Keine Antwort.",
 
+  askInBowl:
+    "Die Spalten dieses Blocks sind erst zu klären: Beantworten Sie die Frage in der Schüssel.",
   outside: {
     "no script":
       "Diese Seite liegt nicht in einer Tabelle, oder deren Skript war nicht zu erreichen; der Vorrat geht trotzdem.",
@@ -314,5 +318,6 @@ export const german: Words = {
     noEffect: "Ändert keine Antwort.",
     fix: (fix) => `Was hilft: ${fix}`,
   },
+  curves,
   why,
 };

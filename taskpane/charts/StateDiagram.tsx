@@ -1,0 +1,95 @@
+import { scaleLinear } from "d3-scale";
+import { curveMonotoneX, line } from "d3-shape";
+import type { NumberFormat } from "../words/numberFormat";
+import { CHART } from "./curveGeometry";
+import { PlotAxes } from "./PlotAxes";
+import "./freezingCurve.css";
+
+interface DiagramPoint {
+  readonly solidsFraction: number;
+  readonly temperatureC: number;
+}
+
+interface StateDiagramProps {
+  readonly numbers: NumberFormat;
+  readonly title: string;
+  readonly xLabel: string;
+  readonly yLabel: string;
+  readonly freezing: readonly DiagramPoint[];
+  readonly freezingLabel: string;
+  readonly glass: readonly DiagramPoint[];
+  readonly glassLabel: string;
+  readonly marks: readonly (DiagramPoint & { readonly label: string })[];
+}
+
+const [WARMEST_C, COLDEST_C] = [10, -60];
+
+/** Share of dissolved matter against temperature: where ice begins, where glass begins, where the mix stands. */
+export function StateDiagram(props: StateDiagramProps) {
+  const x = scaleLinear([0, 1], [CHART.left, CHART.width - CHART.right]);
+  const y = scaleLinear([COLDEST_C, WARMEST_C], [CHART.height - CHART.bottom, CHART.top]);
+  const path = line<DiagramPoint>(
+    ({ solidsFraction }) => x(solidsFraction),
+    ({ temperatureC }) => y(temperatureC),
+  ).curve(curveMonotoneX);
+  const drawn = ({ temperatureC }: DiagramPoint) =>
+    temperatureC >= COLDEST_C && temperatureC <= WARMEST_C;
+  const [freezing, glass] = [props.freezing.filter(drawn), props.glass.filter(drawn)];
+  const middle = freezing[Math.floor(freezing.length / 2)];
+  const [firstGlass] = glass;
+  return (
+    <svg
+      class="curve"
+      viewBox={`0 0 ${CHART.width} ${CHART.height}`}
+      role="img"
+      aria-label={props.title}
+    >
+      <PlotAxes
+        x={x}
+        y={y}
+        xFactor={100}
+        xLabel={props.xLabel}
+        yLabel={props.yLabel}
+        numbers={props.numbers}
+      />
+      <path class="curve-edge" d={path(freezing) ?? ""} />
+      <path class="curve-glass" d={path(glass) ?? ""} />
+      {middle !== undefined && (
+        <text
+          class="curve-name"
+          x={x(middle.solidsFraction) - 6}
+          y={y(middle.temperatureC) + 10}
+          text-anchor="end"
+        >
+          {props.freezingLabel}
+        </text>
+      )}
+      {firstGlass !== undefined && (
+        <text
+          class="curve-name"
+          x={x(firstGlass.solidsFraction) - 6}
+          y={y(firstGlass.temperatureC) - 2}
+          text-anchor="end"
+        >
+          {props.glassLabel}
+        </text>
+      )}
+      {props.marks.filter(drawn).map(({ label, solidsFraction, temperatureC }) => (
+        <g
+          key={label}
+          class="curve-mark"
+          transform={`translate(${x(solidsFraction)} ${y(temperatureC)})`}
+        >
+          <circle r="4" />
+          <text
+            x={solidsFraction > 0.6 ? -8 : 8}
+            y={-6}
+            text-anchor={solidsFraction > 0.6 ? "end" : "start"}
+          >
+            {label}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
