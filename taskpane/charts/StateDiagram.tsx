@@ -19,7 +19,11 @@ interface StateDiagramProps {
   readonly freezingLabel: string;
   readonly glass: readonly DiagramPoint[];
   readonly glassLabel: string;
-  readonly marks: readonly (DiagramPoint & { readonly label: string })[];
+  readonly marks: readonly (DiagramPoint & {
+    readonly label: string;
+    /** On which side of its point the label stands. */
+    readonly side: "left" | "right";
+  })[];
 }
 
 const [WARMEST_C, COLDEST_C] = [10, -60];
@@ -35,7 +39,8 @@ export function StateDiagram(props: StateDiagramProps) {
   const drawn = ({ temperatureC }: DiagramPoint) =>
     temperatureC >= COLDEST_C && temperatureC <= WARMEST_C;
   const [freezing, glass] = [props.freezing.filter(drawn), props.glass.filter(drawn)];
-  const middle = freezing[Math.floor(freezing.length / 2)];
+  // The name stands over the line's flat beginning, where nothing else is.
+  const named = freezing.find(({ solidsFraction }) => solidsFraction > 0.12);
   const [firstGlass] = glass;
   return (
     <svg
@@ -54,13 +59,8 @@ export function StateDiagram(props: StateDiagramProps) {
       />
       <path class="curve-edge" d={path(freezing) ?? ""} />
       <path class="curve-glass" d={path(glass) ?? ""} />
-      {middle !== undefined && (
-        <text
-          class="curve-name"
-          x={x(middle.solidsFraction) - 6}
-          y={y(middle.temperatureC) + 10}
-          text-anchor="end"
-        >
+      {named !== undefined && (
+        <text class="curve-name" x={CHART.left + 8} y={y(named.temperatureC) + 16}>
           {props.freezingLabel}
         </text>
       )}
@@ -74,7 +74,7 @@ export function StateDiagram(props: StateDiagramProps) {
           {props.glassLabel}
         </text>
       )}
-      {props.marks.filter(drawn).map(({ label, solidsFraction, temperatureC }) => (
+      {props.marks.filter(drawn).map(({ label, side, solidsFraction, temperatureC }) => (
         <g
           key={label}
           class="curve-mark"
@@ -82,9 +82,9 @@ export function StateDiagram(props: StateDiagramProps) {
         >
           <circle r="4" />
           <text
-            x={solidsFraction > 0.6 ? -8 : 8}
-            y={-6}
-            text-anchor={solidsFraction > 0.6 ? "end" : "start"}
+            x={side === "right" ? 8 : -8}
+            y={side === "right" ? -4 : 10}
+            text-anchor={side === "right" ? "start" : "end"}
           >
             {label}
           </text>

@@ -13,15 +13,22 @@ export function StatePicture({ context, mix, servingC, storageC }: PictureProps)
   const texts = words.curves;
   const lines = stateLines(mix);
   if (lines === null) return <Notice tone="note">{texts.declined}</Notice>;
-  const at = (label: string, temperatureC: number) => {
+  const at = (label: string, temperatureC: number, side: "left" | "right") => {
     const solidsFraction = firstNumber(askMix(mix, "UNFROZENSOLIDS", temperatureC));
-    return solidsFraction === null ? [] : [{ label, solidsFraction, temperatureC }];
+    return solidsFraction === null ? [] : [{ label, side, solidsFraction, temperatureC }];
   };
   const marks = [
-    ...at(texts.served(numbers.plain(servingC)), servingC),
-    ...(storageC === servingC ? [] : at(texts.stored(numbers.plain(storageC)), storageC)),
-    { label: texts.weighed, solidsFraction: lines.mixSolidsFraction, temperatureC: 5 },
-    ...(lines.end === null ? [] : [{ label: texts.endOfFreezing, ...lines.end }]),
+    ...at(texts.served(numbers.plain(servingC)), servingC, "right"),
+    ...(storageC === servingC ? [] : at(texts.stored(numbers.plain(storageC)), storageC, "left")),
+    {
+      label: texts.weighed,
+      side: "right" as const,
+      solidsFraction: lines.mixSolidsFraction,
+      temperatureC: 5,
+    },
+    ...(lines.end === null
+      ? []
+      : [{ label: texts.endOfFreezing, side: "left" as const, ...lines.end }]),
   ];
   const row = (name: string, { solidsFraction, temperatureC }: StatePoint) => [
     name,
