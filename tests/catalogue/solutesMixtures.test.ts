@@ -1,5 +1,3 @@
-import { largest, rootMeanSquare } from "../../src/catalogue/fit/residuals";
-import { additiveDepressionK } from "../../src/engine/additiveDepression";
 import { freezingPointC } from "../../src/engine/freezingPoint";
 import { iceShare } from "../../src/engine/iceShare";
 import { solutionThetaMolPerKg } from "../../src/engine/solutionTheta";
@@ -8,65 +6,7 @@ import { maxFreezeConcentrated } from "../../src/engine/maxFreezeConcentrated";
 import { higherSaccharides } from "../../src/catalogue/higherSaccharides";
 import { iceCreamMixes, leightonFreezingPointC } from "../published/iceCreamMixes";
 import { meanHoney } from "../published/honeyActivity";
-import { seawaterFreezingPointC, seawaterSalts } from "../published/seawater";
 import { soluteNamed, solutionOf } from "../published/solutionOf";
-import { wengMixtures } from "../published/wengMixtures";
-
-describe("the mixture rule against its rival", () => {
-  const missesOf = (alcohol: string) =>
-    wengMixtures
-      .filter((entry) => entry.alcohol === alcohol)
-      .map((entry) => {
-        const solution = {
-          waterKg: 1,
-          solutes: [
-            { moles: entry.alcoholMolPerKg, curve: soluteNamed(alcohol).curve },
-            { moles: entry.saltMolPerKg, curve: soluteNamed("sodium chloride").curve },
-          ],
-        };
-        return {
-          rule: (freezingPointC(solution) as number) - entry.freezingPointC,
-          sum: -(additiveDepressionK(solution) as number) - entry.freezingPointC,
-        };
-      });
-
-  test.each(["methanol", "propylene glycol"])(
-    "%s with NaCl (Weng, Li & Zuo 2011, scatter 0.5 K): RMS 0.6 K, no worse than the plain sum",
-    (alcohol) => {
-      const misses = missesOf(alcohol);
-      const rule = rootMeanSquare(misses.map((miss) => miss.rule));
-      expect(rule).toBeLessThan(0.6);
-      expect(rule).toBeLessThan(rootMeanSquare(misses.map((miss) => miss.sum)) + 0.05);
-    },
-  );
-
-  test("seawater (UNESCO 1978, Millero), salinity 10 to 40: the rule is met within 8 mK, better than the sum", () => {
-    const misses = [10, 20, 30, 40].map((salinity) => {
-      const salts = Object.fromEntries(
-        Object.entries(seawaterSalts).map(([name, molesAt35]) => [
-          name,
-          ((molesAt35 * salinity) / 35) * soluteNamed(name).molarMass.value,
-        ]),
-      );
-      const solution = solutionOf(1000 - salinity, salts);
-      const printed = seawaterFreezingPointC(salinity);
-      return {
-        rule: (freezingPointC(solution) as number) - printed,
-        sum: -(additiveDepressionK(solution) as number) - printed,
-      };
-    });
-    expect(largest(misses.map((miss) => miss.rule))).toBeLessThan(0.008);
-    expect(largest(misses.map((miss) => miss.rule))).toBeLessThan(
-      largest(misses.map((miss) => miss.sum)),
-    );
-  });
-
-  test("two sugars of the same curve mix as one", () => {
-    const one = freezingPointC(solutionOf(100, { maltose: 40 })) as number;
-    const two = freezingPointC(solutionOf(100, { maltose: 15, lactose: 25 })) as number;
-    expect(two).toBeCloseTo(one, 9);
-  });
-});
 
 describe("ice-cream mixes", () => {
   test.each(iceCreamMixes.map((mix) => [mix.name, mix] as const))(

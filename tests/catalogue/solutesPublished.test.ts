@@ -13,6 +13,7 @@ import { WATER_MOLAR_MASS_KG_PER_MOL } from "../../src/foundation/constants";
 import { cryoscopeStandards } from "../published/cryoscopeStandards";
 import { dairySucrose } from "../published/dairySucrose";
 import { eutectics } from "../published/eutectics";
+import { naclMassPercent } from "../published/naclIceLine";
 import { honeyWaterActivity, meanHoney } from "../published/honeyActivity";
 import { saturatedSolutions } from "../published/saturatedSolutions";
 import { seawaterFreezingPointC, seawaterSalts } from "../published/seawater";
@@ -64,8 +65,12 @@ describe("figures kept back from the fits", () => {
   const limits: Record<string, readonly [number, number]> = {
     "sodium chloride lange15": [0.1, 0.3],
     "sodium chloride melinder2010": [0.1, 0.3],
-    "sodium chloride vdiCoolants": [0.25, 0.5],
-    "sodium chloride tonerCatling2017": [0.27, 0.45],
+    "sodium chloride vdiCoolants": [0.14, 0.3],
+    "sodium chloride tonerCatling2017": [0.14, 0.3],
+    "potassium chloride crc102": [0.1, 0.3],
+    "propylene glycol ashraeGlycols": [0.2, 0.4],
+    "propylene glycol melinder2010": [0.25, 0.4],
+    "propylene glycol lange15": [0.8, 1.35],
     "calcium chloride vdiCoolants": [1.5, 2],
     "magnesium chloride melinder2010": [0.6, 1.5],
     "magnesium chloride lange15": [0.65, 1.8],
@@ -75,6 +80,7 @@ describe("figures kept back from the fits", () => {
     "ethylene glycol melinder2010": [0.2, 0.4],
     "ethylene glycol ashraeGlycols": [0.2, 0.4],
     "glycerol lange15": [0.3, 0.5],
+    "glycerol melinder2010": [0.3, 0.5],
     "lactose crc102": [0.01, 0.02],
   };
   const held = freezingTables.filter(
@@ -89,6 +95,55 @@ describe("figures kept back from the fits", () => {
       const misses = tableMisses(table);
       expect(rootMeanSquare(misses)).toBeLessThan(limit[0]);
       expect(largest(misses)).toBeLessThan(limit[1]);
+    },
+  );
+
+  /** Targets: all that is held out of one solute, RMS and largest, K, down to a temperature. */
+  test.each([
+    ["sodium chloride", -22, 0.1, 0.3],
+    ["potassium chloride", -22, 0.1, 0.3],
+    ["glycerol", -40, 0.3, 1.7],
+  ] as const)(
+    "all that is kept back of %s to %d °C is met with RMS %d K, largest %d K",
+    (name, toC, rms, most) => {
+      const misses = held
+        .filter(({ solute }) => solute === name)
+        .flatMap((table) => tableMisses(table).filter((_, i) => table.freezingPointC[i]! >= toC));
+      if (name === "sodium chloride") {
+        const depressions = Array.from({ length: 41 }, (_, i) => (i + 1) / 2);
+        for (const depressionK of depressions) {
+          const percent = naclMassPercent(depressionK);
+          misses.push(freezing(100 - percent, { [name]: percent }) + depressionK);
+        }
+      }
+      expect(rootMeanSquare(misses)).toBeLessThan(rms);
+      expect(largest(misses)).toBeLessThan(most);
+    },
+  );
+
+  test("propylene glycol to −40 °C: all held-out rows of ASHRAE and Melinder, RMS 0.2 K, largest 0.4", () => {
+    const misses = held
+      .filter(({ solute, source }) => solute === "propylene glycol" && source !== "lange15")
+      .flatMap((table) => tableMisses(table).filter((_, i) => table.freezingPointC[i]! >= -40));
+    expect(rootMeanSquare(misses)).toBeLessThan(0.2);
+    expect(largest(misses)).toBeLessThan(0.4);
+  });
+
+  test("ethanol to −40 °C by Melinder 2010: RMS 0.4 K, largest 1.7", () => {
+    const table = held.find(
+      ({ solute, source }) => solute === "ethanol" && source === "melinder2010",
+    )!;
+    const misses = tableMisses(table).filter((_, i) => table.freezingPointC[i]! >= -40);
+    expect(rootMeanSquare(misses)).toBeLessThan(0.4);
+    expect(largest(misses)).toBeLessThan(1.7);
+  });
+
+  test.each([5, 10, 15, 20])(
+    "sodium chloride freezes %d K below water where Hall, Sterner & Bodnar 1988 found it, within 0.15 K",
+    (depressionK) => {
+      const percent = naclMassPercent(depressionK);
+      const computed = freezing(100 - percent, { "sodium chloride": percent });
+      expect(Math.abs(computed + depressionK)).toBeLessThan(0.15);
     },
   );
 

@@ -1,24 +1,37 @@
 import { type FittedCurve } from "../fittedCurve";
+import type { FreezingTable } from "./figureTable";
+import { isopiestic } from "./figures/isopiestic";
+import { osmotic25 } from "./figures/osmotic25";
 import { fitHydration } from "./hydrationFit";
 import type { HydrationPlan, SeriesPlan } from "./plan";
-import { freezingPoints, type FreezingPointOfOne } from "./points";
+import { freezingPoints, freezingTables, type FreezingPointOfOne } from "./points";
 import { largest, residualsK, rootMeanSquare } from "./residuals";
 import { fitSeries } from "./seriesFit";
 import { crossValidationK, extrapolationK } from "./trial";
-import { fitWarmTerm, warmPoints } from "./warmFit";
+import { fitWarmTerm, warmPoints, type WarmTables } from "./warmFit";
 
 /** The least that is ever claimed: handbooks agree no better with each other. */
 const LEAST_UNCERTAINTY = 0.004;
 
-/** Fits one solute to the figures marked "fit" and says how well it does. */
-export function fitSolute(plan: HydrationPlan | SeriesPlan, molarMassGPerMol: number): FittedCurve {
-  const points = freezingPoints(plan.solute, molarMassGPerMol, "fit");
+interface PrintedFigures extends WarmTables {
+  readonly freezing: readonly FreezingTable[];
+}
+
+const PRINTED: PrintedFigures = { freezing: freezingTables, osmotic: osmotic25, isopiestic };
+
+/** Fits one solute to the figures marked "fit", reads no others, and says how well it does. */
+export function fitSolute(
+  plan: HydrationPlan | SeriesPlan,
+  molarMassGPerMol: number,
+  printed: PrintedFigures = PRINTED,
+): FittedCurve {
+  const points = freezingPoints(plan.solute, molarMassGPerMol, "fit", printed.freezing);
   const fit = (some: readonly FreezingPointOfOne[]) =>
     plan.form === "series" ? fitSeries(plan, some) : fitHydration(plan, some);
   const cold = fit(points);
   const curve =
     cold.form === "series" && plan.form === "series" && plan.warm === true
-      ? fitWarmTerm(cold, warmPoints(plan.solute, cold.ions, "fit"))
+      ? fitWarmTerm(cold, warmPoints(plan.solute, cold.ions, "fit", printed))
       : cold;
   const misses = residualsK(curve, points);
   const shares = points.flatMap(({ freezingPointC }, row) =>

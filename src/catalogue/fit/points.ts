@@ -26,8 +26,9 @@ export function freezingPoints(
   solute: string,
   molarMassGPerMol: number,
   use: FigureUse,
+  tables: readonly FreezingTable[] = freezingTables,
 ): FreezingPointOfOne[] {
-  return freezingTables
+  return tables
     .filter((table) => table.solute === solute && table.use === use)
     .flatMap(({ massPercent, freezingPointC, source }) =>
       massPercent.map((percent, row) => ({

@@ -1,9 +1,9 @@
-import { writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { densityTables } from "./figures/crcDensities";
 import { fitVolume } from "./fitVolume";
+import { keepFile } from "./keepFile";
 
-/** Run from the top of the project: npx tsx src/catalogue/fit/runVolumes.ts */
+/** Run from the top of the project: npx tsx src/catalogue/fit/runVolumes.ts [--check] */
 const FILE = "src/catalogue/density/fittedFigures.ts";
 
 /** Fits every printed table of densities, prints what it found, and rewrites the file of the results. */
@@ -19,7 +19,7 @@ import type { SolutionFigures } from "./solutionFigures";
 
 export const fittedFigures: readonly SolutionFigures[] = ${JSON.stringify(fits.map(({ figures }) => figures))};
 `;
-  writeFileSync(FILE, await format(source, { parser: "typescript", printWidth: 100 }));
+  keepFile(FILE, await format(source, { parser: "typescript", printWidth: 100 }));
 }
 
 void run();

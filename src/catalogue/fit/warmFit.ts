@@ -3,7 +3,7 @@ import { waterHeldKgPerMol } from "../../engine/waterHeld";
 import { WATER_MOLAR_MASS_KG_PER_MOL } from "../../foundation/constants";
 import { isopiestic } from "./figures/isopiestic";
 import { osmotic25 } from "./figures/osmotic25";
-import type { FigureUse } from "./figureTable";
+import type { FigureUse, IsopiesticTable, OsmoticTable } from "./figureTable";
 import { leastSquares } from "./leastSquares";
 import { referenceOsmoticCoefficient } from "./pitzer";
 import { rounded, type SeriesCurve } from "./seriesFit";
@@ -14,12 +14,22 @@ export interface WarmPoint {
   readonly thetaMolPerKg: number;
 }
 
+export interface WarmTables {
+  readonly osmotic: readonly OsmoticTable[];
+  readonly isopiestic: readonly IsopiesticTable[];
+}
+
 /** Beyond this the series is not meant to hold (water activity 0.5). */
 const MOST_THETA = 38;
 
 /** Known 25 °C solutions of one solute kept for one use. */
-export function warmPoints(solute: string, ions: number, use: FigureUse): WarmPoint[] {
-  const printed = osmotic25
+export function warmPoints(
+  solute: string,
+  ions: number,
+  use: FigureUse,
+  tables: WarmTables = { osmotic: osmotic25, isopiestic },
+): WarmPoint[] {
+  const printed = tables.osmotic
     .filter((table) => table.solute === solute && table.use === use)
     .flatMap(({ molalityMolPerKg, osmoticCoefficient }) =>
       molalityMolPerKg.map((molality, row) => ({
@@ -27,7 +37,7 @@ export function warmPoints(solute: string, ions: number, use: FigureUse): WarmPo
         thetaMolPerKg: ions * molality * (osmoticCoefficient[row] ?? Number.NaN),
       })),
     );
-  const paired = isopiestic
+  const paired = tables.isopiestic
     .filter((table) => table.solute === solute && table.use === use && table.temperatureC === 25)
     .flatMap(({ molalityMolPerKg, reference, referenceMolalityMolPerKg }) =>
       molalityMolPerKg.map((molality, row) => {

@@ -266,7 +266,8 @@ export const crc102: readonly FreezingTable[] = [
     solute: "potassium chloride",
     source: "crc102",
     obtained: "from the source",
-    use: "fit",
+    use: "held out",
+    reason: "kept for the tests",
     massPercent: [0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13],
     freezingPointC: [
       -0.23, -0.46, -0.92, -1.38, -1.85, -2.32, -2.8, -3.29, -3.8, -4.3, -4.81, -5.33, -5.88, -6.45,

@@ -95,4 +95,23 @@ export const lange15: readonly FreezingTable[] = [
     massPercent: [23.3],
     freezingPointC: [-21.1],
   },
+  // printed by volume, 5 to 50 %; turned into mass with the densities of the ASHRAE table
+  {
+    solute: "propylene glycol",
+    source: "lange15",
+    obtained: "from the source",
+    use: "rejected",
+    reason: "warmer than the ideal law, by up to 0.6 K",
+    massPercent: [5.2, 10.4, 15.5],
+    freezingPointC: [-1.1, -2.2, -3.9],
+  },
+  {
+    solute: "propylene glycol",
+    source: "lange15",
+    obtained: "from the source",
+    use: "held out",
+    reason: "kept for the tests; rounded to whole degrees Fahrenheit",
+    massPercent: [20.6, 25.7, 30.6, 35.5, 40.4, 45.3, 50.1],
+    freezingPointC: [-6.7, -8.9, -12.8, -16.1, -20.6, -26.7, -33.3],
+  },
 ];
