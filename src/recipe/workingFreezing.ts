@@ -5,7 +5,7 @@ import type { Mix } from "./mix";
 import { maxFreezeTemperatureC } from "./solution";
 import { freezingPointUncertaintyK } from "./uncertainty";
 import { heldLines } from "./workingHeld";
-import { line, shown, type WorkingLine } from "./workingLine";
+import { line, shown, shownDifference, type WorkingLine } from "./workingLine";
 import { idealLines } from "./workingSolution";
 
 /** How the freezing point comes about, or why there is none. */
@@ -44,7 +44,7 @@ export function freezingLines(mix: Mix): WorkingLine[] {
       "real less ideal depression",
       "solutes hold water, ions hold each other",
       `${shown(-pointC)} - ${shown(idealK)}`,
-      -pointC - idealK,
+      shownDifference(-pointC, idealK),
       "K",
       "rimeline",
     ),
@@ -82,7 +82,7 @@ function neverLines(mix: Mix, reason: string): WorkingLine[] {
       "held beyond the water there is, at Tm′",
       "held − water",
       `${shown(heldKg)} - ${shown(mix.waterGrams / 1000)}`,
-      heldKg - mix.waterGrams / 1000,
+      shownDifference(heldKg, mix.waterGrams / 1000),
       "kg",
       "rimeline",
     ),

@@ -13,6 +13,10 @@ export interface WorkingLine {
 /** A number with the digits that a board can hold, and that still recompute. */
 export const shown = (value: number): string => String(Number(value.toPrecision(7)));
 
+/** What a board's reader gets who subtracts the digits shown: small differences keep no more than those. */
+export const shownDifference = (value: number, less: number): number =>
+  Number(shown(value)) - Number(shown(less));
+
 /** Writes a line. */
 export const line = (
   step: string,
