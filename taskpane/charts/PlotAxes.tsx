@@ -8,6 +8,7 @@ interface PlotAxesProps {
   /** What the ticks are multiplied by: 100 for fractions shown as per cent. */
   readonly xFactor?: number;
   readonly yFactor?: number;
+  readonly yDecimals?: number;
   readonly xLabel: string;
   readonly yLabel: string;
   readonly numbers: NumberFormat;
@@ -21,6 +22,7 @@ export function PlotAxes({
   y,
   xFactor = 1,
   yFactor = 1,
+  yDecimals = 0,
   xLabel,
   yLabel,
   numbers,
@@ -31,7 +33,7 @@ export function PlotAxes({
         <g key={tick} transform={`translate(0 ${y(tick)})`}>
           <line x1={CHART.left} x2={CHART.width - CHART.right} />
           <text x={CHART.left - 5} dy="0.32em" text-anchor="end">
-            {numbers.fixed(tick * yFactor, 0)}
+            {numbers.fixed(tick * yFactor, yDecimals)}
           </text>
         </g>
       ))}

@@ -1,3 +1,4 @@
+import { notebook } from "./english/notebook";
 import { curves } from "./english/curves";
 import { why } from "./english/why";
 const plural = (count: number, one: string, many: string): string =>
@@ -11,6 +12,7 @@ export const english = {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },
     curves: { name: "Curves", about: "The selected recipe in pictures" },
     larder: { name: "Larder", about: "Solutes and ingredients with their figures and sources" },
+    notebook: { name: "Notebook", about: "What was measured, and what it teaches" },
     why: { name: "Why", about: "Explains the formula of the selected cell" },
     readThrough: { name: "Read-through", about: "Checks the whole workbook" },
   },
@@ -20,6 +22,8 @@ export const english = {
   noAnswer: "No answer.",
 
   askInBowl: "The columns of this block have to be told first: answer the question in the Bowl.",
+  numberWrong: (typed: string, from: string, to: string, unit: string) =>
+    `It must be a number from ${from} to ${to} ${unit}, not “${typed}”.`,
   outside: {
     "no script":
       "This page is not inside a spreadsheet, or the spreadsheet’s script could not be reached; the larder works all the same.",
@@ -313,5 +317,6 @@ export const english = {
     fix: (fix: string) => `What helps: ${fix}`,
   },
   curves,
+  notebook,
   why,
 };

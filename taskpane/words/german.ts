@@ -1,3 +1,4 @@
+import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { why } from "./german/why";
 import type { Words } from "./words";
@@ -13,6 +14,7 @@ export const german: Words = {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
     curves: { name: "Bilder", about: "Das ausgewählte Rezept in Bildern" },
     larder: { name: "Vorrat", about: "Gelöste Stoffe und Zutaten mit Zahlen und Quellen" },
+    notebook: { name: "Heft", about: "Was gemessen wurde und was es lehrt" },
     why: { name: "Warum", about: "Erklärt die Formel der ausgewählten Zelle" },
     readThrough: { name: "Durchsicht", about: "Prüft die ganze Arbeitsmappe" },
   },
@@ -23,6 +25,8 @@ export const german: Words = {
 
   askInBowl:
     "Die Spalten dieses Blocks sind erst zu klären: Beantworten Sie die Frage in der Schüssel.",
+  numberWrong: (typed, from, to, unit) =>
+    `Es muss eine Zahl von ${from} bis ${to} ${unit} sein, nicht „${typed}“.`,
   outside: {
     "no script":
       "Diese Seite liegt nicht in einer Tabelle, oder deren Skript war nicht zu erreichen; der Vorrat geht trotzdem.",
@@ -319,5 +323,6 @@ export const german: Words = {
     fix: (fix) => `Was hilft: ${fix}`,
   },
   curves,
+  notebook,
   why,
 };

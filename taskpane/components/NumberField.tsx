@@ -1,0 +1,56 @@
+import { useEffect, useState } from "preact/hooks";
+import type { PaneContext } from "../view";
+
+interface NumberFieldProps {
+  readonly context: PaneContext;
+  readonly label: string;
+  readonly unit: string;
+  /** Null while the field is empty. */
+  readonly value: number | null;
+  readonly from: number;
+  readonly to: number;
+  readonly onChange: (value: number | null) => void;
+}
+
+/** A number to type, decimal point or comma, or nothing; what cannot be taken is said beneath. */
+export function NumberField(props: NumberFieldProps) {
+  const { context, label, unit, value, from, to, onChange } = props;
+  const { words, numbers } = context;
+  const written = value === null ? "" : numbers.plain(value);
+  const [typed, setTyped] = useState(written);
+  // What is typed stays as it was typed for as long as it means the value.
+  useEffect(
+    () => setTyped((text) => (numbers.read(text) === value ? text : written)),
+    [written, numbers, value],
+  );
+  const isTaken = (number: number | null): number is number =>
+    number !== null && number >= from && number <= to;
+  const wrong = typed.trim() !== "" && !isTaken(numbers.read(typed));
+  return (
+    <label class="field">
+      <span>{label}</span>
+      <span class="with-unit">
+        <input
+          type="text"
+          inputMode="text"
+          size={6}
+          value={typed}
+          aria-invalid={wrong}
+          onInput={(event) => {
+            const text = event.currentTarget.value;
+            setTyped(text);
+            const number = numbers.read(text);
+            if (text.trim() === "") onChange(null);
+            else if (isTaken(number)) onChange(number);
+          }}
+        />
+        {unit}
+      </span>
+      {wrong && (
+        <span class="fault">
+          {words.numberWrong(typed, numbers.plain(from), numbers.plain(to), unit)}
+        </span>
+      )}
+    </label>
+  );
+}

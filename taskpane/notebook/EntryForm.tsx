@@ -1,0 +1,127 @@
+import { useState } from "preact/hooks";
+import type { Matrix } from "../../src/foundation/cell";
+import { WITH_ICE, WITHOUT_ICE } from "../../src/catalogue/textureScale";
+import type { RecipeInGrams } from "../bowl/toGrams";
+import { NumberField } from "../components/NumberField";
+import type { PaneContext } from "../view";
+import type { NotebookEntry } from "./entry";
+import { forecastOf } from "./forecast";
+import { mixText } from "./mixText";
+
+interface EntryFormProps {
+  readonly context: PaneContext;
+  readonly title: string;
+  readonly recipe: RecipeInGrams;
+  readonly own: Matrix | null;
+  /** True when it was written: the form is then empty again. */
+  readonly onWrite: (entry: NotebookEntry) => Promise<boolean>;
+}
+
+const FIRMNESS = [...WITH_ICE, ...WITHOUT_ICE].map(({ word }) => word);
+const HOUSEHOLD_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
+const NOTHING = { measuredC: null, brix: null, freezerC: null, firmness: "", note: "" };
+
+/** What was measured of a recipe, beside what was forecast, to be written down. */
+export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormProps) {
+  const { words, numbers } = context;
+  const texts = words.notebook;
+  const [freezerSetC, setFreezerSetC] = useState<number | null>(HOUSEHOLD_C);
+  const [found, setFound] =
+    useState<Pick<NotebookEntry, "measuredC" | "brix" | "freezerC" | "firmness" | "note">>(NOTHING);
+  const [isAsked, setIsAsked] = useState(false);
+  const set = (change: Partial<typeof found>) => setFound({ ...found, ...change });
+  const atC = found.freezerC ?? freezerSetC ?? HOUSEHOLD_C;
+  const forecast = forecastOf(recipe, own, atC);
+  const isEmpty = JSON.stringify(found) === JSON.stringify(NOTHING);
+  const write = async () => {
+    setIsAsked(isEmpty);
+    if (isEmpty) return;
+    const isWritten = await onWrite({
+      ...found,
+      freezerSetC,
+      date: new Date().toISOString().slice(0, 10),
+      recipe: title,
+      mix: mixText(recipe),
+      forecastC: forecast.pointC,
+      forecastBandK: forecast.bandK,
+      firmnessForecast: forecast.firmness,
+    });
+    if (isWritten) setFound(NOTHING);
+  };
+  const temperature = { context, unit: "°C", from: -60, to: 40 };
+  return (
+    <form
+      class="notebook-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        // What cannot be taken is not left out unsaid.
+        const wrong = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]');
+        if (wrong === null) void write();
+        else wrong.focus();
+      }}
+    >
+      <p>
+        {forecast.pointC === null
+          ? texts.noForecast
+          : texts.forecast(numbers.withBand(forecast.pointC, forecast.bandK ?? 0, "°C"))}{" "}
+        {forecast.brix !== null && texts.brixForecast(numbers.fixed(forecast.brix, 1))}{" "}
+        {forecast.firmness !== "" && texts.firmnessForecast(forecast.firmness, numbers.plain(atC))}
+      </p>
+      <div class="fields">
+        <NumberField
+          {...temperature}
+          label={texts.measuredC}
+          value={found.measuredC}
+          onChange={(measuredC) => set({ measuredC })}
+        />
+        <NumberField
+          context={context}
+          unit="°Bx"
+          from={0}
+          to={95}
+          label={texts.brix}
+          value={found.brix}
+          onChange={(brix) => set({ brix })}
+        />
+        <NumberField
+          {...temperature}
+          label={texts.freezerSetC}
+          value={freezerSetC}
+          onChange={setFreezerSetC}
+        />
+        <NumberField
+          {...temperature}
+          label={texts.freezerC}
+          value={found.freezerC}
+          onChange={(freezerC) => set({ freezerC })}
+        />
+      </div>
+      <label class="field">
+        <span>{texts.firmness}</span>
+        <select
+          value={found.firmness}
+          onChange={(event) => set({ firmness: event.currentTarget.value })}
+        >
+          <option value="">{texts.notFelt}</option>
+          {FIRMNESS.map((word) => (
+            <option key={word}>{word}</option>
+          ))}
+        </select>
+      </label>
+      <label class="field">
+        <span>{texts.note}</span>
+        <input
+          type="text"
+          value={found.note}
+          onInput={(event) => set({ note: event.currentTarget.value })}
+        />
+      </label>
+      {isAsked && isEmpty && <p class="fault">{texts.nothingToWrite}</p>}
+      <div class="buttons">
+        <button type="submit" class="primary">
+          {texts.write}
+        </button>
+      </div>
+    </form>
+  );
+}
