@@ -1,0 +1,80 @@
+import { componentPerGram, endOfFreezingPerGram, sweetnessPerGram } from "../recipe/perGram";
+import type { AdjustWish } from "./adjustment";
+import type { AdjustLine } from "./readQuestion";
+import { atLeast, negated, type LinearForm } from "./wishForm";
+
+/** Of what is dissolved so much may lack a sweetness (the functions' own limit). */
+const MOST_WITHOUT_SWEETNESS = 0.02;
+
+/** An end that every mix keeps, so that it asks for nothing. */
+const asksNothing = (wish: AdjustWish, side: "from" | "to"): boolean => {
+  const end = wish[side];
+  if (end === null) return true;
+  if (wish.kind === "freezing point") return side === "to" && end === 0;
+  if (side === "from") return end === 0;
+  return wish.kind === "ice fraction" && end === 1;
+};
+
+function sweetnessKnown(lines: readonly AdjustLine[]): readonly LinearForm[] {
+  const shares = lines.map(({ item }) => ({
+    dissolved: item.content.substances.reduce((sum, [, share]) => sum + share, 0),
+    unknown: sweetnessPerGram(item).unknown,
+  }));
+  if (shares.every(({ unknown }) => unknown === 0)) return [];
+  const perGram = shares.map(
+    ({ dissolved, unknown }) => MOST_WITHOUT_SWEETNESS * dissolved - unknown,
+  );
+  return [{ perGram, constant: 0 }];
+}
+
+/** The rows of one wish, each at least 0 when it is met. */
+export function wishRows(
+  lines: readonly AdjustLine[],
+  wish: AdjustWish,
+  lowestC: number,
+): readonly LinearForm[] {
+  const rows: LinearForm[] = [];
+  if (wish.from !== null && !asksNothing(wish, "from")) {
+    rows.push(atLeast(lines, wish, wish.from, lowestC));
+  }
+  if (wish.to !== null && !asksNothing(wish, "to")) {
+    rows.push(negated(atLeast(lines, wish, wish.to, lowestC)));
+  }
+  if (wish.kind === "sweetness") rows.push(...sweetnessKnown(lines));
+  // Where freezing ends above the freezing point there is none.
+  if (wish.kind === "freezing point" && Number.isFinite(lowestC)) {
+    rows.push(atLeast(lines, wish, lowestC, lowestC));
+  }
+  return rows;
+}
+
+/** At least 0 when freezing ends (Tm′, a mean by mass) no warmer than a temperature: linear, too. */
+export function freezingEndsBelow(lines: readonly AdjustLine[], temperatureC: number): LinearForm {
+  const perGram = lines.map(({ item }) => {
+    const { grams, gramsTimesC } = endOfFreezingPerGram(item);
+    return temperatureC * grams - gramsTimesC;
+  });
+  return { perGram, constant: 0 };
+}
+
+/** The warmest Tm′ that any mix of the ingredients can have, °C; above it every share of ice is linear. */
+export function warmestEndC(lines: readonly AdjustLine[]): number {
+  const ends = lines.flatMap(({ item, grams, toGrams }) => {
+    const part = endOfFreezingPerGram(item);
+    return part.grams > 0 && (grams > 0 || toGrams > 0) ? [part.gramsTimesC / part.grams] : [];
+  });
+  return Math.max(-Infinity, ...ends);
+}
+
+/** An answer that leaves less than this share of the recipe is none. */
+const LEAST_LEFT = 0.1;
+
+/** What every answer keeps: no less water than none, and not next to nothing of everything. */
+export function alwaysKept(lines: readonly AdjustLine[]): readonly LinearForm[] {
+  const perGram = lines.map(({ item }) => componentPerGram(item, "total"));
+  const now = lines.reduce((sum, { grams }, at) => sum + grams * (perGram[at] ?? 0), 0);
+  return [
+    { perGram: lines.map(({ item }) => componentPerGram(item, "water")), constant: 0 },
+    { perGram, constant: -LEAST_LEFT * now },
+  ];
+}

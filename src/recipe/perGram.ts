@@ -1,0 +1,45 @@
+import { iceLineThetaMolPerKg } from "../engine/iceLine";
+import { waterHeldKgPerMol } from "../engine/waterHeld";
+import { isProblem } from "../foundation/problem";
+import { componentGrams, type Component } from "./components";
+import type { Item } from "./item";
+import { mixOfItem } from "./mixOf";
+
+/** Grams of water that what one gram of an item dissolves holds back from freezing at a temperature below 0 °C. */
+export function heldGramsPerGram({ content }: Item, temperatureC: number): number {
+  const theta = iceLineThetaMolPerKg(temperatureC);
+  return content.substances.reduce((sum, [substance, share]) => {
+    const held = waterHeldKgPerMol(substance.curve, theta, "freezing");
+    return sum + (1000 * share * held) / substance.molarMassGPerMol;
+  }, 0);
+}
+
+/** Grams of a component that one gram of an item brings; evaporated water takes off water and mass. */
+export function componentPerGram(item: Item, component: Component): number {
+  if (item.origin.kind === "water lost") {
+    return component === "water" || component === "total" ? -1 : 0;
+  }
+  const mix = mixOfItem(item, 1);
+  return isProblem(mix) ? 0 : componentGrams(mix, component);
+}
+
+/** Grams of sucrose that taste as one gram of an item does, and of how much in it no sweetness is known. */
+export function sweetnessPerGram({ content }: Item): { sweet: number; unknown: number } {
+  let [sweet, unknown] = [0, 0];
+  for (const [substance, share] of content.substances) {
+    if (substance.sweetness === null) unknown += share;
+    else sweet += share * substance.sweetness;
+  }
+  return { sweet, unknown };
+}
+
+/** What one gram of an item dissolves that has a Tm′, in grams, and that times its Tm′ in °C. */
+export function endOfFreezingPerGram({ content }: Item): { grams: number; gramsTimesC: number } {
+  let [grams, gramsTimesC] = [0, 0];
+  for (const [{ maxFreezeTemperatureC, maxFreezeSolidsFraction }, share] of content.substances) {
+    if (maxFreezeTemperatureC === null || maxFreezeSolidsFraction === null) continue;
+    grams += share;
+    gramsTimesC += share * maxFreezeTemperatureC;
+  }
+  return { grams, gramsTimesC };
+}
