@@ -13,9 +13,11 @@ export type IceBasis = "water" | "mix";
 
 const rounded = (temperatureC: number): string => temperatureC.toFixed(1).replace("-", "−");
 
-function neverFreezes(iceLineC: number, lowestC: number): Problem {
+/** @param iceLineC null when it lies below the coldest that is answered */
+function neverFreezes(iceLineC: number | null, lowestC: number): Problem {
+  const where = iceLineC === null ? `below ${rounded(COLDEST_C)}` : `at ${rounded(iceLineC)}`;
   return outsideValidity(
-    `grams: no ice forms in this mix; its ice line lies at ${rounded(iceLineC)} °C, below the ${rounded(lowestC)} °C (Tm′) at which freezing ends.`,
+    `grams: no ice forms in this mix: its ice line lies ${where} °C, below the ${rounded(lowestC)} °C (Tm′) at which freezing ends. It thickens into a glass instead, and sugar that crystallises in it is not ice.`,
   );
 }
 
@@ -28,9 +30,7 @@ export function freezingPointOfMix(mix: Mix): Result<number> {
   if (isProblem(pointC)) {
     return lowestC === null || lowestC < COLDEST_C
       ? outsideValidity(`grams: ${lowerFirst(pointC.message)}`)
-      : outsideValidity(
-          `grams: no ice forms in this mix; its ice line lies below ${rounded(COLDEST_C)} °C and freezing ends at ${rounded(lowestC)} °C (Tm′).`,
-        );
+      : neverFreezes(null, lowestC);
   }
   return lowestC !== null && pointC < lowestC ? neverFreezes(pointC, lowestC) : pointC;
 }

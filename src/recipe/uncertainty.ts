@@ -9,6 +9,7 @@ import type { Result } from "../foundation/result";
 import { waterActivityOfMix } from "./activity";
 import { freezingPointOfMix } from "./freezing";
 import type { Dose, Mix } from "./mix";
+import { freezingPointGapK } from "./freezingPointGap";
 import { mixingGap } from "./mixingGap";
 import { maxFreezeTemperatureC, solutionOf } from "./solution";
 import { spreadVariance } from "./spreadVariance";
@@ -86,8 +87,7 @@ export function freezingPointUncertaintyK(mix: Mix): Result<number> {
     ofCurves(mix.doses, there, theta),
     ofSpread(mix, there, theta, "freezing", 1),
   );
-  const gapK = mixingGap(mix.doses, mix.waterGrams / 1000, "freezing", depressionK);
-  return Math.hypot(inTheta * kelvinPerTheta(theta), gapK);
+  return Math.hypot(inTheta * kelvinPerTheta(theta), freezingPointGapK(mix));
 }
 
 /**

@@ -1,6 +1,7 @@
 import { EXTRAPOLATED_BELOW_C } from "../foundation/constants";
 import { isProblem } from "../foundation/problem";
 import { freezingPointOfMix } from "./freezing";
+import { freezingPointGapK } from "./freezingPointGap";
 import type { Mix } from "./mix";
 import { maxFreezeTemperatureC } from "./solution";
 import { freezingPointUncertaintyK } from "./uncertainty";
@@ -48,6 +49,7 @@ export function freezingLines(mix: Mix): WorkingLine[] {
       "K",
       "rimeline",
     ),
+    ...gapLines(mix),
     ...(isProblem(uncertaintyK)
       ? []
       : [
@@ -61,6 +63,23 @@ export function freezingLines(mix: Mix): WorkingLine[] {
           ),
         ]),
   ];
+}
+
+/** Print is divided on mixtures of sugars, salts and alcohols: how far its two rules are apart here. */
+function gapLines(mix: Mix): WorkingLine[] {
+  const gapK = freezingPointGapK(mix);
+  return gapK === 0
+    ? []
+    : [
+        line(
+          "the other mixing rule differs by (part of the uncertainty)",
+          "what sugars, salts and alcohols do alone, summed, less all together",
+          shown(gapK),
+          gapK,
+          "K",
+          "kleinhansMazur2007",
+        ),
+      ];
 }
 
 /** Why no ice forms: what the solutes would hold at the end of freezing is more than all the water. */

@@ -16,7 +16,8 @@ import { eutectics } from "../published/eutectics";
 import { naclMassPercent } from "../published/naclIceLine";
 import { honeyWaterActivity, meanHoney } from "../published/honeyActivity";
 import { saturatedSolutions } from "../published/saturatedSolutions";
-import { seawaterFreezingPointC, seawaterSalts } from "../published/seawater";
+import { seawaterOf } from "../published/mixtures";
+import { seawaterFreezingPointC } from "../published/seawater";
 import { soluteNamed, solutionOf } from "../published/solutionOf";
 
 const freezing = (waterGrams: number, grams: Readonly<Record<string, number>>) =>
@@ -174,13 +175,7 @@ describe("figures kept back from the fits", () => {
   test.each([4, 10, 20, 30, 35, 40])(
     "seawater of salinity %d freezes where UNESCO 1978 (Millero) says, within 0.02 K",
     (salinity) => {
-      const salts = Object.fromEntries(
-        Object.entries(seawaterSalts).map(([name, molesAt35]) => [
-          name,
-          ((molesAt35 * salinity) / 35) * soluteNamed(name).molarMass.value,
-        ]),
-      );
-      const computed = freezing(1000 - salinity, salts);
+      const computed = freezingPointC(seawaterOf(salinity, 35)) as number;
       expect(Math.abs(computed - seawaterFreezingPointC(salinity))).toBeLessThan(0.02);
     },
   );

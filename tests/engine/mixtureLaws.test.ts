@@ -1,6 +1,8 @@
 import fc from "fast-check";
+import { higherSaccharideCurve } from "../../src/catalogue/higherSaccharides";
 import { solutes } from "../../src/catalogue/solutes";
 import type { Dissolved, Solution } from "../../src/engine/dissolved";
+import type { HeldWaterCurve } from "../../src/engine/heldWaterCurve";
 import { freezingPointC } from "../../src/engine/freezingPoint";
 import { iceShare } from "../../src/engine/iceShare";
 import { liquidWaterKg } from "../../src/engine/liquidWater";
@@ -10,14 +12,20 @@ import { isProblem } from "../../src/foundation/problem";
 
 const kitchen = solutes.filter((solute) => solute.food);
 
+/** Every curve of the catalogue, food or not, and the higher saccharides of any syrup. */
+const curves: fc.Arbitrary<HeldWaterCurve> = fc.oneof(
+  { weight: 9, arbitrary: fc.constantFrom(...solutes.map(({ curve }) => curve)) },
+  { weight: 1, arbitrary: fc.integer({ min: 504, max: 10000 }).map(higherSaccharideCurve) },
+);
+
 const mixes: fc.Arbitrary<Solution> = fc
-  .array(fc.tuple(fc.constantFrom(...kitchen), fc.double({ min: 0, max: 0.4, noNaN: true })), {
+  .array(fc.tuple(curves, fc.double({ min: 0, max: 0.4, noNaN: true })), {
     minLength: 1,
     maxLength: 8,
   })
   .map((parts) => ({
     waterKg: 1,
-    solutes: parts.map(([solute, moles]) => ({ moles, curve: solute.curve })),
+    solutes: parts.map(([curve, moles]) => ({ moles, curve })),
   }));
 
 /** A number for comparisons; colder than is answered counts as −100. */
@@ -29,7 +37,7 @@ const coldness = (solution: Solution) => {
 const relative = (a: number, b: number) =>
   Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b), 1e-9);
 
-describe("any mix of kitchen solutes", () => {
+describe("any mix of the catalogue's solutes", () => {
   test("more of any solute never raises the freezing point", () => {
     fc.assert(
       fc.property(

@@ -557,7 +557,7 @@ export const dairy: readonly Ingredient[] = [
     cautions: [],
     gramsPerMl: { value: 1.293, relativeSpread: 0.01 },
     measuresSource: "usdaSr26",
-    note: "Carbohydrate split: lactose as 0.545 of the milk solids-not-fat, the rest sucrose.",
+    note: "Carbohydrate split: lactose as 0.545 of the milk solids-not-fat, the rest sucrose. As sold, over half of its 11 g of lactose is fine crystals, and only about 4 to 5 g is dissolved; the freezing point of the milk alone, which counts all of it, is 2 to 3 K too cold. Stirred into a thin mix all of it dissolves and counts.",
   }),
   defineIngredient({
     name: "whey protein concentrate 80",

@@ -76,7 +76,7 @@ export const honey: readonly Ingredient[] = [
     cautions: ["honey and infants"],
     gramsPerMl: { value: 1.42, relativeSpread: 0.015 },
     measuresSource: "belitz2004",
-    note: "Acids 0.57 g; what the analysis left undetermined (2.44 g) is taken as higher sugars.",
+    note: "Acids 0.57 g; what the analysis left undetermined (2.44 g) is taken as higher sugars. Honey alone has no practical freezing point: at −18 °C it holds no ice, which would take about 40 % of water, near −40 to −50 °C it is a glass, and glucose that crystallises in it is not ice.",
   }),
   defineIngredient({
     name: "honey, clover",
