@@ -10,14 +10,16 @@ interface CautionsProps {
 /** What to tell the eater: cautions, allergens, and of what nothing is known. */
 export function Cautions({ context, facts }: CautionsProps) {
   const { words } = context;
-  const { allergens, cautions, unknown } = facts;
+  const { allergens, cautions, general, unknown } = facts;
   return (
     <section>
       <h3>{words.eater.title}</h3>
-      {cautions.map(({ text, items }) => (
+      {cautions.map(({ text, items, source }) => (
         <Notice key={text} tone="warning">
           {text}
-          <p class="figure-why">{items.join(", ")}</p>
+          <p class="figure-why">
+            {items.join(", ")} · {source}
+          </p>
         </Notice>
       ))}
       <Notice tone={unknown.length > 0 ? "warning" : "quiet"}>
@@ -37,6 +39,14 @@ export function Cautions({ context, facts }: CautionsProps) {
         {unknown.length > 0 && <p>{words.eater.unknown(unknown.join(", "))}</p>}
         <p class="figure-why">{words.eater.defer}</p>
       </Notice>
+      <details>
+        <summary>{words.eater.general}</summary>
+        <ul class="eater-general">
+          {general.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </details>
     </section>
   );
 }

@@ -37,18 +37,19 @@ const STORAGE_C = -18; // a household freezer's nominal temperature, IEC 62552-1
 export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps) {
   const [servingC, setServingC] = useState(USUAL_SERVING_C);
   const [target, setTarget] = useState<ServingTarget | null>(null);
-  const answers = useMemo(() => {
-    const inGrams = toGrams(recipe, own.cells);
-    const name = target?.name ?? null;
-    return recipeAnswers({
-      recipe: inGrams,
-      own: own.cells,
-      servingC,
-      storageC: STORAGE_C,
-      target: name,
-    });
-  }, [recipe, own.cells, servingC, target]);
-  const facts = useMemo(() => eaterFacts(recipe, own.cells), [recipe, own.cells]);
+  const inGrams = useMemo(() => toGrams(recipe, own.cells), [recipe, own.cells]);
+  const answers = useMemo(
+    () =>
+      recipeAnswers({
+        recipe: inGrams,
+        own: own.cells,
+        servingC,
+        storageC: STORAGE_C,
+        target: target?.name ?? null,
+      }),
+    [inGrams, own.cells, servingC, target],
+  );
+  const facts = useMemo(() => eaterFacts(inGrams, own.cells), [inGrams, own.cells]);
   const trouble = recipeTrouble(answers);
   const { announce } = context;
   const spoken = spokenAnswer(recipe.title, answers, context);

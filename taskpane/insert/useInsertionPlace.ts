@@ -3,17 +3,17 @@ import { useHostTask } from "../components/useHostTask";
 import type { CellBlock } from "../host";
 import type { PaneContext } from "../view";
 
-/** The cell that an insertion would fill, read anew whenever the selection moves. */
-export function useInsertionPlace(context: PaneContext) {
+/** The cells that an insertion would fill from the selection, read anew whenever that moves. */
+export function useInsertionPlace(context: PaneContext, rowCount = 1, columnCount = 1) {
   const { host } = context;
   const { fault, run } = useHostTask(context);
   const [place, setPlace] = useState<CellBlock | null>(null);
   const look = useCallback(
     () =>
       run(async () => {
-        if (host !== null) setPlace(await host.cellsFromSelection(1, 1));
+        if (host !== null) setPlace(await host.cellsFromSelection(rowCount, columnCount));
       }),
-    [host, run],
+    [host, run, rowCount, columnCount],
   );
   useEffect(() => {
     let stop: (() => void) | null = null;

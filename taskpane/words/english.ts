@@ -159,6 +159,9 @@ export const english = {
   },
 
   insert: {
+    block: "Insert a block of cells",
+    blockAbout: "It is written from the selected cell on, into empty cells only. Select where.",
+    blockFilled: "is not empty: select another cell",
     title: (what: string) => `Insert: ${what}`,
     open: "Insert…",
     openFor: (label: string) => `Insert ${label}…`,
@@ -285,6 +288,7 @@ export const english = {
   },
   troubleAt: "Look at",
   eater: {
+    general: "Whatever is in it",
     title: "Say it to the eater",
     allergens: "Allergens:",
     noAllergens: "None of the major allergens by the ingredients’ nature.",

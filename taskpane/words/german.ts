@@ -166,6 +166,10 @@ export const german: Words = {
   },
 
   insert: {
+    block: "Einen Block von Zellen einfügen",
+    blockAbout:
+      "Geschrieben wird ab der ausgewählten Zelle, nur in leere Zellen. Wählen Sie, wohin.",
+    blockFilled: "ist nicht leer: Wählen Sie eine andere Zelle",
     title: (what) => `Einfügen: ${what}`,
     open: "Einfügen …",
     openFor: (label) => `${label} einfügen …`,
@@ -292,6 +296,7 @@ export const german: Words = {
   },
   troubleAt: "Ansehen:",
   eater: {
+    general: "Was auch immer darin ist",
     title: "Den Essenden zu sagen",
     allergens: "Allergene:",
     noAllergens: "Von Natur der Zutaten her keines der wichtigen Allergene.",

@@ -1,0 +1,45 @@
+import type { Matrix } from "../../src/foundation/cell";
+import { callFunction } from "../../src/worksheet/callFunction";
+import type { PicturedMix, PicturedRow } from "../curves/askMix";
+
+const key = (name: string): string => name.trim().toLowerCase();
+
+/** A recipe with one of its rows, a base mix, written out as what that is made of; equal names are added up. */
+export function writeOut(
+  recipe: readonly PicturedRow[],
+  base: { readonly title: string; readonly rows: readonly PicturedRow[] },
+): readonly PicturedRow[] {
+  const total = base.rows.reduce((sum, { grams }) => sum + grams, 0);
+  const parts = recipe.flatMap((row) =>
+    key(row.name) === key(base.title) && total > 0
+      ? base.rows.map(({ name, grams }) => ({ name, grams: (grams / total) * row.grams }))
+      : [row],
+  );
+  const sums = new Map<string, PicturedRow>();
+  for (const { name, grams } of parts) {
+    const known = sums.get(key(name));
+    sums.set(key(name), { name: known?.name ?? name, grams: (known?.grams ?? 0) + grams });
+  }
+  return [...sums.values()];
+}
+
+/** Header words of own ingredients there are for every component but these. */
+const WITHOUT_HEADER = new Set(["higher saccharides"]);
+
+/**
+ * A mix as one own ingredient, g per 100 g, header row first: a base that other recipes then name. Null where a
+ * function declines, or where a part has no header of its own (the long chains of a glucose syrup).
+ */
+export function asOwnIngredient(mix: PicturedMix, allergens: string): Matrix | null {
+  const [, ...rows] = callFunction("COMPOSITION", mix.items, mix.grams, mix.own);
+  const parts = rows.flatMap(([name, , share]) =>
+    typeof name === "string" && typeof share === "number" && name !== "total"
+      ? [[name, share * 100] as const]
+      : [],
+  );
+  if (parts.length === 0 || parts.some(([name]) => WITHOUT_HEADER.has(name))) return null;
+  return [
+    ["name", ...parts.map(([name]) => name), "allergens"],
+    [mix.title, ...parts.map(([, grams]) => grams), allergens],
+  ];
+}
