@@ -59,12 +59,15 @@ export const bibliography = {
   zhangGraceSun2022: "Zhang, L., Grace, P.M. & Sun, D.-W., Drying Technology 40 (2022) 2404",
   teos10:
     "IOC, SCOR & IAPSO, The International Thermodynamic Equation of Seawater 2010, evaluated with the Gibbs SeaWater toolbox 3.6.16",
-  millero1978: "Millero, F.J., UNESCO Tech. Pap. Mar. Sci. 28 (1978) 29 (freezing point of seawater)",
-  millero2008: "Millero, F.J. et al., Deep-Sea Res. I 55 (2008) 50 (reference composition of seawater)",
+  millero1978:
+    "Millero, F.J., UNESCO Tech. Pap. Mar. Sci. 28 (1978) 29 (freezing point of seawater)",
+  millero2008:
+    "Millero, F.J. et al., Deep-Sea Res. I 55 (2008) 50 (reference composition of seawater)",
   bodnar1993: "Bodnar, R.J., Geochim. Cosmochim. Acta 57 (1993) 683 (after Hall, D.L. et al. 1988)",
   starzakPeacock1997: "Starzak, M. & Peacock, S.D., Zuckerindustrie 122 (1997) 380",
   gb5413: "GB 5413.38-2016, Freezing point of raw milk, thermistor cryoscope (after ISO 5764)",
   lozanoLachenmeier2015: "Lozano Tarancon, A. & Lachenmeier, D.W., Beverages 1 (2015) 45",
+  phEur20235: "European Pharmacopoeia, 2.2.35 Osmolality, table of reference solutions",
   aoac961: "AOAC 961.07, Freezing point of milk",
   leighton1927: "Leighton, A., J. Dairy Sci. 10 (1927) 300 (sucrose figures after Pickering 1891)",
   weng2011: "Weng, L., Li, W. & Zuo, J., Thermochim. Acta 512 (2011) 225",

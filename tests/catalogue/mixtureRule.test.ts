@@ -19,7 +19,7 @@ const figures: readonly (readonly [name: string, ruleRms: string, sumRms: string
     ["seawater and its brine to 12 % salt (TEOS-10)", "0.01", "0.16", 0.15],
     ["sodium chloride with potassium chloride (Toner & Catling 2017)", "0.05", "0.07", 0.15],
     // missed at strength: CaCl2 and MgCl2 carry ± 3 % of their own
-    ["sodium chloride with calcium chloride (Toner & Catling 2017)", "0.12", "1.25", 0.3],
+    ["sodium chloride with calcium chloride (Toner & Catling 2017)", "0.12", "1.24", 0.3],
     ["sodium chloride with magnesium chloride (Toner & Catling 2017)", "0.18", "1.54", 0.45],
     ["potassium chloride with magnesium chloride (Toner & Catling 2017)", "0.17", "0.78", 0.45],
     ["potassium chloride with calcium chloride (Toner & Catling 2017)", "0.16", "0.63", 0.4],

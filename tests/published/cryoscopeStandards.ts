@@ -23,4 +23,6 @@ export const cryoscopeStandards: readonly {
     source: "lozanoLachenmeier2015",
     obtained: "from the source",
   },
+  // 6.859 g in 1 L of solution at 20 °C, which weighs 1003.1 g
+  { gramsPerKgWater: 6.885, freezingPointC: -0.408, source: "aoac961", obtained: "from memory" },
 ];
