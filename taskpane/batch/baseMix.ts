@@ -1,6 +1,6 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { callFunction } from "../../src/worksheet/callFunction";
-import type { PicturedMix, PicturedRow } from "../curves/askMix";
+import { rowsOf, type PicturedMix, type PicturedRow } from "../curves/askMix";
 
 const key = (name: string): string => name.trim().toLowerCase();
 
@@ -21,6 +21,18 @@ export function writeOut(
     sums.set(key(name), { name: known?.name ?? name, grams: (known?.grams ?? 0) + grams });
   }
   return [...sums.values()];
+}
+
+/** A mix with a base among its rows written out; the mix itself when it names none. */
+export function withBaseWrittenOut(mix: PicturedMix, base: PicturedMix): PicturedMix {
+  const rows = rowsOf(mix);
+  if (!rows.some(({ name }) => key(name) === key(base.title))) return mix;
+  const out = writeOut(rows, { title: base.title, rows: rowsOf(base) });
+  return {
+    ...mix,
+    items: out.map(({ name }) => [name]),
+    grams: out.map(({ grams }) => [grams]),
+  };
 }
 
 /** Header words of own ingredients there are for every component but these. */

@@ -1,11 +1,9 @@
 import { useState } from "preact/hooks";
 import type { ServingTarget } from "../../src/catalogue/target";
-import { recipeTroubleOf } from "../bowl/recipeTroubleOf";
-import { RecipeTrouble } from "../bowl/RecipeTrouble";
 import { TargetSelect } from "../bowl/TargetSelect";
 import { TemperatureField } from "../bowl/TemperatureField";
-import { toGrams } from "../bowl/toGrams";
 import { useRecipe } from "../bowl/useRecipe";
+import { ChosenRecipe } from "../components/ChosenRecipe";
 import { Notice } from "../components/Notice";
 import type { PicturedMix } from "../curves/askMix";
 import { FreezingPicture } from "../curves/FreezingPicture";
@@ -23,82 +21,75 @@ const STORAGE_C = -18; // a household freezer's nominal temperature, IEC 62552-1
 /** The selected recipe in pictures, each with its table, as a file or in the sheet. */
 function Curves({ context, active }: ViewProps) {
   const { words, host } = context;
-  const { recognition, own, fault } = useRecipe(context, active);
+  const recipe = useRecipe(context, active);
   const [picture, setPicture] = useState<Picture>("freezing");
   const [servingC, setServingC] = useState(USUAL_SERVING_C);
   const [target, setTarget] = useState<ServingTarget | null>(null);
   const [other, setOther] = useState<PicturedMix | null>(null);
   const texts = words.curves;
   if (host === null) return <Notice tone="note">{texts.outside}</Notice>;
-  if (fault !== null) return <Notice tone="trouble">{fault}</Notice>;
-  if (recognition === null) return <p class="quiet">{words.reading}</p>;
-  if (recognition.kind !== "recipe") {
-    const place = `${recognition.sheet}!${recognition.address}`;
-    const sentence =
-      recognition.kind === "none" ? words.noRecipe[recognition.why](place) : words.askInBowl;
-    return <Notice tone="note">{sentence}</Notice>;
-  }
-  const mix: PicturedMix = {
-    ...toGrams(recognition, own.cells),
-    title: recognition.title,
-    own: own.cells,
-  };
-  const trouble = recipeTroubleOf(mix);
-  if (trouble !== null) {
-    return <RecipeTrouble context={context} recipe={recognition} sentence={trouble} />;
-  }
-  // Beside itself a recipe would only hide its own curve.
-  const isSame =
-    JSON.stringify([mix.items, mix.grams]) === JSON.stringify([other?.items, other?.grams]);
-  const shown = { context, mix, servingC, storageC: STORAGE_C };
   return (
-    <div class="curves">
-      <label class="field">
-        <span>{texts.picture}</span>
-        <select
-          value={picture}
-          onChange={(event) => setPicture(event.currentTarget.value as Picture)}
-        >
-          {PICTURES.map((key) => (
-            <option key={key} value={key}>
-              {texts.pictures[key]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <div class="fields">
-        {picture === "freezing" && (
-          <TargetSelect
-            context={context}
-            target={target}
-            onChange={(next) => {
-              setTarget(next);
-              if (next !== null) setServingC(next.temperatureC);
-            }}
-          />
-        )}
-        <TemperatureField
-          context={context}
-          label={words.servedAt}
-          valueC={servingC}
-          onChange={setServingC}
-        />
-      </div>
-      {picture === "freezing" && (
-        <FreezingPicture {...shown} target={target} other={isSame ? null : other} />
-      )}
-      {picture === "state" && <StatePicture {...shown} />}
-      {picture === "held" && <HeldPicture {...shown} />}
-      {picture === "movers" && <MoversPicture {...shown} />}
-      {picture === "freezing" && (
-        <div class="other-recipe">
-          {other !== null && <span>{texts.otherIs(other.title)}</span>}
-          <button type="button" class="small" onClick={() => setOther(other === null ? mix : null)}>
-            {other === null ? texts.keepOther(mix.title) : texts.dropOther}
-          </button>
-        </div>
-      )}
-    </div>
+    <ChosenRecipe context={context} recipe={recipe}>
+      {(mix) => {
+        // Beside itself a recipe would only hide its own curve.
+        const isSame =
+          JSON.stringify([mix.items, mix.grams]) === JSON.stringify([other?.items, other?.grams]);
+        const shown = { context, mix, servingC, storageC: STORAGE_C };
+        return (
+          <div class="curves">
+            <label class="field">
+              <span>{texts.picture}</span>
+              <select
+                value={picture}
+                onChange={(event) => setPicture(event.currentTarget.value as Picture)}
+              >
+                {PICTURES.map((key) => (
+                  <option key={key} value={key}>
+                    {texts.pictures[key]}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <div class="fields">
+              {picture === "freezing" && (
+                <TargetSelect
+                  context={context}
+                  target={target}
+                  onChange={(next) => {
+                    setTarget(next);
+                    if (next !== null) setServingC(next.temperatureC);
+                  }}
+                />
+              )}
+              <TemperatureField
+                context={context}
+                label={words.servedAt}
+                valueC={servingC}
+                onChange={setServingC}
+              />
+            </div>
+            {picture === "freezing" && (
+              <FreezingPicture {...shown} target={target} other={isSame ? null : other} />
+            )}
+            {picture === "state" && <StatePicture {...shown} />}
+            {picture === "held" && <HeldPicture {...shown} />}
+            {picture === "movers" && <MoversPicture {...shown} />}
+            {picture === "freezing" && (
+              <div class="other-recipe">
+                {other !== null && <span>{texts.otherIs(other.title)}</span>}
+                <button
+                  type="button"
+                  class="small"
+                  onClick={() => setOther(other === null ? mix : null)}
+                >
+                  {other === null ? texts.keepOther(mix.title) : texts.dropOther}
+                </button>
+              </div>
+            )}
+          </div>
+        );
+      }}
+    </ChosenRecipe>
   );
 }
 

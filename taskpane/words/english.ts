@@ -1,3 +1,5 @@
+import { steer } from "./english/steer";
+import { batch } from "./english/batch";
 import { notebook } from "./english/notebook";
 import { curves } from "./english/curves";
 import { why } from "./english/why";
@@ -10,6 +12,11 @@ export const english = {
   tabs: "Views",
   views: {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },
+    steer: { name: "Steer", about: "Changes the selected recipe until it meets your wishes" },
+    batch: {
+      name: "Batch",
+      about: "Size, hours, cost, rescue, versions, label and card of the selected recipe",
+    },
     curves: { name: "Curves", about: "The selected recipe in pictures" },
     larder: { name: "Larder", about: "Solutes and ingredients with their figures and sources" },
     notebook: { name: "Notebook", about: "What was measured, and what it teaches" },
@@ -320,7 +327,9 @@ export const english = {
     noEffect: "Changes no answer.",
     fix: (fix: string) => `What helps: ${fix}`,
   },
+  batch,
   curves,
   notebook,
+  steer,
   why,
 };

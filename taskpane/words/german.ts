@@ -1,3 +1,5 @@
+import { steer } from "./german/steer";
+import { batch } from "./german/batch";
 import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { why } from "./german/why";
@@ -12,6 +14,11 @@ export const german: Words = {
   tabs: "Ansichten",
   views: {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
+    steer: { name: "Lenken", about: "Ändert das ausgewählte Rezept, bis es die Wünsche erfüllt" },
+    batch: {
+      name: "Ansatz",
+      about: "Größe, Stunden, Kosten, Rettung, Fassungen, Etikett und Karte des Rezepts",
+    },
     curves: { name: "Bilder", about: "Das ausgewählte Rezept in Bildern" },
     larder: { name: "Vorrat", about: "Gelöste Stoffe und Zutaten mit Zahlen und Quellen" },
     notebook: { name: "Heft", about: "Was gemessen wurde und was es lehrt" },
@@ -327,7 +334,9 @@ export const german: Words = {
     noEffect: "Ändert keine Antwort.",
     fix: (fix) => `Was hilft: ${fix}`,
   },
+  batch,
   curves,
   notebook,
+  steer,
   why,
 };

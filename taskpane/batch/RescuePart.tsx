@@ -1,0 +1,65 @@
+import { useState } from "preact/hooks";
+import { NumberField } from "../components/NumberField";
+import { askMix, firstNumber } from "../curves/askMix";
+import type { BatchProps } from "./batchProps";
+import { restoreProportions, singleAdditions } from "./rescue";
+
+/** What really is in the bowl, and what to add to it. */
+export function RescuePart({ context, mix, rows }: BatchProps) {
+  const { words, numbers } = context;
+  const texts = words.batch.rescue;
+  const [changed, setChanged] = useState<Readonly<Record<string, number>>>({});
+  const inBowl = rows.map(({ name, grams }) => ({ name, grams: changed[name] ?? grams }));
+  const { factor, additions } = restoreProportions(rows, inBowl);
+  const pointC = firstNumber(askMix(mix, "FREEZINGPOINT"));
+  const ones =
+    pointC === null || additions.length === 0
+      ? []
+      : singleAdditions(
+          inBowl,
+          pointC,
+          rows.map(({ name }) => name),
+          mix.own,
+        );
+  const list = (parts: readonly { readonly name: string; readonly grams: number }[]) => (
+    <ul class="additions">
+      {parts.map(({ name, grams }) => (
+        <li key={name}>{texts.add(numbers.fixed(grams, 1), name)}</li>
+      ))}
+    </ul>
+  );
+  return (
+    <details>
+      <summary>{texts.title}</summary>
+      <p>{texts.about}</p>
+      <div class="fields">
+        {rows.map(({ name, grams }) => (
+          <NumberField
+            key={name}
+            context={context}
+            label={name}
+            unit="g"
+            from={0}
+            to={1e6}
+            value={changed[name] ?? grams}
+            onChange={(value) => setChanged({ ...changed, [name]: value ?? 0 })}
+          />
+        ))}
+      </div>
+      {additions.length === 0 ? (
+        <p>{texts.right}</p>
+      ) : (
+        <>
+          <p>{texts.restore(numbers.plain(factor))}</p>
+          {list(additions)}
+          {pointC !== null && (
+            <>
+              <p>{ones.length > 0 ? texts.one(numbers.fixed(pointC, 2)) : texts.noOne}</p>
+              {list(ones)}
+            </>
+          )}
+        </>
+      )}
+    </details>
+  );
+}

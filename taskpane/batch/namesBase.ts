@@ -1,0 +1,5 @@
+import type { RecognisedRecipe } from "../bowl/recognised";
+
+/** True when one of a recipe's rows is called as the base is. */
+export const namesBase = ({ lines }: RecognisedRecipe, title: string): boolean =>
+  lines.some(({ name }) => String(name).trim().toLowerCase() === title.trim().toLowerCase());
