@@ -23,6 +23,9 @@ export const bibliography = {
   takaizumi1997: "Takaizumi, K. & Wakabayashi, T., J. Solution Chem. 26 (1997) 927",
   belitz2004:
     "Belitz, H.-D., Grosch, W. & Schieberle, P., Food Chemistry, table 0.7 (after Slade & Levine)",
+  gamanSherrington1990:
+    "Gaman, P.M. & Sherrington, K.B., The Science of Food, 1990, and Emodi, A., Food Technol. 36 (1982), relative sweetness",
+  foodProperties2006: "Int. J. Food Prop. 9 (2006) 559 (glass transitions of dry sugars)",
   goffHartel2013: "Goff, H.D. & Hartel, R.W., Ice Cream, 7th ed., Springer, 2013",
   foxMcSweeney1998:
     "Fox, P.F. & McSweeney, P.L.H., Dairy Chemistry and Biochemistry, 1998, tables 5.4 to 5.7",

@@ -25,10 +25,10 @@ export const lactitol = defineSolute({
   sweetness: {
     value: 0.35,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
     uncertainty: 0.05,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    basis: "printed as 0.3 to 0.4 in 10 % solutions at room temperature",
   },
   maxFreezeTemperature: {
     value: -35,

@@ -28,12 +28,12 @@ export const lactose = defineSolute({
     basis: "the curve of maltose, held against 16 printed freezing points of lactose to 8 %",
   },
   sweetness: {
-    value: 0.18,
+    value: 0.16,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
     uncertainty: 0.03,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    basis: "printed as 0.15 to 0.16 in 10 % solutions at room temperature",
   },
   glassTransitionDry: {
     value: 101,

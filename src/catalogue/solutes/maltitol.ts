@@ -25,10 +25,10 @@ export const maltitol = defineSolute({
   sweetness: {
     value: 0.85,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
-    uncertainty: 0.08,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
+    uncertainty: 0.1,
+    basis: "printed as 0.5 to 0.9 in 10 % solutions at room temperature",
   },
   glassTransitionDry: {
     value: 39,

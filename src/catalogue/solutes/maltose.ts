@@ -16,10 +16,10 @@ export const maltose = defineSolute({
   sweetness: {
     value: 0.4,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
     uncertainty: 0.07,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    basis: "printed as 0.3 to 0.45 in 10 % solutions at room temperature",
   },
   glassTransitionDry: {
     value: 87,

@@ -25,10 +25,10 @@ export const sorbitol = defineSolute({
   sweetness: {
     value: 0.55,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
     uncertainty: 0.06,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    basis: "printed as 0.5 to 0.6 in 10 % solutions at room temperature",
   },
   glassTransitionDry: {
     value: -9,

@@ -32,12 +32,12 @@ export const trehalose = defineSolute({
     basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
   },
   glassTransitionDry: {
-    value: 100,
+    value: 106,
     unit: "°C",
-    source: "roos1993",
-    obtained: "from memory",
+    source: "foodProperties2006",
+    obtained: "from the source",
     uncertainty: 6,
-    basis: "spread of calorimetric figures",
+    basis: "spread of calorimetric figures, 100 to 115",
   },
   gordonTaylor: {
     value: 6.54,
@@ -48,12 +48,12 @@ export const trehalose = defineSolute({
     basis: "spread of calorimetric figures",
   },
   maxFreezeTemperature: {
-    value: -30,
+    value: -29.5,
     unit: "°C",
-    source: "roos1993",
-    obtained: "from memory",
+    source: "belitz2004",
+    obtained: "from the source",
     uncertainty: 2,
-    basis: "spread of calorimetric figures",
+    basis: "end of melting of 20 % solutions; spread of calorimetric figures",
   },
   maxFreezeSolids: {
     value: 0.816,

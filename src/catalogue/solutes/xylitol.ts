@@ -25,10 +25,10 @@ export const xylitol = defineSolute({
   sweetness: {
     value: 0.97,
     unit: "1",
-    source: "goffHartel2013",
-    obtained: "from memory",
+    source: "gamanSherrington1990",
+    obtained: "from the source",
     uncertainty: 0.1,
-    basis: "spread of printed figures, 5 to 10 % solutions near room temperature",
+    basis: "printed as 0.85 to 1.2 in 10 % solutions at room temperature",
   },
   glassTransitionDry: {
     value: -29,
