@@ -8,6 +8,8 @@ import { readQuestion, type AdjustLine } from "./readQuestion";
 import { solveWishes, type Solved } from "./solveWishes";
 import { inSteps } from "./wholeGrams";
 
+const MOST_WAYS = 3;
+
 const held = (line: AdjustLine): AdjustLine => ({
   ...line,
   fromGrams: line.grams,
@@ -22,6 +24,24 @@ function waterUntouched(lines: readonly AdjustLine[], { wishes }: AdjustQuestion
     lines.map((line) => (isWater(line) ? held(line) : line)),
     wishes,
   );
+}
+
+/** The smallest change without the ingredient that changes most in the solution at hand, or the next one. */
+function otherIngredients(
+  lines: readonly AdjustLine[],
+  { wishes }: AdjustQuestion,
+  smallest: readonly number[],
+): Solved {
+  const changes = lines
+    .map((line, at) => ({ at, by: Math.abs((smallest[at] ?? 0) - line.grams) / line.scaleGrams }))
+    .filter(({ by }) => by > 1e-6)
+    .sort((one, other) => other.by - one.by);
+  for (const { at } of changes) {
+    const without = lines.map((line, place) => (place === at ? held(line) : line));
+    const found = solveWishes(without, wishes);
+    if (found !== null && !isProblem(found)) return found;
+  }
+  return null;
 }
 
 /** A solution in the asked steps, with every wish recomputed. */
@@ -46,7 +66,8 @@ const sameGrams = (one: readonly number[], other: readonly number[]): boolean =>
 
 /**
  * The smallest change of a recipe that meets all wishes, and up to two other ways where they differ: the one
- * that touches the fewest ingredients, and the one that leaves water alone. A change is the sum over the
+ * that touches the fewest ingredients, the one that leaves water alone, the one that leaves alone what the
+ * first changes most. A change is the sum over the
  * ingredients of grams changed by grams there. Or the one wish that stands in the way and by how much.
  * Every answer is recomputed from its mix; a problem is one sentence naming what was wrong in the question.
  */
@@ -65,9 +86,10 @@ export function adjustRecipe(question: AdjustQuestion): Result<Adjustment> {
   const others: readonly (readonly [Way, Solved])[] = [
     ["fewest ingredients", fewestIngredients(lines, question.wishes, smallest)],
     ["water untouched", waterUntouched(lines, question)],
+    ["other ingredients", otherIngredients(lines, question, smallest)],
   ];
   for (const [way, solution] of others) {
-    if (solution === null || isProblem(solution)) continue;
+    if (solution === null || isProblem(solution) || recipes.length === MOST_WAYS) continue;
     const found = finished(lines, question, way, solution);
     if (isProblem(found)) continue;
     if (!recipes.some(({ grams }) => sameGrams(grams, found.grams))) recipes.push(found);

@@ -40,7 +40,9 @@ export interface AdjustQuestion {
   readonly stepGrams?: number | null;
 }
 
-export const WAYS = [...(["smallest change", "fewest ingredients", "water untouched"] as const)];
+export const WAYS = [
+  ...(["smallest change", "fewest ingredients", "water untouched", "other ingredients"] as const),
+];
 export type Way = (typeof WAYS)[number];
 
 /** How a wish came out. `miss` is 0 when it is met; in whole grams at most what half a step of each moves. */

@@ -59,6 +59,7 @@ export const steer = {
     "smallest change": "The smallest change",
     "fewest ingredients": "The fewest ingredients touched",
     "water untouched": "Water left alone",
+    "other ingredients": "The most changed ingredient left alone",
   },
   waysTitle: "Ways to do it",
   answerCaption: "Grams of each ingredient, as they are and as they would be",

@@ -60,6 +60,7 @@ export const steer = {
     "smallest change": "Die kleinste Änderung",
     "fewest ingredients": "Die wenigsten Zutaten",
     "water untouched": "Wasser bleibt, wie es ist",
+    "other ingredients": "Die am meisten geänderte Zutat bleibt",
   },
   waysTitle: "Wege dahin",
   answerCaption: "Gramm jeder Zutat, wie sie sind und wie sie wären",

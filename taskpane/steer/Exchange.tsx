@@ -1,0 +1,85 @@
+import { useState } from "preact/hooks";
+import { findItem } from "../../src/catalogue/findItem";
+import type { PaneContext } from "../view";
+import type { SteerLine } from "./steerLines";
+
+export interface ExchangeWish {
+  readonly away: number;
+  readonly by: string;
+  readonly keepsSweetness: boolean;
+}
+
+/** What often stands in for sugar. Glycerol and glycols are not among them, and never will be. */
+export const STAND_INS: readonly string[] = [
+  ...["dextrose powder (monohydrate)", "crystalline fructose", "allulose", "trehalose powder"],
+  ...["erythritol", "honey, average", "glucose syrup DE 42", "sucrose"],
+];
+
+function shownName(name: string, language: string): string {
+  const match = findItem(name);
+  const entry =
+    match.kind === "solute" ? match.solute : match.kind === "ingredient" ? match.ingredient : null;
+  return language === "de" ? (entry?.aliases.de[0] ?? name) : name;
+}
+
+interface ExchangeProps {
+  readonly context: PaneContext;
+  readonly lines: readonly SteerLine[];
+  readonly servingC: number;
+  readonly onAsk: (wish: ExchangeWish) => void;
+}
+
+/** Which ingredient gives way to which, at equal effect. */
+export function Exchange({ context, lines, servingC, onAsk }: ExchangeProps) {
+  const { words, numbers } = context;
+  const texts = words.steer;
+  const there = lines.map((line, at) => ({ ...line, at })).filter(({ grams }) => grams > 0);
+  const [away, setAway] = useState(
+    there.find(({ name }) => /sugar|zucker|sucrose/i.test(name))?.at ?? there[0]?.at ?? 0,
+  );
+  const [typedBy, setBy] = useState(STAND_INS[0] ?? "");
+  const [keepsSweetness, setKeepsSweetness] = useState(false);
+  const offered = [...new Set([...lines.map(({ name }) => name), ...STAND_INS])].filter(
+    (name) => name !== lines[away]?.name,
+  );
+  const by = offered.includes(typedBy) ? typedBy : (offered[0] ?? "");
+  return (
+    <details>
+      <summary>{texts.exchangeTitle}</summary>
+      <p class="figure-why">{texts.exchangeAbout(numbers.plain(servingC))}</p>
+      <label class="field">
+        <span>{texts.giveWay}</span>
+        <select value={away} onChange={(event) => setAway(Number(event.currentTarget.value))}>
+          {there.map(({ name, at }) => (
+            <option key={at} value={at}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label class="field">
+        <span>{texts.takePlace}</span>
+        <select value={by} onChange={(event) => setBy(event.currentTarget.value)}>
+          {offered.map((name) => (
+            <option key={name} value={name}>
+              {shownName(name, words.language)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label class="steer-check">
+        <input
+          type="checkbox"
+          checked={keepsSweetness}
+          onChange={(event) => setKeepsSweetness(event.currentTarget.checked)}
+        />
+        {texts.keepSweetness}
+      </label>
+      <div class="buttons">
+        <button type="button" onClick={() => onAsk({ away, by, keepsSweetness })}>
+          {texts.exchange}
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,65 @@
+import { useMemo } from "preact/hooks";
+import { isProblem } from "../../src/foundation/problem";
+import { RecipeTrouble } from "../bowl/RecipeTrouble";
+import { useRecipe } from "../bowl/useRecipe";
+import { Notice } from "../components/Notice";
+import { SteerForm } from "../steer/SteerForm";
+import { steerLines } from "../steer/steerLines";
+import type { View, ViewProps } from "../view";
+import "../bowl/bowl.css";
+import "../steer/steer.css";
+
+/** Changes the selected recipe as little as it takes to meet what is wished of it. */
+function Steer({ context, active }: ViewProps) {
+  const { words, host } = context;
+  const recipe = useRecipe(context, active);
+  const { recognition, own, fault } = recipe;
+  const lines = useMemo(
+    () => (recognition?.kind === "recipe" ? steerLines(recognition, own.cells) : null),
+    [recognition, own.cells],
+  );
+  if (host === null) return <Notice tone="note">{words.steer.outside}</Notice>;
+  if (fault !== null) return <Notice tone="trouble">{fault}</Notice>;
+  if (recognition === null) return <p class="quiet">{words.reading}</p>;
+  if (recognition.kind !== "recipe" || lines === null) {
+    const place = `${recognition.sheet}!${recognition.kind === "recipe" ? "" : recognition.address}`;
+    const sentence =
+      recognition.kind === "none" ? words.noRecipe[recognition.why](place) : words.askInBowl;
+    return <Notice tone="note">{sentence}</Notice>;
+  }
+  if (isProblem(lines)) {
+    return <RecipeTrouble context={context} recipe={recognition} sentence={lines.message} />;
+  }
+  return (
+    <div class="steer">
+      <div class="bowl-head">
+        <h2>{recognition.title}</h2>
+        <div class="buttons">
+          <button
+            type="button"
+            class="small"
+            aria-pressed={recipe.isKept}
+            onClick={() => recipe.keep(!recipe.isKept)}
+            title={words.keepAbout}
+          >
+            {words.keep}
+          </button>
+          <button type="button" class="small" onClick={() => void recipe.readAgain()}>
+            {words.readAgain}
+          </button>
+        </div>
+      </div>
+      <SteerForm
+        // Another recipe, or other amounts, begin anew: limits and answers were about the old ones.
+        key={JSON.stringify([recognition.sheet, recognition.amountRange, lines])}
+        context={context}
+        recipe={recognition}
+        lines={lines}
+        own={own.cells}
+        onHold={recipe.hold}
+      />
+    </div>
+  );
+}
+
+export const steer: View = { key: "steer", Content: Steer };

@@ -1,0 +1,371 @@
+import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
+import { servingTargets } from "../../../src/catalogue/targets";
+import type { BlockValue } from "../../../taskpane/host";
+import { STAND_INS } from "../../../taskpane/steer/Exchange";
+import { steer } from "../../../taskpane/views/steer";
+import { english } from "../../../taskpane/words/english";
+import { cellOf, column, numberOf } from "../../worksheet/ask";
+import { fakeHost } from "../fakeHost";
+import { paneContext } from "../paneContext";
+
+// What is shown and written is held against what the worksheet functions answer for the new amounts.
+
+const { Content: Steer } = steer;
+const texts = english.steer;
+
+const NAMES = ["water", "sucrose", "lemon juice", "salt"];
+const sorbet = (): BlockValue[][] => [
+  ["Sharp lemon ice", ""],
+  ["Ingredient", "Amount (g)"],
+  ["water", 650],
+  ["sucrose", 150],
+  ["lemon juice", 150],
+  ["salt", 2],
+  ["Total", 952],
+];
+
+function open(
+  sheets: Record<string, BlockValue[][]> = { Ices: sorbet() },
+  select = "A3",
+  language = "en",
+) {
+  const fake = fakeHost(sheets, select);
+  const { context, said } = paneContext(fake.host, language);
+  render(<Steer context={context} active />);
+  return { ...fake, said };
+}
+
+const ready = () => screen.findByText(texts.find);
+const wishFor = (target: string) =>
+  fireEvent.change(screen.getByLabelText(english.target.label), { target: { value: target } });
+const addWish = (key: string) =>
+  fireEvent.change(screen.getByLabelText(texts.addWish), { target: { value: key } });
+const type = (label: string, value: string) =>
+  fireEvent.input(screen.getByLabelText(label), { target: { value } });
+const press = (text: string) => fireEvent.click(screen.getByText(text));
+const rows = () => [...document.querySelectorAll(".steer-table")[0]!.querySelectorAll("tbody tr")];
+const newGrams = () =>
+  rows().map((row) => Number(row.querySelectorAll("td")[1]!.textContent.replace(",", ".")));
+const notice = () => document.querySelector(".steer-answer .notice-text")?.textContent ?? "";
+
+const SCOOPED = servingTargets.find(({ name }) => name === "scooped at −13")!;
+
+describe("a serving target", () => {
+  test("is reached by an answer that RIME.CHECK says meets it, the mass kept, in whole grams", async () => {
+    const { said } = open();
+    await ready();
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    expect(notice()).toBe(texts.checked);
+    const grams = newGrams();
+    expect(cellOf("CHECK", column(NAMES), column(grams), SCOOPED.name)).toBe(
+      `meets ${SCOOPED.name}`,
+    );
+    expect(grams.every(Number.isInteger)).toBe(true);
+    expect(grams.reduce((sum, one) => sum + one, 0)).toBe(952);
+    expect(said).toContain(texts.checked);
+  });
+
+  test("salt is left alone unless it is ticked", async () => {
+    open();
+    await ready();
+    expect(screen.getByLabelText<HTMLInputElement>(/^salt \d/).checked).toBe(false);
+    expect(screen.getByLabelText<HTMLInputElement>(/^sucrose \d/).checked).toBe(true);
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    expect(newGrams()[3]).toBe(2);
+  });
+
+  test("figures before and after are those of the functions", async () => {
+    open();
+    await ready();
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    const figures = document.querySelectorAll(".steer-table")[1]!;
+    const [point] = figures.querySelectorAll("tbody tr");
+    const [before, after] = [...point!.querySelectorAll("td")].map((cell) =>
+      Number(cell.textContent.replace("−", "-").split(" ")[0]),
+    );
+    const pointOf = (grams: readonly number[]) =>
+      numberOf("FREEZINGPOINT", column(NAMES), column(grams));
+    expect(before).toBeCloseTo(pointOf([650, 150, 150, 2]), 1);
+    expect(after).toBeCloseTo(pointOf(newGrams()), 1);
+    expect(point!.textContent).toContain("±");
+  });
+
+  test("a recipe that meets it already is told so", async () => {
+    open({
+      Ices: [
+        ["Ingredient", "g"],
+        ["water", 720],
+        ["sucrose", 280],
+      ],
+    });
+    await ready();
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    expect(notice()).toBe(texts.unchanged);
+    expect(screen.queryByText(texts.place)).toBeNull();
+  });
+});
+
+describe("wishes that are added", () => {
+  test("take a decimal comma", async () => {
+    open();
+    await ready();
+    addWish("point");
+    type(texts.ofItem(texts.from, texts.wishes.point), "−2,6");
+    type(texts.ofItem(texts.to, texts.wishes.point), "−2,4");
+    press(texts.find);
+    const point = numberOf("FREEZINGPOINT", column(NAMES), column(newGrams()));
+    expect(point).toBeGreaterThanOrEqual(-2.6);
+    expect(point).toBeLessThanOrEqual(-2.4);
+  });
+
+  test("what is no number is said, with the wish it belongs to", async () => {
+    const { said } = open();
+    await ready();
+    addWish("sweetness");
+    type(texts.ofItem(texts.to, texts.wishes.sweetness), "much");
+    press(texts.find);
+    const sentence = texts.notANumber(texts.wishes.sweetness, "much");
+    expect(screen.getByText(sentence)).toBeTruthy();
+    expect(said).toContain(sentence);
+  });
+
+  test("the one that stands in the way is named with the nearest value, in one sentence", async () => {
+    open();
+    await ready();
+    addWish("fat");
+    type(texts.ofItem(texts.from, texts.wishes.fat), "5");
+    press(texts.find);
+    expect(notice()).toMatch(/^“Fat, g per 100 g” stands in the way: at least 5.0.g per 100 g/);
+    expect(document.querySelector(".steer-table")).toBeNull();
+  });
+
+  test("an ingredient let in by name opens the way, and is written with its name beside its grams", async () => {
+    const { sheets } = open();
+    await ready();
+    addWish("fat");
+    type(texts.ofItem(texts.from, texts.wishes.fat), "5");
+    type(texts.addItem, "cream 35 % fat");
+    fireEvent.submit(screen.getByText(texts.addItemButton).closest("form")!);
+    press(texts.find);
+    expect(newGrams()[4]).toBeGreaterThan(100);
+    press(texts.place);
+    press((await screen.findByText(texts.write)).textContent);
+    await waitFor(() => expect(JSON.stringify(sheets["Ices"])).toContain("cream 35 % fat"));
+    const row = sheets["Ices"]!.find((cells) => cells.includes("cream 35 % fat"))!;
+    const at = row.indexOf("cream 35 % fat");
+    expect(at).toBeGreaterThan(2); // apart from the table: a free column lies between
+    expect(row[at + 1]).toBe(newGrams()[4]);
+  });
+
+  test("an unknown name is not let in", async () => {
+    open();
+    await ready();
+    type(texts.addItem, "moonstone");
+    fireEvent.submit(screen.getByText(texts.addItemButton).closest("form")!);
+    expect(screen.getByText(texts.unknownItem("moonstone"))).toBeTruthy();
+  });
+
+  test("limits hold, and a wrong one is named", async () => {
+    open();
+    await ready();
+    addWish("sweetness");
+    type(texts.ofItem(texts.from, texts.wishes.sweetness), "20");
+    type(texts.ofItem(texts.to, "sucrose"), "160");
+    press(texts.find);
+    expect(notice()).toContain("stands in the way");
+    type(texts.ofItem(texts.to, "sucrose"), "a lot");
+    press(texts.find);
+    expect(screen.getByText(texts.notAGram("sucrose", "a lot"))).toBeTruthy();
+  });
+});
+
+describe("cost", () => {
+  const priced = (): BlockValue[][] => [
+    ["Ingredient", "Amount (g)", "Price per kg"],
+    ["water", 500, 0],
+    ["sucrose", 250, 1.5],
+    ["lemon juice", 250, 6],
+  ];
+
+  test("takes the prices of a column whose header says per kg", async () => {
+    open({ Ices: priced() });
+    await ready();
+    addWish("cost");
+    type(texts.ofItem(texts.to, texts.wishes.cost), "1.5");
+    await waitFor(() =>
+      expect(
+        screen.getByLabelText<HTMLInputElement>(texts.ofItem(texts.price, "lemon juice")).value,
+      ).toBe("6"),
+    );
+    press(texts.find);
+    const [, sucrose, juice] = newGrams() as [number, number, number];
+    expect((sucrose * 1.5 + juice * 6) / 1000).toBeLessThanOrEqual(1.5);
+  });
+
+  test("asks for prices where there is no such column", async () => {
+    open();
+    await ready();
+    addWish("cost");
+    type(texts.ofItem(texts.to, texts.wishes.cost), "1");
+    expect(screen.getByText(new RegExp(texts.noPrices.slice(0, 20)))).toBeTruthy();
+    press(texts.find);
+    expect(notice()).toMatch(/"water" has no price/);
+  });
+});
+
+describe("the new column", () => {
+  async function placed(sheets: Record<string, BlockValue[][]>, select = "B4") {
+    const opened = open(sheets, select);
+    await ready();
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    press(texts.place);
+    return opened;
+  }
+
+  test("is previewed, goes beside the table with a header and its own sum, and the old stays", async () => {
+    const { sheets, said } = await placed({ Ices: sorbet() });
+    expect(await screen.findByText("Ices!C2:C7")).toBeTruthy();
+    expect(screen.getByText("Amount (g) adjusted")).toBeTruthy();
+    press(texts.write);
+    await waitFor(() => expect(sheets["Ices"]![1]![2]).toBe("Amount (g) adjusted"));
+    expect(sheets["Ices"]!.slice(2, 6).map((row) => row[2])).toEqual(newGrams());
+    expect(sheets["Ices"]![6]![2]).toBe("=SUM(C3:C6)");
+    expect(sheets["Ices"]!.map((row) => row.slice(0, 2))).toEqual(sorbet());
+    expect(said).toContain(texts.written("Ices!C2:C7"));
+  });
+
+  test("does not join another table on: it stands apart, with its own names", async () => {
+    const crowded = sorbet().map((row, at) => [...row, "", at === 3 ? "a note" : ""]);
+    const { sheets } = await placed({ Ices: crowded });
+    press((await screen.findByText(texts.write)).textContent);
+    await waitFor(() => expect(JSON.stringify(sheets["Ices"])).toContain("adjusted"));
+    const [, , water] = sheets["Ices"]!;
+    const at = water!.indexOf("water", 1);
+    expect(at).toBeGreaterThan(4);
+    expect(water![at + 1]).toBe(newGrams()[0]);
+    expect(sheets["Ices"]![3]![3]).toBe("a note");
+  });
+
+  test("a recipe that is a row gets a row of its own", async () => {
+    const across: BlockValue[][] = [
+      ["Recipe", "water", "sucrose", "lemon juice"],
+      ["Lemon ice", 650, 150, 150],
+      ["Sour ice", 650, 120, 200],
+    ];
+    const { sheets } = await placed({ Ices: across }, "B2");
+    press((await screen.findByText(texts.write)).textContent);
+    await waitFor(() => expect(sheets["Ices"]![3]).toBeDefined());
+    expect(sheets["Ices"]![3]).toEqual(["Lemon ice adjusted", ...newGrams()]);
+  });
+
+  test("cells filled meanwhile are left alone, and that is said", async () => {
+    const { sheets } = await placed({ Ices: sorbet() });
+    await screen.findByText("Ices!C2:C7");
+    sheets["Ices"]![4]![2] = 7;
+    press(texts.write);
+    expect(await screen.findByText(english.insert.changed("Ices!C2:C7"))).toBeTruthy();
+    expect(sheets["Ices"]![4]![2]).toBe(7);
+    expect(sheets["Ices"]![2]![2]).toBeUndefined();
+  });
+
+  test("Esc closes the preview and nothing is written", async () => {
+    const { sheets } = await placed({ Ices: sorbet() });
+    fireEvent.keyDown(await screen.findByText(texts.write), { key: "Escape" });
+    expect(screen.queryByText(texts.write)).toBeNull();
+    expect(sheets["Ices"]).toEqual(sorbet());
+  });
+
+  test("a fault of the spreadsheet ends in its sentence", async () => {
+    const { faults } = await placed({ Ices: sorbet() });
+    const button = await screen.findByText(texts.write);
+    faults.insert = Object.assign(new Error("x"), { code: "AccessDenied" });
+    fireEvent.click(button);
+    expect(await screen.findByText(english.hostFaults.AccessDenied)).toBeTruthy();
+  });
+});
+
+describe("an exchange", () => {
+  test("keeps ice and mass, and says what it keeps", async () => {
+    open();
+    await ready();
+    press(texts.exchange);
+    const grams = newGrams();
+    const names = rows().map((row) => row.querySelector("th")!.textContent);
+    expect(names.at(-1)).toBe(STAND_INS[0]);
+    expect(grams[1]).toBe(0);
+    const ice = (items: readonly string[], amounts: readonly number[]) =>
+      numberOf("ICEFRACTION", column(items), column(amounts), -14);
+    // In whole grams: half a gram of dextrose in 950 g moves the share of ice by 0.0005.
+    expect(ice(names, grams)).toBeCloseTo(ice(NAMES, [650, 150, 150, 2]), 2);
+    expect(grams.reduce((sum, one) => sum + one, 0)).toBeCloseTo(952, 0);
+  });
+
+  test("every stand-in is known, and none of them is glycerol or a glycol", () => {
+    for (const name of STAND_INS) {
+      expect(numberOf("COMPONENT", name, 1, "total")).toBe(1);
+      expect(numberOf("COMPONENT", name, 1, "glycerol")).toBe(0);
+      expect(numberOf("COMPONENT", name, 1, "propylene glycol")).toBe(0);
+    }
+  });
+});
+
+describe("what cannot be steered", () => {
+  test("a glycol in the recipe is refused in the function's words", async () => {
+    open({
+      Ices: [
+        ["Ingredient", "g"],
+        ["water", 800],
+        ["sucrose", 100],
+        ["propylene glycol", 100],
+      ],
+    });
+    await ready();
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    expect(notice()).toMatch(/"propylene glycol" is not a food/);
+  });
+
+  test("no wish at all is said", async () => {
+    open();
+    await ready();
+    press(texts.find);
+    expect(screen.getByText(texts.noWish)).toBeTruthy();
+  });
+
+  test("an empty sheet says so, in German too", async () => {
+    open({ Leer: [["", ""]] }, "A1", "de");
+    expect(await screen.findByText(/Leer!A1/)).toBeTruthy();
+  });
+});
+
+test("several ways are offered as radio buttons, each with its own table", async () => {
+  open({
+    Ices: [
+      ["Ingredient", "g"],
+      ["water", 100],
+      ["whole milk", 450],
+      ["cream 35 % fat", 200],
+      ["sucrose", 120],
+      ["glucose", 40],
+      ["skim milk powder", 40],
+    ],
+  });
+  await ready();
+  addWish("fat");
+  type(texts.ofItem(texts.from, texts.wishes.fat), "10");
+  addWish("sweetness");
+  type(texts.ofItem(texts.from, texts.wishes.sweetness), "17");
+  press(texts.find);
+  const ways = within(screen.getByRole("group", { name: texts.waysTitle }));
+  const radios = ways.getAllByRole<HTMLInputElement>("radio");
+  expect(radios.length).toBeGreaterThan(1);
+  const before = newGrams();
+  fireEvent.click(radios[1]!);
+  expect(newGrams()).not.toEqual(before);
+  expect(notice()).not.toBe("");
+});
