@@ -44,7 +44,8 @@ const sugar = (
   sites: number,
   warm: HydrationPlan["warm"],
   warmSource: SourceKey,
-): HydrationPlan => ({ form: "hydration", solute, sites, warm, warmSource });
+  more: Partial<HydrationPlan> = {},
+): HydrationPlan => ({ form: "hydration", solute, sites, warm, warmSource, ...more });
 
 const UNI = [1, -1];
 const DI_UNI = [2, -1, -1];
@@ -55,7 +56,7 @@ export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   sugar("sucrose", 11, { constant: 0.994 }, "stokesRobinson1966"),
   sugar("glucose", 6, { constant: 0.786 }, "stokesRobinson1966"),
   // no change with temperature: between the a_w of the saturated solution (0.63) and Norrish's 2.15
-  sugar("fructose", 6, { constant: 0.745 }, "norrish1966"),
+  sugar("fructose", 6, { constant: 0.745 }, "norrish1966", { leastUncertainty: 0.015 }),
   sugar("maltose", 11, { ratio: 0.994 / 1.07 }, "stokesRobinson1966"),
   sugar("mannitol", 6, { constant: 0.49 }, "chirife2010"),
   neutral("glycerol", ["a0", "a1"], { warm: true, leastUncertainty: 0.02 }),
@@ -67,7 +68,7 @@ export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   neutral("acetone", ["a0"]),
   neutral("acetic acid", ["a0", "e"]),
   neutral("citric acid", ["e", "e2"]),
-  neutral("urea", ["a0", "e", "e2"], { warm: true, leastUncertainty: 0.01 }),
+  neutral("urea", ["a0", "e", "e2"], { warm: true, leastUncertainty: 0.05 }),
   neutral("ammonia", ["a0", "a1"], { leastUncertainty: 0.02 }),
   salt("sodium chloride", UNI, ["a0", "a1", "a2", "e"], { warm: true, leastUncertainty: 0.01 }),
   salt("potassium chloride", UNI, ["a0", "e", "e2"], { warm: true }),
@@ -76,9 +77,9 @@ export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   salt("trisodium citrate", [1, 1, 1, -3], ["e", "e2"]),
   salt("sodium acetate", UNI, ["a0", "e"]),
   salt("potassium acetate", UNI, ["a0", "e"], { leastUncertainty: 0.02 }),
-  salt("sodium bicarbonate", UNI, ["a0", "e"]),
+  salt("sodium bicarbonate", UNI, ["a0", "e"], { leastUncertainty: 0.03 }),
   salt("sodium carbonate", UNI_DI, ["a0", "e", "e2"], { leastUncertainty: 0.03 }),
-  salt("sodium sulfate", UNI_DI, ["e", "e2"], { leastUncertainty: 0.03 }),
+  salt("sodium sulfate", UNI_DI, ["e", "e2"], { leastUncertainty: 0.05 }),
   salt("sodium nitrate", UNI, ["e", "e2"]),
   salt("sodium dihydrogen phosphate", UNI, ["e", "e2"]),
   salt("potassium dihydrogen phosphate", UNI, ["a0", "e2"]),
@@ -86,9 +87,9 @@ export const plans: readonly (HydrationPlan | SeriesPlan)[] = [
   salt("potassium bicarbonate", UNI, ["e", "e2"]),
   salt("potassium carbonate", UNI_DI, ["a0", "e", "e2"], { leastUncertainty: 0.03 }),
   salt("potassium sulfate", UNI_DI, ["e"]),
-  salt("potassium nitrate", UNI, ["a0", "e", "e2"]),
-  salt("magnesium sulfate", [2, -2], ["a0", "a1", "e", "e2"], { leastUncertainty: 0.03 }),
-  salt("ammonium chloride", UNI, ["a0", "e"]),
+  salt("potassium nitrate", UNI, ["a0", "e", "e2"], { leastUncertainty: 0.03 }),
+  salt("magnesium sulfate", [2, -2], ["a0", "a1", "e", "e2"], { leastUncertainty: 0.05 }),
+  salt("ammonium chloride", UNI, ["a0", "a1"], { leastUncertainty: 0.02 }),
   salt("lithium chloride", UNI, ["a0", "a1", "e"]),
   salt("hydrogen chloride", UNI, ["a0", "e", "e2"]),
   salt("sodium hydroxide", UNI, ["a0", "a1", "e"]),

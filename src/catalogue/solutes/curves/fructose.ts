@@ -10,7 +10,7 @@ export const fructoseFit: FittedCurve = {
     largestK: 0.032,
     points: 25,
     checkedToC: -4.2,
-    relativeUncertainty: 0.0074,
+    relativeUncertainty: 0.015,
     basis:
       "25 printed freezing points; left-out fifths are met within 0.017 K (RMS), the colder half from the warmer within 0.06 K",
   },

@@ -18,7 +18,7 @@ export const magnesiumSulfateFit: FittedCurve = {
     largestK: 0.177,
     points: 14,
     checkedToC: -3.67,
-    relativeUncertainty: 0.0365,
+    relativeUncertainty: 0.05,
     basis:
       "14 printed freezing points; left-out fifths are met within 0.127 K (RMS), the colder half from the warmer within 0.69 K",
   },

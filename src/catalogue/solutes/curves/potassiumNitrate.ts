@@ -18,7 +18,7 @@ export const potassiumNitrateFit: FittedCurve = {
     largestK: 0.017,
     points: 11,
     checkedToC: -2.75,
-    relativeUncertainty: 0.004,
+    relativeUncertainty: 0.03,
     basis:
       "11 printed freezing points; left-out fifths are met within 0.010 K (RMS), the colder half from the warmer within 0.22 K",
   },

@@ -18,7 +18,7 @@ export const sodiumBicarbonateFit: FittedCurve = {
     largestK: 0.013,
     points: 12,
     checkedToC: -2.26,
-    relativeUncertainty: 0.0053,
+    relativeUncertainty: 0.03,
     basis:
       "12 printed freezing points; left-out fifths are met within 0.007 K (RMS), the colder half from the warmer within 0.01 K",
   },

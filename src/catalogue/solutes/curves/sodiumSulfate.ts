@@ -18,7 +18,7 @@ export const sodiumSulfateFit: FittedCurve = {
     largestK: 0.056,
     points: 7,
     checkedToC: -1.56,
-    relativeUncertainty: 0.03,
+    relativeUncertainty: 0.05,
     basis:
       "7 printed freezing points; left-out fifths are met within 0.039 K (RMS), the colder half from the warmer within 0.25 K",
   },

@@ -18,7 +18,7 @@ export const ureaFit: FittedCurve = {
     largestK: 0.358,
     points: 33,
     checkedToC: -17.62,
-    relativeUncertainty: 0.01,
+    relativeUncertainty: 0.05,
     basis:
       "33 printed freezing points; left-out fifths are met within 0.103 K (RMS), the colder half from the warmer within 2.44 K",
   },
