@@ -41,7 +41,9 @@ class MetadataPlugin {
           const json = JSON.stringify(functionMetadata(), null, 1);
           compilation.emitAsset("functions.json", new compiler.webpack.sources.RawSource(json));
           const { helpSite } = require("./src/help/helpSite.tsx");
-          for (const { name, html } of helpSite()) {
+          const { validationPage } = require("./tests/validation/validationPage.tsx");
+          const validation = { name: "validation.html", html: validationPage() };
+          for (const { name, html } of [...helpSite(), validation]) {
             compilation.emitAsset(`help/${name}`, new compiler.webpack.sources.RawSource(html));
           }
         },

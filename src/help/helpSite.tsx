@@ -30,6 +30,10 @@ function indexPage(): string {
           </tr>
         ))}
       </table>
+      <p>
+        How far the numbers are to be trusted:{" "}
+        <a href="validation.html">computed and printed, source by source</a>.
+      </p>
       <p class="quiet">
         Freezing kills neither microbes nor viruses, and a computed water activity is no shelf-life
         release. Local codes and licensed practice come first.

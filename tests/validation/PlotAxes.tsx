@@ -1,0 +1,36 @@
+import { PLOT, type Scale } from "./plotFrame";
+
+interface PlotAxesProps {
+  readonly x: Scale;
+  readonly y: Scale;
+  readonly xLabel: string;
+  readonly yLabel: string;
+}
+
+const written = (value: number, scale: Scale): string =>
+  scale.tickFormat(5)(value).replace("-", "−");
+
+/** Lines and figures of both scales. */
+export const PlotAxes = ({ x, y, xLabel, yLabel }: PlotAxesProps) => (
+  <g class="axes">
+    {y.ticks(5).map((tick) => (
+      <g transform={`translate(0 ${y(tick).toFixed(1)})`}>
+        <line x1={PLOT.left} x2={PLOT.width - PLOT.right} />
+        <text x={PLOT.left - 5} dy="0.32em" text-anchor="end">
+          {written(tick, y)}
+        </text>
+      </g>
+    ))}
+    {x.ticks(5).map((tick) => (
+      <text x={x(tick).toFixed(1)} y={PLOT.height - PLOT.bottom + 15} text-anchor="middle">
+        {written(tick, x)}
+      </text>
+    ))}
+    <text x={PLOT.width - PLOT.right} y={PLOT.height - 6} text-anchor="end">
+      {xLabel}
+    </text>
+    <text x={4} y={11}>
+      {yLabel}
+    </text>
+  </g>
+);
