@@ -79,8 +79,7 @@ function Chosen({ context, recipe, asked, onHold, chosen }: ChosenProps) {
         context={context}
         now={{ names, grams: old, own }}
         then={{ names, grams: chosen.grams, own }}
-        servingC={asked.servingC}
-        wholeGrams={question.stepGrams === 1}
+        asked={asked}
       />
       {isNew && <p class="figure-why">{texts.eat}</p>}
       {!isSame && (

@@ -1,4 +1,5 @@
 import type { PaneContext } from "../view";
+import type { Asked } from "./asked";
 import type { AskedMix } from "./askMixOf";
 import { figuresOf } from "./figures";
 
@@ -6,19 +7,19 @@ interface AnswerTablesProps {
   readonly context: PaneContext;
   readonly now: AskedMix;
   readonly then: AskedMix;
-  readonly servingC: number;
-  readonly wholeGrams: boolean;
+  readonly asked: Asked;
 }
 
 /** Old and new grams with their difference, and the figures of the mix before and after. */
-export function AnswerTables({ context, now, then, servingC, wholeGrams }: AnswerTablesProps) {
+export function AnswerTables({ context, now, then, asked }: AnswerTablesProps) {
   const { words, numbers } = context;
   const texts = words.steer;
+  const wholeGrams = asked.question.stepGrams === 1;
   const shown = (grams: number) =>
     wholeGrams ? numbers.plain(Number(grams.toFixed(3))) : numbers.fixed(grams, 1);
   const change = (by: number) => (Math.abs(by) < 1e-6 ? "" : `${by > 0 ? "+" : ""}${shown(by)}`);
-  const before = figuresOf(now, servingC, context);
-  const after = figuresOf(then, servingC, context);
+  const before = figuresOf(now, asked, context);
+  const after = figuresOf(then, asked, context);
   return (
     <>
       <table class="steer-table">
@@ -56,11 +57,9 @@ export function AnswerTables({ context, now, then, servingC, wholeGrams }: Answe
           </tr>
         </thead>
         <tbody>
-          {before.map(({ key, text }, at) => (
-            <tr key={key}>
-              <th scope="row">
-                {key === "ice" ? texts.iceFigure(numbers.plain(servingC)) : texts.figures[key]}
-              </th>
+          {before.map(({ label, text }, at) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
               <td>{text}</td>
               <td>{after[at]?.text}</td>
             </tr>

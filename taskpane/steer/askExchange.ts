@@ -15,9 +15,9 @@ function named(wish: AdjustWish, { words, numbers }: PaneContext): NamedWish {
     case "ice fraction":
       return { key: "ice", name: texts.iceAt(numbers.plain(wish.temperatureC)), wish };
     case "freezing point":
-      return { key: "point", name: texts.wishes.point, wish };
+      return { key: "point", name: texts.names.point, wish };
     case "sweetness":
-      return { key: "sweetness", name: texts.wishes.sweetness, wish };
+      return { key: "sweetness", name: texts.names.sweetness, wish };
     default:
       return { key: "total", name: texts.keptTotal, wish };
   }

@@ -1,22 +1,28 @@
 import { isProblem } from "../../src/foundation/problem";
-import type { Words } from "../words/words";
 import type { PaneContext } from "../view";
-import { askOf, shareOf, type AskedMix } from "./askMixOf";
+import type { Asked } from "./asked";
+import { askedValue, askOf, shareOf, type AskedMix } from "./askMixOf";
+import { wishText, type WishKey } from "./wishDrafts";
 
 /** One figure of a mix, ready to be shown. */
 export interface Figure {
-  readonly key: keyof Words["steer"]["figures"];
+  readonly label: string;
   readonly text: string;
 }
 
 const DASH = "–";
 
-/** Freezing point and share of ice with one standard uncertainty, then what is a plain sum. */
+/** Wishes whose quantity is not among the figures in any case. */
+const FURTHER: readonly WishKey[] = ["fat", "sugars", "cost"];
+
+/** Freezing point and share of ice with one standard uncertainty, then what is a plain sum, and what was wished. */
 export function figuresOf(
   mix: AskedMix,
-  servingC: number,
-  { numbers }: PaneContext,
+  { servingC, wishes, question }: Pick<Asked, "servingC" | "wishes" | "question">,
+  context: PaneContext,
 ): readonly Figure[] {
+  const { words, numbers } = context;
+  const texts = words.steer;
   const point = askOf(mix, "FREEZINGPOINT");
   const pointBand = askOf(mix, "UNCERTAINTY", "freezing point", null);
   const ice = askOf(mix, "ICEFRACTION", servingC, "water");
@@ -30,11 +36,17 @@ export function figuresOf(
       : DASH;
   const plain = (value: unknown, unit: string) =>
     typeof value === "number" ? `${numbers.fixed(value, 1)}\u202f${unit}` : DASH;
+  const further = wishes.flatMap((named) => {
+    if (!FURTHER.includes(named.key)) return [];
+    const value = askedValue(named.wish, mix, question.pricesPerKg ?? []);
+    return [{ label: named.name, text: value === null ? DASH : wishText(named, value, context) }];
+  });
   return [
-    { key: "point", text: banded(point, pointBand, 1, "°C") },
-    { key: "ice", text: banded(ice, iceBand, 100, "%") },
-    { key: "sweetness", text: plain(sweetness, "g") },
-    { key: "solids", text: plain(solids, "g") },
-    { key: "total", text: plain(total, "g") },
+    { label: texts.figures.point, text: banded(point, pointBand, 1, "°C") },
+    { label: texts.iceFigure(numbers.plain(servingC)), text: banded(ice, iceBand, 100, "%") },
+    { label: texts.figures.sweetness, text: plain(sweetness, "g") },
+    { label: texts.figures.solids, text: plain(solids, "g") },
+    ...further,
+    { label: texts.figures.total, text: plain(total, "g") },
   ];
 }

@@ -55,7 +55,7 @@ function bodyOf(key: WishKey, temperatureC: number) {
 /** A wish of the form with its numbers read, or the sentence that says what is wrong with them. */
 function readDraft(draft: WishDraft, { words, numbers }: PaneContext): NamedWish | string {
   const texts = words.steer;
-  const name = texts.wishes[draft.key];
+  const name = texts.names[draft.key];
   const ends = [draft.from, draft.to].map((typed) =>
     typed.trim() === "" ? null : (numbers.read(typed) ?? NaN),
   );

@@ -17,6 +17,17 @@ export const steer = {
     total: "Mass, g",
     cost: "Cost of 1 kg",
   },
+  /** As they stand in a sentence. */
+  names: {
+    ice: "Water frozen",
+    point: "First ice",
+    sweetness: "Sweetness",
+    solids: "Solids",
+    fat: "Fat",
+    sugars: "Sugars",
+    total: "Mass",
+    cost: "Cost of 1 kg",
+  },
   withUnit: {
     ice: (value: string) => `${value}\u202f%`,
     point: (value: string) => `${value}\u202f°C`,
@@ -70,7 +81,6 @@ export const steer = {
   figuresCaption: "What the mix does, now and then",
   figures: {
     point: "First ice",
-    ice: "Water frozen",
     sweetness: "Sweetness per 100 g",
     solids: "Solids per 100 g",
     total: "Mass",
@@ -78,7 +88,7 @@ export const steer = {
   iceFigure: (temperature: string) => `Water frozen at ${temperature} °C`,
   checked: "Every wish was asked again of the worksheet functions and is met.",
   nearly: (wishes: string) =>
-    `In whole grams it cannot be exact: ${wishes}. That is less than half a gram of each ingredient moves.`,
+    `In whole grams it cannot be exact: ${wishes}. That is about what half a gram of each ingredient moves.`,
   nearlyOne: (wish: string, value: string) => `${wish} comes to ${value}`,
   unchanged: "The recipe already meets every wish: nothing needs to change.",
   found: (count: number) => (count === 1 ? "One way found." : `${count} ways found.`),

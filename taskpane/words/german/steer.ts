@@ -17,6 +17,16 @@ export const steer = {
     total: "Masse, g",
     cost: "Kosten von 1 kg",
   },
+  names: {
+    ice: "Wasser gefroren",
+    point: "Erstes Eis",
+    sweetness: "Süße",
+    solids: "Trockenmasse",
+    fat: "Fett",
+    sugars: "Zucker",
+    total: "Masse",
+    cost: "Kosten von 1 kg",
+  },
   withUnit: {
     ice: (value: string) => `${value}\u202f%`,
     point: (value: string) => `${value}\u202f°C`,
@@ -71,7 +81,6 @@ export const steer = {
   figuresCaption: "Was die Mischung tut, jetzt und dann",
   figures: {
     point: "Erstes Eis",
-    ice: "Wasser gefroren",
     sweetness: "Süße je 100 g",
     solids: "Trockenmasse je 100 g",
     total: "Masse",
@@ -79,7 +88,7 @@ export const steer = {
   iceFigure: (temperature: string) => `Wasser gefroren bei ${temperature} °C`,
   checked: "Jeder Wunsch wurde mit den Tabellenfunktionen nachgerechnet und ist erfüllt.",
   nearly: (wishes: string) =>
-    `In ganzen Gramm geht es nicht genau: ${wishes}. Das ist weniger, als ein halbes Gramm jeder Zutat bewegt.`,
+    `In ganzen Gramm geht es nicht genau: ${wishes}. Das ist etwa, was ein halbes Gramm jeder Zutat bewegt.`,
   nearlyOne: (wish: string, value: string) => `${wish} wird ${value}`,
   unchanged: "Das Rezept erfüllt schon jeden Wunsch: Nichts muss sich ändern.",
   found: (count: number) => (count === 1 ? "Ein Weg gefunden." : `${count} Wege gefunden.`),

@@ -128,7 +128,7 @@ describe("wishes that are added", () => {
     addWish("sweetness");
     type(texts.ofItem(texts.to, texts.wishes.sweetness), "much");
     press(texts.find);
-    const sentence = texts.notANumber(texts.wishes.sweetness, "much");
+    const sentence = texts.notANumber(texts.names.sweetness, "much");
     expect(screen.getByText(sentence)).toBeTruthy();
     expect(said).toContain(sentence);
   });
@@ -139,7 +139,7 @@ describe("wishes that are added", () => {
     addWish("fat");
     type(texts.ofItem(texts.from, texts.wishes.fat), "5");
     press(texts.find);
-    expect(notice()).toMatch(/^“Fat, g per 100 g” stands in the way: at least 5.0.g per 100 g/);
+    expect(notice()).toMatch(/^“Fat” stands in the way: at least 5.0.g per 100 g/);
     expect(document.querySelector(".steer-table")).toBeNull();
   });
 

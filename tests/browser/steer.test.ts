@@ -1,0 +1,157 @@
+import { recipes } from "../../src/bench/demo/kitchen";
+import { recipeCells } from "../../src/bench/demo/recipesSheet";
+import { newSheet } from "./benchPage";
+import { describeInBrowser } from "./chromium";
+import { objections, openPaneBench, type PaneBench } from "./paneBench";
+
+const { sheet, firstRow, lastRow } = recipeCells;
+const BARS = "Apricot bars";
+const SORBET = recipes.findIndex(({ name }) => name === "Lemon sorbet");
+
+describeInBrowser("steering a recipe of the demo book", () => {
+  let bench: PaneBench;
+  beforeAll(async () => {
+    bench = await openPaneBench();
+    bench.page.setDefaultTimeout(15_000);
+    await bench.pane.getByRole("tab", { name: "Steer" }).click();
+  }, 300_000);
+  afterAll(() => bench.close());
+
+  const panel = () => bench.pane.locator('[role="tabpanel"]:not([hidden])');
+  const heading = (name: string) => panel().getByRole("heading", { name, exact: true }).waitFor();
+  const find = () => panel().getByRole("button", { name: "Find the smallest change" }).click();
+  const notice = () => panel().locator(".steer-answer .notice-text").innerText();
+  const steerTo = async (target: string) => {
+    await panel().getByLabel("Meant to be").selectOption(target);
+    await find();
+    await panel().locator(".steer-answer").waitFor();
+  };
+  /** Puts the answer beside the recipe; answers the address it was written to. */
+  const place = async () => {
+    await panel().getByRole("button", { name: "Put it beside the recipe…" }).click();
+    await panel().getByRole("button", { name: "Write", exact: true }).click();
+    const said = await panel()
+      .getByText(/^Written into /)
+      .innerText();
+    return /!([A-Z]+)(\d+):([A-Z]+)(\d+);/.exec(said)!.slice(1);
+  };
+  const release = async () => {
+    await panel().getByRole("button", { name: "Keep", exact: true }).click();
+  };
+
+  test("a recipe that is a row gets a new row that RIME.CHECK says meets the target", async () => {
+    const row = firstRow + SORBET;
+    await bench.select(sheet, `A${row}`);
+    await heading("Lemon sorbet");
+    await steerTo("scooped at −18");
+    expect(await notice()).toMatch(/^Every wish was asked again/);
+    const before = await bench.valueAt(sheet, `G${row}`);
+    const [from, top, , bottom] = await place();
+    expect([from, Number(top) > lastRow]).toEqual(["A", true]);
+    const items = `$G$4:$U$4`;
+    const grams = `G${bottom}:U${bottom}`;
+    await bench.write(
+      sheet,
+      `X${bottom}`,
+      `=RIME.CHECK(${items},${grams},"scooped at −18",${recipeCells.ownIngredients})`,
+    );
+    expect(await bench.valueAt(sheet, `X${bottom}`)).toBe("meets scooped at −18");
+    expect(await bench.valueAt(sheet, `A${bottom}`)).toBe("Lemon sorbet adjusted");
+    expect(await bench.valueAt(sheet, `G${row}`)).toBe(before);
+    await release();
+  });
+
+  test("a recipe that is a column gets a new column beside its table", async () => {
+    await bench.select(BARS, "A6");
+    await heading("Apricot-pistachio sorbet bars");
+    await steerTo("firm bar at −18");
+    const [left, top, , bottom] = await place();
+    expect(left! > "D").toBe(true);
+    const column = await Promise.all(
+      Array.from({ length: Number(bottom) - Number(top) }, (_, at) =>
+        bench.valueAt(BARS, `${left}${Number(top) + 1 + at}`),
+      ),
+    );
+    expect(column.some((value) => typeof value === "number" && value > 0)).toBe(true);
+    await release();
+  });
+
+  test("a wish that cannot be met is answered by the one in the way", async () => {
+    await bench.select(sheet, `A${firstRow + SORBET}`);
+    await heading("Lemon sorbet");
+    await panel().getByLabel("Add a wish…").selectOption("fat");
+    await panel().getByLabel("Fat, g per 100 g: at least").fill("7,5");
+    await find();
+    expect(await notice()).toMatch(/“Fat” stands in the way: at least 7.5/);
+  });
+
+  test("all of it by keyboard", async () => {
+    const { keyboard } = bench.page;
+    await newSheet(bench.page, "Keys", [
+      ["Ingredient", "g"],
+      ["water", 800],
+      ["sucrose", 150],
+      ["lemon juice", 50],
+    ]);
+    await bench.select("Keys", "B2");
+    await heading("Keys!A1:B4");
+    await panel().getByLabel("Meant to be").focus();
+    await keyboard.type("scooped at −13");
+    const button = panel().getByRole("button", { name: "Find the smallest change" });
+    for (let presses = 0; presses < 20; presses += 1) {
+      await keyboard.press("Tab");
+      if (await button.evaluate((each) => each === document.activeElement)) break;
+    }
+    await keyboard.press("Enter");
+    await panel().locator(".steer-answer").waitFor();
+    const open = panel().getByRole("button", { name: "Put it beside the recipe…" });
+    for (let presses = 0; presses < 5; presses += 1) {
+      await keyboard.press("Tab");
+      if (await open.evaluate((each) => each === document.activeElement)) break;
+    }
+    await keyboard.press("Enter");
+    await panel().getByText("Keys!C1:C4").waitFor();
+    await keyboard.press("Escape");
+    await panel().getByText("Keys!C1:C4").waitFor({ state: "detached" });
+    await keyboard.press("Enter"); // focus is back on the button that opened it
+    await panel().getByText("Keys!C1:C4").waitFor();
+    await keyboard.press("Enter"); // and now on "Write"
+    await panel()
+      .getByText(/^Written into Keys!C1:C4/)
+      .waitFor();
+    expect(await bench.valueAt("Keys", "C1")).toBe("g adjusted");
+    const sum = await Promise.all(["C2", "C3", "C4"].map((cell) => bench.valueAt("Keys", cell)));
+    expect(sum.reduce<number>((all, value) => all + Number(value), 0)).toBe(1000);
+    await release();
+  });
+
+  test.each([
+    ["light", { colorScheme: "light", forcedColors: "none" }],
+    ["dark", { colorScheme: "dark", forcedColors: "none" }],
+    ["forced colours", { colorScheme: "light", forcedColors: "active" }],
+  ] as const)("nothing is objected to in %s, at 320, 350 and 640 px", async (name, media) => {
+    const { page, pane } = bench;
+    await page.emulateMedia(media);
+    await bench.select(sheet, `A${firstRow + SORBET}`);
+    await heading("Lemon sorbet");
+    await steerTo("scooped at −18");
+    await panel().getByText("Limits", { exact: true }).first().click();
+    await panel().getByRole("button", { name: "Put it beside the recipe…" }).click();
+    const found: string[] = [];
+    for (const width of [320, 350, 640]) {
+      await page.evaluate((px) => {
+        document.getElementById("pane")!.style.width = `${px}px`;
+      }, width);
+      found.push(...(await objections(pane)).map((one) => `${name}, ${width}: ${one}`));
+      const overflow = await pane.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      if (overflow > 0) found.push(`${name}, ${width}: ${overflow} px too wide`);
+    }
+    expect(found).toEqual([]);
+    await panel().getByRole("button", { name: "Close", exact: true }).click();
+  });
+
+  test("nothing was asked of any other host, and the page reported no error", () => {
+    expect(bench.foreign).toEqual([]);
+    expect(bench.errors).toEqual([]);
+  });
+});
