@@ -2,7 +2,8 @@ import { ingredients } from "../../src/catalogue/ingredients";
 import { solutes } from "../../src/catalogue/solutes";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { isProblem } from "../../src/foundation/problem";
-import { column, ofRecipe } from "../worksheet/ask";
+import { bibliography } from "../../src/foundation/bibliography";
+import { cellOf, column, numberOf, ofRecipe, problemOf } from "../worksheet/ask";
 
 type Grams = Readonly<Record<string, number>>;
 
@@ -32,6 +33,34 @@ describe("more of a solute never makes a mix freeze warmer", () => {
       expect(point).toBeLessThanOrEqual(points[i]!);
       if (amounts[i + 1]! <= 30) expect(point).toBeLessThan(points[i]!);
     });
+  });
+});
+
+describe("provenance and use of every solute", () => {
+  test.each(solutes.map((solute) => [solute.name, solute] as const))(
+    "%s shows where its curve is from",
+    (name, { curveRecord }) => {
+      const shown = cellOf("SOLUTE", name, "source");
+      for (const key of curveRecord.source) expect(shown).toContain(bibliography[key]);
+    },
+  );
+
+  const notFood = solutes.filter(({ food }) => !food).map(({ name }) => name);
+
+  test("glycols, methanol and ammonia are among what is no food", () => {
+    for (const name of ["ethylene glycol", "propylene glycol", "methanol", "ammonia"]) {
+      expect(notFood).toContain(name);
+    }
+  });
+
+  test.each(notFood)("%s is answered for class and refused in what is eaten", (name) => {
+    const mix = [
+      [["water"], [name]],
+      [[95], [5]],
+    ] as const;
+    expect(numberOf("FREEZINGPOINT", ...mix)).toBeLessThan(-0.5);
+    expect(problemOf("CHECK", ...mix, "firm bar at −18").message).toContain("not a food");
+    expect(problemOf("CAUTIONS", ...mix).message).toContain("not a food");
   });
 });
 

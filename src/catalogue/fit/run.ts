@@ -2,8 +2,9 @@ import { join } from "node:path";
 import { solutes } from "../solutes";
 import { fitSolute } from "./fitSolute";
 import { keepFile } from "./keepFile";
-import { freezingTables } from "./points";
+import { freezingPoints, freezingTables } from "./points";
 import { plans, type HydrationPlan, type SeriesPlan } from "./plan";
+import { residualsK } from "./residuals";
 import { soundDownToC } from "./soundness";
 import { tablesOf } from "./tablesOf";
 import { curveModule, fileNameOf } from "./writeCurve";
@@ -26,6 +27,8 @@ async function fitOne(plan: HydrationPlan | SeriesPlan): Promise<void> {
   );
   console.log(`  ${curveRecord.basis}`);
   for (const line of tablesOf(plan.solute)) console.log(`  ${line}`);
+  const misses = residualsK(curve, freezingPoints(plan.solute, solute.molarMass.value, "fit"));
+  console.log(`  residuals of the fit, K: ${misses.map((miss) => miss.toFixed(3)).join(" ")}`);
   console.log(`  ${JSON.stringify(curve)}`);
   keepFile(join(CURVES, `${fileNameOf(plan.solute)}.ts`), await curveModule(plan.solute, fitted));
 }
