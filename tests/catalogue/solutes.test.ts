@@ -71,7 +71,7 @@ describe("the list of solutes", () => {
 });
 
 /** Figures that still want a look into print. Lower this when one is confirmed; never raise it. */
-const MEMORY_DEBT = 103;
+const MEMORY_DEBT = 99;
 
 describe("the fit", () => {
   test.each(plans.map((plan) => [plan.solute, plan] as const))(

@@ -30,11 +30,11 @@ export const magnesiumChloride = defineSolute({
     basis: "ice and salt line of a low-temperature model; handbooks agree within this",
   },
   solubility20: {
-    value: 54.6,
+    value: 54.8,
     unit: "g per 100 g water",
-    source: "solubilityTables",
-    obtained: "from memory",
+    source: "tonerCatling2017",
+    obtained: "computed here",
     uncertainty: 0.5,
-    basis: "spread of printed figures",
+    basis: "solubility line of a model fitted to measured solubilities; handbooks agree within this",
   },
 });

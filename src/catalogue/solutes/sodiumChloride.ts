@@ -35,9 +35,9 @@ export const sodiumChloride = defineSolute({
   solubility20: {
     value: 35.9,
     unit: "g per 100 g water",
-    source: "solubilityTables",
-    obtained: "from memory",
+    source: "tonerCatling2017",
+    obtained: "computed here",
     uncertainty: 0.1,
-    basis: "spread of printed figures",
+    basis: "solubility line of a model fitted to measured solubilities; handbooks agree within this",
   },
 });
