@@ -1,7 +1,8 @@
 import { isProblem } from "../foundation/problem";
 import type { AdjustWish } from "./adjustment";
+import { aimValue } from "./programme";
 import type { AdjustLine } from "./readQuestion";
-import { solveWishes, type Solved } from "./solveWishes";
+import { asksBelowTheEnd, solveWishes, type Solved } from "./solveWishes";
 
 /** With more than so many changed ingredients "few" is no longer the word. */
 const MOST_CHANGED = 3;
@@ -19,11 +20,6 @@ function* choices(places: readonly number[], count: number): Generator<readonly 
   }
 }
 
-const changeOf = (lines: readonly AdjustLine[], grams: readonly number[]): number =>
-  lines.reduce((sum, line, at) => {
-    return sum + Math.abs((grams[at] ?? 0) - line.grams) / line.scaleGrams;
-  }, 0);
-
 /**
  * The way that touches the fewest ingredients, and of those tried the smallest change; null when it is no fewer
  * than in the solution at hand.
@@ -33,6 +29,7 @@ export function fewestIngredients(
   wishes: readonly AdjustWish[],
   smallest: readonly number[],
 ): Solved {
+  if (asksBelowTheEnd(lines, wishes)) return null; // each trial is a search of its own there
   const touched = lines.filter(
     (line, at) => Math.abs((smallest[at] ?? 0) - line.grams) > 1e-6 * line.scaleGrams,
   ).length;
@@ -59,7 +56,8 @@ export function fewestIngredients(
         wishes,
       );
       if (found === null || isProblem(found)) continue;
-      if (best === null || changeOf(lines, found) < changeOf(lines, best)) best = found;
+      if (best === null || aimValue(lines, "change", found) < aimValue(lines, "change", best))
+        best = found;
     }
     if (best !== null) return best;
   }

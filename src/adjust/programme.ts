@@ -13,8 +13,11 @@ const SLACK = 1e-9;
 
 type Entries = Map<string, number>;
 
-const largest = ({ perGram }: LinearForm): number =>
-  Math.max(...perGram.map((each) => Math.abs(each)), 1e-12);
+/** The same row with 1 as its largest coefficient, so that all rows weigh alike. */
+function evened({ perGram, constant }: LinearForm): LinearForm {
+  const largest = Math.max(...perGram.map((each) => Math.abs(each)), 1e-12);
+  return { perGram: perGram.map((each) => each / largest), constant: constant / largest };
+}
 
 /** The two variables of a line: how much more of it, and how much less. */
 function variablesOf(
@@ -48,7 +51,7 @@ function constraintsOf(
   const grams = lines.map((line) => line.grams);
   const constraints = new Map<string, Constraint>();
   for (const [index, row] of rows.entries()) {
-    const now = formValue(row, grams) / (largest(row) * unitGrams);
+    const now = formValue(row, grams) / unitGrams;
     constraints.set(`row ${index}`, { min: -now - SLACK });
   }
   for (const [at, line] of lines.entries()) {
@@ -68,12 +71,13 @@ export function solveProgramme(
   aim: Aim,
 ): readonly number[] | null {
   const unitGrams = lines.reduce((sum, { grams }) => sum + grams, 0) / PARTS;
+  const even = rows.map(evened);
   const { status, variables } = solve(
     {
       direction: "minimize",
       objective: "aim",
-      constraints: constraintsOf(lines, rows, unitGrams),
-      variables: lines.flatMap((line, at) => variablesOf(line, at, rows, aim, unitGrams)),
+      constraints: constraintsOf(lines, even, unitGrams),
+      variables: lines.flatMap((line, at) => variablesOf(line, at, even, aim, unitGrams)),
     },
     { precision: PRECISION },
   );
@@ -84,4 +88,13 @@ export function solveProgramme(
     const next = grams + change * unitGrams;
     return Math.min(Math.max(next, fromGrams), toGrams);
   });
+}
+
+/** How large the aim is with other grams: what of two answers is the better one. */
+export function aimValue(lines: readonly AdjustLine[], aim: Aim, grams: readonly number[]): number {
+  if (aim !== "change") return formValue(aim, grams);
+  return lines.reduce(
+    (sum, line, at) => sum + Math.abs((grams[at] ?? 0) - line.grams) / line.scaleGrams,
+    0,
+  );
 }

@@ -1,68 +1,61 @@
 import { isProblem, outsideValidity, type Problem } from "../foundation/problem";
-import { maxFreezeTemperatureC } from "../recipe/solution";
 import type { AdjustWish } from "./adjustment";
-import { allMet, mixWith, outcomesOf } from "./outcomes";
-import { solveProgramme, type Aim } from "./programme";
+import { endsBelow, endUnknown, NO_END, possibleEnds, type EndsBetween } from "./endOfFreezing";
+import { allMet, outcomesOf } from "./outcomes";
+import { aimValue, solveProgramme, type Aim } from "./programme";
 import type { AdjustLine } from "./readQuestion";
+import { searchEnds } from "./searchEnds";
 import type { LinearForm } from "./wishForm";
-import { alwaysKept, freezingEndsBelow, warmestEndC, wishRows } from "./wishRows";
+import { alwaysKept, wishRows } from "./wishRows";
 
 /** Grams that meet every wish; null when there are none; a problem when an answer does not stand the check. */
 export type Solved = readonly number[] | Problem | null;
 
-const MOST_ROUNDS = 40;
+const coldestIceC = (wishes: readonly AdjustWish[]): number =>
+  Math.min(0, ...wishes.map((wish) => (wish.kind === "ice fraction" ? wish.temperatureC : 0)));
 
-const coldestAsked = (wishes: readonly AdjustWish[]): number =>
-  Math.min(
-    0,
-    ...wishes.map((wish) =>
-      wish.kind === "ice fraction"
-        ? wish.temperatureC
-        : wish.kind === "freezing point"
-          ? (wish.from ?? -Infinity)
-          : 0,
-    ),
-  );
-
-const endC = (lines: readonly AdjustLine[], grams: readonly number[]): number => {
-  const mix = mixWith(lines, grams);
-  return (isProblem(mix) ? null : maxFreezeTemperatureC(mix)) ?? -Infinity;
-};
+/** True when ice is asked for at a temperature below which freezing may have ended (Tm′). */
+export function asksBelowTheEnd(
+  lines: readonly AdjustLine[],
+  wishes: readonly AdjustWish[],
+): boolean {
+  const ends = possibleEnds(lines);
+  return ends !== null && coldestIceC(wishes) < ends.warmestC;
+}
 
 /**
- * Grams with which every wish is met and the aim is smallest, each answer recomputed from its mix. Down to
- * Tm′ the wishes are linear. Below it the ice stays at its share there, and Tm′ itself moves with the mix:
- * then the programme is solved anew with the Tm′ of its last answer until the two agree.
+ * Grams with which every wish is met and the aim is smallest, each answer recomputed from its mix. Above Tm′
+ * all wishes are linear and one programme is enough. Below it the ice keeps its share, and Tm′ moves with the
+ * mix: then mixes with a colder Tm′, without one, and with one in between are looked through in turn.
  */
 export function solveWishes(
   lines: readonly AdjustLine[],
   wishes: readonly AdjustWish[],
   aim: Aim = "change",
 ): Solved {
-  const attempt = (lowestC: number, more: readonly LinearForm[] = []) =>
+  const attempt = (ends: EndsBetween, more: readonly LinearForm[] = []) =>
     solveProgramme(
       lines,
-      [...alwaysKept(lines), ...wishes.flatMap((wish) => wishRows(lines, wish, lowestC)), ...more],
+      [...alwaysKept(lines), ...wishes.flatMap((wish) => wishRows(lines, wish, ends)), ...more],
       aim,
     );
   const isRight = (grams: readonly number[]): boolean => allMet(outcomesOf(lines, wishes, grams));
-  const plain = attempt(-Infinity);
-  const coldestC = coldestAsked(wishes);
-  if (plain !== null && isRight(plain)) return plain;
-  if (coldestC >= warmestEndC(lines))
-    return plain === null ? null : unchecked(lines, wishes, plain);
-  const colderEnd = Number.isFinite(coldestC)
-    ? attempt(-Infinity, [freezingEndsBelow(lines, coldestC)])
-    : null;
-  if (colderEnd !== null && isRight(colderEnd)) return colderEnd;
-  let grams: readonly number[] = plain ?? lines.map((line) => line.grams);
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const next = attempt(endC(lines, grams));
-    if (next === null) return null;
-    if (isRight(next)) return next;
-    grams = next;
-  }
-  return unchecked(lines, wishes, grams);
+  const ends = possibleEnds(lines);
+  const iceC = coldestIceC(wishes);
+  const plain = attempt(NO_END);
+  const isLinear = ends === null || iceC >= ends.warmestC;
+  if (isLinear && (plain === null || isRight(plain))) return plain;
+  if (ends === null) return plain === null ? null : unchecked(lines, wishes, plain);
+  const coldestC = isLinear ? ends.coldestC : Math.max(ends.coldestC, iceC);
+  const found = [
+    attempt(NO_END, [endsBelow(lines, iceC)]),
+    attempt(NO_END, [endUnknown(lines)]),
+    searchEnds(lines, { ...ends, coldestC }, aim, attempt, isRight),
+  ].flatMap((grams) => (grams !== null && isRight(grams) ? [grams] : []));
+  const [best] = found.sort(
+    (one, other) => aimValue(lines, aim, one) - aimValue(lines, aim, other),
+  );
+  return best ?? null;
 }
 
 function unchecked(
@@ -74,6 +67,6 @@ function unchecked(
   return isProblem(outcomes)
     ? outcomes
     : outsideValidity(
-        "wishes: an answer was found that does not keep the wishes when it is recomputed, so it is not shown; wishes above the temperature at which freezing ends (Tm′) are expected.",
+        "wishes: an answer was found that does not keep the wishes when it is recomputed, so it is not shown; wider wishes are expected.",
       );
 }

@@ -1,6 +1,7 @@
 import { isProblem } from "../foundation/problem";
 import type { AdjustWish } from "./adjustment";
 import { mixWith, outcomesOf } from "./outcomes";
+import { aimValue } from "./programme";
 import type { AdjustLine } from "./readQuestion";
 import { maxFreezeTemperatureC } from "../recipe/solution";
 import { formValue, type LinearForm } from "./wishForm";
@@ -63,8 +64,9 @@ export function inSteps(
   });
   if (lists.some((list) => list.length === 0)) return null;
   const mix = mixWith(lines, solution);
-  const endC = isProblem(mix) ? null : maxFreezeTemperatureC(mix);
-  const rows = wishes.flatMap((wish) => wishRows(lines, wish, endC ?? -Infinity));
+  const endC = (isProblem(mix) ? null : maxFreezeTemperatureC(mix)) ?? -Infinity;
+  const ends = { coldestC: endC, warmestC: endC };
+  const rows = wishes.flatMap((wish) => wishRows(lines, wish, ends));
   const halfSteps = rows.map(({ perGram }) =>
     moved.reduce((sum, at) => sum + (Math.abs(perGram[at] ?? 0) * stepGrams) / 2, 0),
   );
@@ -89,9 +91,9 @@ function rate(
     0,
     ...rows.map((row, at) => -formValue(row, grams) / Math.max(halfSteps[at] ?? 0, 1e-12)),
   );
-  const change = lines.reduce(
-    (sum, line, at) => sum + Math.abs((grams[at] ?? 0) - line.grams) / line.scaleGrams,
-    0,
-  );
-  return { grams, misses: misses < 1e-7 ? 0 : misses, change };
+  return {
+    grams,
+    misses: misses < 1e-7 ? 0 : misses,
+    change: aimValue(lines, "change", grams),
+  };
 }

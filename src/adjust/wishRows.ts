@@ -1,5 +1,7 @@
-import { componentPerGram, endOfFreezingPerGram, sweetnessPerGram } from "../recipe/perGram";
+import { COLDEST_C } from "../foundation/constants";
+import { componentPerGram, sweetnessPerGram } from "../recipe/perGram";
 import type { AdjustWish } from "./adjustment";
+import type { EndsBetween } from "./endOfFreezing";
 import type { AdjustLine } from "./readQuestion";
 import { atLeast, negated, type LinearForm } from "./wishForm";
 
@@ -27,43 +29,28 @@ function sweetnessKnown(lines: readonly AdjustLine[]): readonly LinearForm[] {
   return [{ perGram, constant: 0 }];
 }
 
-/** The rows of one wish, each at least 0 when it is met. */
+/**
+ * The rows of one wish, each at least 0 when it is met. Where freezing ends at one temperature they are
+ * exact; between two each takes the end that asks for less, so that no mix in between is left out.
+ */
 export function wishRows(
   lines: readonly AdjustLine[],
   wish: AdjustWish,
-  lowestC: number,
+  { coldestC, warmestC }: EndsBetween,
 ): readonly LinearForm[] {
   const rows: LinearForm[] = [];
   if (wish.from !== null && !asksNothing(wish, "from")) {
-    rows.push(atLeast(lines, wish, wish.from, lowestC));
+    rows.push(atLeast(lines, wish, wish.from, coldestC));
   }
   if (wish.to !== null && !asksNothing(wish, "to")) {
-    rows.push(negated(atLeast(lines, wish, wish.to, lowestC)));
+    rows.push(negated(atLeast(lines, wish, wish.to, warmestC)));
   }
   if (wish.kind === "sweetness") rows.push(...sweetnessKnown(lines));
   // Where freezing ends above the freezing point there is none.
-  if (wish.kind === "freezing point" && Number.isFinite(lowestC)) {
-    rows.push(atLeast(lines, wish, lowestC, lowestC));
+  if (wish.kind === "freezing point" && Number.isFinite(coldestC)) {
+    rows.push(atLeast(lines, wish, Math.max(coldestC, COLDEST_C), coldestC));
   }
   return rows;
-}
-
-/** At least 0 when freezing ends (Tm′, a mean by mass) no warmer than a temperature: linear, too. */
-export function freezingEndsBelow(lines: readonly AdjustLine[], temperatureC: number): LinearForm {
-  const perGram = lines.map(({ item }) => {
-    const { grams, gramsTimesC } = endOfFreezingPerGram(item);
-    return temperatureC * grams - gramsTimesC;
-  });
-  return { perGram, constant: 0 };
-}
-
-/** The warmest Tm′ that any mix of the ingredients can have, °C; above it every share of ice is linear. */
-export function warmestEndC(lines: readonly AdjustLine[]): number {
-  const ends = lines.flatMap(({ item, grams, toGrams }) => {
-    const part = endOfFreezingPerGram(item);
-    return part.grams > 0 && (grams > 0 || toGrams > 0) ? [part.gramsTimesC / part.grams] : [];
-  });
-  return Math.max(-Infinity, ...ends);
 }
 
 /** An answer that leaves less than this share of the recipe is none. */

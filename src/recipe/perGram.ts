@@ -1,8 +1,10 @@
 import { iceLineThetaMolPerKg } from "../engine/iceLine";
 import { waterHeldKgPerMol } from "../engine/waterHeld";
 import { isProblem } from "../foundation/problem";
+import type { Result } from "../foundation/result";
 import { componentGrams, type Component } from "./components";
 import type { Item } from "./item";
+import type { Mix } from "./mix";
 import { mixOfItem } from "./mixOf";
 
 /** Grams of water that what one gram of an item dissolves holds back from freezing at a temperature below 0 °C. */
@@ -14,12 +16,21 @@ export function heldGramsPerGram({ content }: Item, temperatureC: number): numbe
   }, 0);
 }
 
+const mixes = new WeakMap<Item, Result<Mix>>();
+
+/** One gram of an item as a mix; made once, since a programme asks for it thousands of times. */
+function oneGramOf(item: Item): Result<Mix> {
+  const known = mixes.get(item) ?? mixOfItem(item, 1);
+  mixes.set(item, known);
+  return known;
+}
+
 /** Grams of a component that one gram of an item brings; evaporated water takes off water and mass. */
 export function componentPerGram(item: Item, component: Component): number {
   if (item.origin.kind === "water lost") {
     return component === "water" || component === "total" ? -1 : 0;
   }
-  const mix = mixOfItem(item, 1);
+  const mix = oneGramOf(item);
   return isProblem(mix) ? 0 : componentGrams(mix, component);
 }
 

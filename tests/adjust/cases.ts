@@ -80,9 +80,13 @@ function draft(random: () => number, stepGrams: number | null) {
 
 const COMPONENTS = ["solids", "fat", "sugars", "water", "protein"] as const;
 
-function wishKinds(random: () => number): readonly AdjustWish[] {
+/** Serving temperatures, and such at which some mixes have ceased to freeze (Tm′ of sugars: −30 to −46 °C). */
+export const SERVED = { warmestC: -3, coldestC: -22 };
+export const BELOW_THE_END = { warmestC: -28, coldestC: -55 };
+
+function wishKinds(random: () => number, { warmestC, coldestC }: typeof SERVED) {
   const open = { from: null, to: null };
-  const temperatureC = -3 - Math.round(random() * 19);
+  const temperatureC = warmestC + Math.round(random() * (coldestC - warmestC));
   const component = COMPONENTS[Math.floor(random() * COMPONENTS.length)]!;
   const basis = random() < 0.5 ? "water" : "mix";
   const all: AdjustWish[] = [
@@ -100,11 +104,15 @@ function wishKinds(random: () => number): readonly AdjustWish[] {
  * A recipe, a changed one of which every figure is known, and windows of a random width around those figures,
  * from a thousandth of them to a tenth: so a way to meet them is known.
  */
-export function feasibleCase(random: () => number, stepGrams: number | null): FeasibleCase {
+export function feasibleCase(
+  random: () => number,
+  stepGrams: number | null,
+  temperatures = SERVED,
+): FeasibleCase {
   for (;;) {
     const { question, knownGrams } = draft(random, stepGrams);
     try {
-      const wishes = wishKinds(random).map((wish) => {
+      const wishes = wishKinds(random, temperatures).map((wish) => {
         const value = askedValue(wish, { ...question, wishes: [] }, knownGrams);
         const width = Math.abs(value) * 10 ** (-1 - 2 * random());
         const from = wish.kind === "cost" ? null : value - width * random();

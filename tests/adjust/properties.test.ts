@@ -1,7 +1,7 @@
 import { adjustRecipe } from "../../src/adjust/adjustRecipe";
 import type { AdjustedRecipe, AdjustQuestion, AdjustWish } from "../../src/adjust/adjustment";
 import { isProblem } from "../../src/foundation/problem";
-import { askedValue, feasibleCase, randomFrom } from "./cases";
+import { askedValue, BELOW_THE_END, feasibleCase, randomFrom, SERVED } from "./cases";
 
 const CASES = 300;
 /** Of the value, or of a hundredth: what the answers may miss a wish by. */
@@ -46,9 +46,13 @@ function halfGramMoves(wish: AdjustWish, question: AdjustQuestion, grams: readon
   }, 0);
 }
 
-describe(`${CASES} recipes of which a way to meet every wish is known, none called impossible`, () => {
+describe.each([
+  ["at serving temperatures", SERVED, CASES],
+  ["where some have ceased to freeze (Tm′)", BELOW_THE_END, CASES / 2],
+])("recipes %s of which a way to meet every wish is known, none called impossible", (...given) => {
+  const [, temperatures, count] = given;
   const random = randomFrom(20261125);
-  const cases = Array.from({ length: CASES }, () => feasibleCase(random, null));
+  const cases = Array.from({ length: count }, () => feasibleCase(random, null, temperatures));
   const solved = cases.map((one) => ({ ...one, recipes: recipesFor(one.question) }));
 
   test("every answer meets every wish by the worksheet functions", () => {
