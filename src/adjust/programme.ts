@@ -34,7 +34,7 @@ function variablesOf(
       [`range ${at}`, sign],
       ...rows.map((row, index): [string, number] => [
         `row ${index}`,
-        (sign * (row.perGram[at] ?? 0)) / largest(row),
+        sign * (row.perGram[at] ?? 0),
       ]),
     ]);
   return [
