@@ -35,6 +35,7 @@ export const potassiumChloride = defineSolute({
     source: "tonerCatling2017",
     obtained: "computed here",
     uncertainty: 0.3,
-    basis: "solubility line of a model fitted to measured solubilities; handbooks agree within this",
+    basis:
+      "solubility line of a model fitted to measured solubilities; handbooks agree within this",
   },
 });

@@ -38,6 +38,7 @@ export const sodiumChloride = defineSolute({
     source: "tonerCatling2017",
     obtained: "computed here",
     uncertainty: 0.1,
-    basis: "solubility line of a model fitted to measured solubilities; handbooks agree within this",
+    basis:
+      "solubility line of a model fitted to measured solubilities; handbooks agree within this",
   },
 });
