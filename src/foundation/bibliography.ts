@@ -24,8 +24,9 @@ export const bibliography = {
   belitz2004:
     "Belitz, H.-D., Grosch, W. & Schieberle, P., Food Chemistry, table 0.7 (after Slade & Levine)",
   gamanSherrington1990:
-    "Gaman, P.M. & Sherrington, K.B., The Science of Food, 1990, and Emodi, A., Food Technol. 36 (1982), relative sweetness",
-  foodProperties2006: "Int. J. Food Prop. 9 (2006) 559 (glass transitions of dry sugars)",
+    "Relative sweetness, table after Gaman, P.M. & Sherrington, K.B. (1990) and Emodi, A. (1982)",
+  foodProperties2006:
+    "Int. J. Food Prop. 9 (2006) 559 (glass transitions of dry trehalose and sucrose)",
   goffHartel2013: "Goff, H.D. & Hartel, R.W., Ice Cream, 7th ed., Springer, 2013",
   foxMcSweeney1998:
     "Fox, P.F. & McSweeney, P.L.H., Dairy Chemistry and Biochemistry, 1998, tables 5.4 to 5.7",

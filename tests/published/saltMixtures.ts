@@ -1,6 +1,6 @@
 /**
  * Freezing points of two chlorides in water: mol per kg of water of the first, of the second, °C. Computed
- * from the published coefficients of a low-temperature Pitzer model with unsymmetrical mixing, which was
+ * by equations of our own from the published coefficients of a low-temperature Pitzer model with unsymmetrical mixing, which was
  * fitted to measured ice lines and solubilities; its single salts were found again within 5 mK (NaCl, KCl)
  * and 50 mK (CaCl2).
  * @source tonerCatling2017
