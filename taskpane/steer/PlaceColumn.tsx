@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { RecognisedRecipe } from "../bowl/recognised";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
@@ -24,7 +24,7 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
   const [sentence, setSentence] = useState<string | null>(null);
   const opener = useRef<HTMLButtonElement>(null);
   const firstButton = useRef<HTMLButtonElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (found !== null) firstButton.current?.focus();
   }, [found]);
   const say = (text: string) => {
@@ -64,24 +64,20 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
       if (answer === "written") say(texts.written(address));
       else say(words.insert[answer === "filled" ? "filled" : "changed"](address));
     });
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Escape" || !isOpen) return;
+    event.stopPropagation();
+    close();
+  };
   return (
-    <>
+    <div onKeyDown={onKeyDown}>
       <div class="buttons">
         <button type="button" ref={opener} aria-expanded={isOpen} onClick={() => void look()}>
           {texts.place}
         </button>
       </div>
       {isOpen && found !== null && (
-        <div
-          class="insert"
-          role="group"
-          aria-label={texts.placeTitle}
-          onKeyDown={(event) => {
-            if (event.key !== "Escape") return;
-            event.stopPropagation();
-            close();
-          }}
-        >
+        <div class="insert" role="group" aria-label={texts.placeTitle}>
           <dl class="insert-preview">
             <dt>{texts.placeAt}</dt>
             <dd>
@@ -101,6 +97,6 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
         </div>
       )}
       {(fault ?? sentence) !== null && <p class="insert-outcome">{fault ?? sentence}</p>}
-    </>
+    </div>
   );
 }
