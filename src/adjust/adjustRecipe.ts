@@ -16,10 +16,15 @@ const held = (line: AdjustLine): AdjustLine => ({
   toGrams: line.grams,
 });
 
+/** What lies outside its range now has to move and cannot be held. */
+const canStay = ({ grams, fromGrams, toGrams }: AdjustLine): boolean =>
+  grams >= fromGrams && grams <= toGrams;
+
 /** The smallest change with plain water left as it is; null when water is not among what may change. */
 function waterUntouched(lines: readonly AdjustLine[], { wishes }: AdjustQuestion): Solved {
   const isWater = ({ item }: AdjustLine) => item.content.water === 1;
-  if (!lines.some(isWater)) return null;
+  const waters = lines.filter(isWater);
+  if (waters.length === 0 || !waters.every(canStay)) return null;
   return solveWishes(
     lines.map((line) => (isWater(line) ? held(line) : line)),
     wishes,
@@ -34,7 +39,7 @@ function otherIngredients(
 ): Solved {
   const changes = lines
     .map((line, at) => ({ at, by: Math.abs((smallest[at] ?? 0) - line.grams) / line.scaleGrams }))
-    .filter(({ by }) => by > 1e-6)
+    .filter(({ at, by }) => by > 1e-6 && lines[at] !== undefined && canStay(lines[at]))
     .sort((one, other) => other.by - one.by);
   for (const { at } of changes) {
     const without = lines.map((line, place) => (place === at ? held(line) : line));

@@ -1,3 +1,4 @@
+import { COLDEST_C } from "../foundation/constants";
 import { badInput, isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import type { AdjustQuestion, AdjustWish, GramRange } from "./adjustment";
@@ -22,8 +23,24 @@ const SWEETNESS_WITHIN = 0.05;
 
 const ANY: GramRange = { fromGrams: 0, toGrams: null };
 
+/** In steps nothing stays exactly as it is: so near counts as the same, well within what is uncertain. */
+const SAME_WITHIN = { "ice fraction": 0.001, "freezing point": 0.01 } as const;
+
+function within(wish: AdjustWish, value: number, stepGrams: number | null): number {
+  if (wish.kind === "sweetness") return SWEETNESS_WITHIN * value;
+  if (stepGrams === null) return 0;
+  if (wish.kind === "total") return stepGrams / 2;
+  return wish.kind === "ice fraction" || wish.kind === "freezing point"
+    ? SAME_WITHIN[wish.kind]
+    : 0;
+}
+
 /** What the recipe is now, as wishes that keep it so. */
-function keeping(lines: readonly AdjustLine[], chosen: Substitution): Result<AdjustWish[]> {
+function keeping(
+  lines: readonly AdjustLine[],
+  chosen: Substitution,
+  stepGrams: number | null,
+): Result<AdjustWish[]> {
   const { servingC, keepsSweetness } = chosen;
   const open = { from: null, to: null };
   const ice: AdjustWish = {
@@ -46,8 +63,12 @@ function keeping(lines: readonly AdjustLine[], chosen: Substitution): Result<Adj
   if (isProblem(now)) return now;
   return asked.map((wish, at) => {
     const value = now[at]?.value ?? 0;
-    const within = wish.kind === "sweetness" ? SWEETNESS_WITHIN * value : 0;
-    return { ...wish, from: value - within, to: value + within };
+    const room = within(wish, value, stepGrams);
+    const [least, most] =
+      wish.kind === "freezing point"
+        ? [COLDEST_C, 0]
+        : [0, wish.kind === "ice fraction" ? 1 : Infinity];
+    return { ...wish, from: Math.max(value - room, least), to: Math.min(value + room, most) };
   });
 }
 
@@ -75,7 +96,7 @@ export function substitution(
   const moved = question.items.map((_, at) => (at === away || at === by ? ANY : null));
   const lines = readQuestion({ ...question, mayChange: moved, wishes: [] });
   if (isProblem(lines)) return lines;
-  const wishes = keeping(lines, chosen);
+  const wishes = keeping(lines, chosen, question.stepGrams ?? null);
   if (isProblem(wishes)) return wishes;
   const mayChange = lines.map((line, at): GramRange | null => {
     if (at === away) return { fromGrams: leftGrams, toGrams: leftGrams };

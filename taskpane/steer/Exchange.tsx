@@ -15,7 +15,8 @@ export const STAND_INS: readonly string[] = [
   ...["erythritol", "honey, average", "glucose syrup DE 42", "sucrose"],
 ];
 
-function shownName(name: string, language: string): string {
+/** As the display language calls it; the functions know that name as well. */
+function localName(name: string, language: string): string {
   const match = findItem(name);
   const entry =
     match.kind === "solute" ? match.solute : match.kind === "ingredient" ? match.ingredient : null;
@@ -37,12 +38,15 @@ export function Exchange({ context, lines, servingC, onAsk }: ExchangeProps) {
   const [away, setAway] = useState(
     there.find(({ name }) => /sugar|zucker|sucrose/i.test(name))?.at ?? there[0]?.at ?? 0,
   );
-  const [typedBy, setBy] = useState(STAND_INS[0] ?? "");
+  const [typedBy, setBy] = useState("");
   const [keepsSweetness, setKeepsSweetness] = useState(false);
-  const offered = [...new Set([...lines.map(({ name }) => name), ...STAND_INS])].filter(
+  const standIns = STAND_INS.map((name) => localName(name, words.language));
+  const offered = [...new Set([...lines.map(({ name }) => name), ...standIns])].filter(
     (name) => name !== lines[away]?.name,
   );
-  const by = offered.includes(typedBy) ? typedBy : (offered[0] ?? "");
+  const by = offered.includes(typedBy)
+    ? typedBy
+    : (standIns.find((name) => offered.includes(name)) ?? "");
   return (
     <details>
       <summary>{texts.exchangeTitle}</summary>
@@ -62,7 +66,7 @@ export function Exchange({ context, lines, servingC, onAsk }: ExchangeProps) {
         <select value={by} onChange={(event) => setBy(event.currentTarget.value)}>
           {offered.map((name) => (
             <option key={name} value={name}>
-              {shownName(name, words.language)}
+              {name}
             </option>
           ))}
         </select>

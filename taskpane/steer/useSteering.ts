@@ -18,6 +18,7 @@ import { readWishes } from "./wishDrafts";
 const USUAL_SERVING_C = -14;
 /** Below this mass a gram is too coarse a step. */
 const WHOLE_GRAMS_FROM = 100;
+const HALF_GRAM = 0.5;
 
 const sum = (lines: readonly SteerLine[]) => lines.reduce((all, { grams }) => all + grams, 0);
 
@@ -85,7 +86,8 @@ export function useSteering(
       return null;
     },
     find: () => {
-      const keptTotal = wishes.keepsTotal ? totalGrams : null;
+      const within = wishes.wholeGrams ? HALF_GRAM : 0;
+      const keptTotal = wishes.keepsTotal ? { grams: totalGrams, within } : null;
       const read = readWishes({ ...wishes, keptTotal }, context);
       if (typeof read === "string") {
         show(read);

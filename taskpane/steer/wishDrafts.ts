@@ -26,8 +26,8 @@ export interface NamedWish {
 
 export interface WishForm {
   readonly target: ServingTarget | null;
-  /** The mass that is to stay, g; null when it may change. */
-  readonly keptTotal: number | null;
+  /** The mass that is to stay, g, and how nearly; null when it may change. */
+  readonly keptTotal: { readonly grams: number; readonly within: number } | null;
   readonly drafts: readonly WishDraft[];
 }
 
@@ -92,7 +92,8 @@ export function readWishes(form: WishForm, context: PaneContext): readonly Named
   }
   if (found.length === 0) return texts.noWish;
   if (keptTotal !== null) {
-    const wish = { kind: "total", from: keptTotal, to: keptTotal } as const;
+    const { grams, within } = keptTotal;
+    const wish = { kind: "total", from: grams - within, to: grams + within } as const;
     found.push({ key: "total", name: texts.keptTotal, wish });
   }
   return found;

@@ -1,6 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { isProblem } from "../../src/foundation/problem";
 import { RecipeTrouble } from "../bowl/RecipeTrouble";
+import { TakenAs } from "../bowl/TakenAs";
 import { useRecipe } from "../bowl/useRecipe";
 import { Notice } from "../components/Notice";
 import { SteerForm } from "../steer/SteerForm";
@@ -49,6 +50,7 @@ function Steer({ context, active }: ViewProps) {
           </button>
         </div>
       </div>
+      <TakenAs context={context} recipe={recognition} own={own.chosen} onChange={null} />
       <SteerForm
         // Another recipe, or other amounts, begin anew: limits and answers were about the old ones.
         key={JSON.stringify([recognition.sheet, recognition.amountRange, lines])}

@@ -189,6 +189,12 @@ describe("exchanging a sugar at equal effect", () => {
     expect(ratio).toBeLessThan(0.545);
   });
 
+  test("no other way is offered that leaves what is to go", () => {
+    const asked = substitution({ ...question, stepGrams: 1 }, chosen);
+    if (isProblem(asked)) throw new Error(asked.message);
+    for (const { grams } of recipesOf(asked)) expect(grams[1]).toBe(0);
+  });
+
   test("the sweetness cannot be kept by the other sugar alone, and that is said with the nearest", () => {
     const asked = substitution(question, { ...chosen, keepsSweetness: true });
     if (isProblem(asked)) throw new Error(asked.message);

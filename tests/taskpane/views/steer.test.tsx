@@ -4,6 +4,7 @@ import type { BlockValue } from "../../../taskpane/host";
 import { STAND_INS } from "../../../taskpane/steer/Exchange";
 import { steer } from "../../../taskpane/views/steer";
 import { english } from "../../../taskpane/words/english";
+import { german } from "../../../taskpane/words/german";
 import { cellOf, column, numberOf } from "../../worksheet/ask";
 import { fakeHost } from "../fakeHost";
 import { paneContext } from "../paneContext";
@@ -74,6 +75,25 @@ describe("a serving target", () => {
     wishFor(SCOOPED.name);
     press(texts.find);
     expect(newGrams()[3]).toBe(2);
+  });
+
+  test("glycerol and alcohol are never proposed unasked, even where they are in the recipe", async () => {
+    open({
+      Ices: [
+        ["Ingredient", "g"],
+        ["water", 650],
+        ["sucrose", 150],
+        ["glycerol", 40],
+        ["spirit 40 % vol", 40],
+      ],
+    });
+    await ready();
+    for (const name of [/^glycerol \d/, /^spirit 40 % vol \d/]) {
+      expect(screen.getByLabelText<HTMLInputElement>(name).checked).toBe(false);
+    }
+    wishFor(SCOOPED.name);
+    press(texts.find);
+    expect(newGrams().slice(2)).toEqual([40, 40]);
   });
 
   test("figures before and after are those of the functions", async () => {
@@ -303,6 +323,27 @@ describe("an exchange", () => {
     // In whole grams: half a gram of dextrose in 950 g moves the share of ice by 0.0005.
     expect(ice(names, grams)).toBeCloseTo(ice(NAMES, [650, 150, 150, 2]), 2);
     expect(grams.reduce((sum, one) => sum + one, 0)).toBeCloseTo(952, 0);
+  });
+
+  test("in German the stand-in has its German name, which the functions know", async () => {
+    const { sheets } = open(
+      {
+        Eis: [
+          ["Zutat", "Menge (g)"],
+          ["Wasser", 700],
+          ["Zucker", 300],
+        ],
+      },
+      "A2",
+      "de",
+    );
+    const words = german.steer;
+    fireEvent.click(await screen.findByText(words.exchange));
+    const names = rows().map((row) => row.querySelector("th")!.textContent);
+    expect(numberOf("COMPONENT", names.at(-1), 1, "glucose")).toBeGreaterThan(0.9);
+    fireEvent.click(screen.getByText(words.place));
+    fireEvent.click(await screen.findByText(words.write));
+    await waitFor(() => expect(JSON.stringify(sheets["Eis"])).toContain(names.at(-1)));
   });
 
   test("every stand-in is known, and none of them is glycerol or a glycol", () => {
