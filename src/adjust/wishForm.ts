@@ -48,7 +48,7 @@ export function atLeast(
       // At 0 °C only a mix without solutes freezes; a hair below, what is held grows without limit.
       return each((line) => water(line) - heldGramsPerGram(line.item, Math.min(level, -1e-9)));
     case "sweetness":
-      return each((line) => 100 * sweetnessPerGram(line.item).sweet - level * total(line));
+      return each((line) => 100 * sweetnessPerGram(line.item) - level * total(line));
     case "component":
       return each(
         (line) => 100 * componentPerGram(line.item, wish.component) - level * total(line),

@@ -1,12 +1,9 @@
 import { COLDEST_C } from "../foundation/constants";
-import { componentPerGram, sweetnessPerGram } from "../recipe/perGram";
+import { componentPerGram } from "../recipe/perGram";
 import type { AdjustWish } from "./adjustment";
 import type { EndsBetween } from "./endOfFreezing";
 import type { AdjustLine } from "./readQuestion";
 import { atLeast, negated, type LinearForm } from "./wishForm";
-
-/** Of what is dissolved so much may lack a sweetness (the functions' own limit). */
-const MOST_WITHOUT_SWEETNESS = 0.02;
 
 /** An end that every mix keeps, so that it asks for nothing. */
 const asksNothing = (wish: AdjustWish, side: "from" | "to"): boolean => {
@@ -16,18 +13,6 @@ const asksNothing = (wish: AdjustWish, side: "from" | "to"): boolean => {
   if (side === "from") return end === 0;
   return wish.kind === "ice fraction" && end === 1;
 };
-
-function sweetnessKnown(lines: readonly AdjustLine[]): readonly LinearForm[] {
-  const shares = lines.map(({ item }) => ({
-    dissolved: item.content.substances.reduce((sum, [, share]) => sum + share, 0),
-    unknown: sweetnessPerGram(item).unknown,
-  }));
-  if (shares.every(({ unknown }) => unknown === 0)) return [];
-  const perGram = shares.map(
-    ({ dissolved, unknown }) => MOST_WITHOUT_SWEETNESS * dissolved - unknown,
-  );
-  return [{ perGram, constant: 0 }];
-}
 
 /**
  * The rows of one wish, each at least 0 when it is met. Where freezing ends at one temperature they are
@@ -45,7 +30,6 @@ export function wishRows(
   if (wish.to !== null && !asksNothing(wish, "to")) {
     rows.push(negated(atLeast(lines, wish, wish.to, warmestC)));
   }
-  if (wish.kind === "sweetness") rows.push(...sweetnessKnown(lines));
   // Where freezing ends above the freezing point there is none.
   if (wish.kind === "freezing point" && Number.isFinite(coldestC)) {
     rows.push(atLeast(lines, wish, Math.max(coldestC, COLDEST_C), coldestC));

@@ -34,15 +34,9 @@ export function componentPerGram(item: Item, component: Component): number {
   return isProblem(mix) ? 0 : componentGrams(mix, component);
 }
 
-/** Grams of sucrose that taste as one gram of an item does, and of how much in it no sweetness is known. */
-export function sweetnessPerGram({ content }: Item): { sweet: number; unknown: number } {
-  let [sweet, unknown] = [0, 0];
-  for (const [substance, share] of content.substances) {
-    if (substance.sweetness === null) unknown += share;
-    else sweet += share * substance.sweetness;
-  }
-  return { sweet, unknown };
-}
+/** Grams of sucrose that taste as sweet as one gram of an item; what has no known sweetness counts as 0. */
+export const sweetnessPerGram = ({ content }: Item): number =>
+  content.substances.reduce((sum, [{ sweetness }, share]) => sum + share * (sweetness ?? 0), 0);
 
 /** What one gram of an item dissolves that has a Tm′, in grams, and that times its Tm′ in °C. */
 export function endOfFreezingPerGram({ content }: Item): { grams: number; gramsTimesC: number } {
