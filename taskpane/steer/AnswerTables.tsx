@@ -1,3 +1,4 @@
+import { Sources } from "../bowl/Sources";
 import type { PaneContext } from "../view";
 import type { Asked } from "./asked";
 import type { AskedMix } from "./askMixOf";
@@ -67,6 +68,7 @@ export function AnswerTables({ context, now, then, asked }: AnswerTablesProps) {
         </tbody>
       </table>
       <p class="figure-why">{words.bandNote}</p>
+      <Sources context={context} />
     </>
   );
 }

@@ -76,11 +76,13 @@ function readDraft(draft: WishDraft, { words, numbers }: PaneContext): NamedWish
 
 /** The wishes of a form, the serving target first; a sentence when one cannot be read or none is there. */
 export function readWishes(form: WishForm, context: PaneContext): readonly NamedWish[] | string {
-  const texts = context.words.steer;
+  const { words } = context;
+  const texts = words.steer;
   const found: NamedWish[] = [];
   const { target, keptTotal } = form;
   if (target !== null) {
-    const { temperatureC, basis, iceFrom, iceTo, name } = target;
+    const { temperatureC, basis, iceFrom, iceTo, aliases } = target;
+    const name = words.language === "de" ? (aliases.de[0] ?? target.name) : target.name;
     const window = { from: iceFrom + INSIDE, to: iceTo - INSIDE };
     const wish = { kind: "ice fraction", temperatureC, basis, ...window } as const;
     found.push({ key: "ice", name: texts.targetNamed(name), wish });
