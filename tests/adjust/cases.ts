@@ -100,6 +100,16 @@ function wishKinds(random: () => number, { warmestC, coldestC }: typeof SERVED) 
   return all.filter((_, at) => random() < (at < 3 ? 0.6 : 0.4));
 }
 
+/** What can be asked for at all. */
+const LIMITS: Readonly<Record<AdjustWish["kind"], readonly [number, number]>> = {
+  "ice fraction": [0, 1],
+  "freezing point": [-60, 0],
+  sweetness: [0, 1000],
+  component: [0, 100],
+  total: [0, 1e9],
+  cost: [0, 1e9],
+};
+
 /**
  * A recipe, a changed one of which every figure is known, and windows of a random width around those figures,
  * from a thousandth of them to a tenth: so a way to meet them is known.
@@ -117,12 +127,7 @@ export function feasibleCase(
         const width = Math.abs(value) * 10 ** (-1 - 2 * random());
         const from = wish.kind === "cost" ? null : value - width * random();
         const to = value + width * random();
-        const [least, most] =
-          wish.kind === "ice fraction"
-            ? [0, 1]
-            : wish.kind === "freezing point"
-              ? [-60, 0]
-              : [0, 1e9];
+        const [least, most] = LIMITS[wish.kind];
         return { ...wish, from: from && Math.max(from, least), to: Math.min(to, most) };
       });
       if (wishes.length > 0) return { question: { ...question, wishes }, knownGrams };
