@@ -1,0 +1,35 @@
+import { MAX_COLUMNS, MAX_ROWS, parseRangeName } from "./address";
+import type { CellRange } from "./model";
+
+/** A range that a formula reads; `sheet` is null for the formula's own. */
+export interface Reference {
+  readonly sheet: string | null;
+  readonly range: CellRange;
+}
+
+const REFERENCE =
+  /"(?:[^"]|"")*"|(?:('(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.])(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3})(?![\p{L}\p{N}_(!])/giu;
+
+function rangeOf(text: string): CellRange | null {
+  const plain = text.replaceAll("$", "");
+  if (/\d/.test(plain)) return parseRangeName(plain);
+  const [first = "", second = first] = plain.split(":");
+  const columns = parseRangeName(`${first}1:${second}${MAX_ROWS}`);
+  return columns === null || columns.right >= MAX_COLUMNS ? null : columns;
+}
+
+/** The cells and ranges a formula names; those in other workbooks and in names are left out. */
+export function referencesOf(formula: string): Reference[] {
+  return [...formula.matchAll(REFERENCE)].flatMap(([, sheet, address]) => {
+    const range = address === undefined ? null : rangeOf(address);
+    if (range === null) return [];
+    const name = sheet?.startsWith("'") === true ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
+    return name?.includes("[") === true ? [] : [{ sheet: name ?? null, range }];
+  });
+}
+
+export const contains = (
+  { top, left, bottom, right }: CellRange,
+  row: number,
+  column: number,
+): boolean => row >= top && row <= bottom && column >= left && column <= right;
