@@ -1,41 +1,24 @@
 import { rangeName } from "../workbook/address";
 import type { Workbook } from "../workbook/model";
+import type { Recalculation } from "../workbook/recalculation";
 import { condense } from "./condense";
-import { auditContext } from "./context";
+import { auditContext, type AuditContext } from "./context";
 import { effectSize } from "./effect";
 import type { Finding, Severity } from "./finding";
 import { describeBlock } from "./recipes/describeBlock";
 import type { RecipeBlock } from "./recipes/recipeBlock";
+import type { AuditReport, ReportedRecipes } from "./report/auditReport";
+import { findingKey } from "./report/findingKey";
+import { recalculationSummary } from "./report/recalculationSummary";
 import { rules } from "./rules";
 
-/** A recipe block as the report tells of it. */
-export interface ReportedRecipes {
-  readonly sheet: string;
-  /** A1:B9, from the headers to the last name. */
-  readonly range: string;
-  readonly recipes: number;
-  /** What was taken for what, in one sentence. */
-  readonly taken: string;
-}
-
-export interface AuditSummary {
-  readonly sheets: number;
-  readonly recipes: number;
-  readonly errors: number;
-  readonly warnings: number;
-  readonly notes: number;
-}
-
-export interface AuditReport {
-  /** By severity, then by the size of the effect; those without an effect last. */
-  readonly findings: readonly Finding[];
-  readonly recipes: readonly ReportedRecipes[];
-  readonly summary: AuditSummary;
-}
+export type { AuditReport, AuditSummary, ReportedRecipes } from "./report/auditReport";
 
 export interface AuditOptions {
   /** Rules by id that are left out. */
   readonly without?: readonly string[];
+  /** The second value of the formulas, where they were calculated anew. */
+  readonly recalculated?: Recalculation;
 }
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
@@ -55,24 +38,41 @@ const reported = (block: RecipeBlock): ReportedRecipes => ({
   taken: describeBlock(block),
 });
 
+/** The audit of a workbook that has been read already. */
+export function auditInContext(context: AuditContext, options: AuditOptions = {}): AuditReport {
+  const { workbook, blocks } = context;
+  const recalculated = options.recalculated ?? null;
+  const all = rules
+    .filter(({ id }) => options.without?.includes(id) !== true)
+    .flatMap((rule) => rule.find({ ...context, recalculated }))
+    .sort(compare);
+  const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
+  const findings = condense(all)
+    .sort(compare)
+    .map((finding) => ({ ...finding, key: findingKey(sheets.get(finding.sheet), finding) }));
+  const count = (wanted: Severity) => findings.filter(({ severity }) => severity === wanted).length;
+  const summary = {
+    sheets: workbook.sheets.length,
+    recipes: blocks.reduce((sum, { recipes }) => sum + recipes.length, 0),
+    errors: count("error"),
+    warnings: count("warning"),
+    notes: count("note"),
+    accepted: 0,
+    recalculation: recalculationSummary(recalculated, workbook),
+  };
+  return {
+    findings,
+    accepted: [],
+    staleAcceptances: [],
+    recipes: blocks.map(reported),
+    reading: [],
+    summary,
+  };
+}
+
 /**
  * Reads a workbook for what is wrong in its recipes. Every number in a finding comes from the worksheet
  * functions. Nothing is written.
  */
-export function auditWorkbook(workbook: Workbook, options: AuditOptions = {}): AuditReport {
-  const context = auditContext(workbook);
-  const all = rules
-    .filter(({ id }) => options.without?.includes(id) !== true)
-    .flatMap((rule) => rule.find(context))
-    .sort(compare);
-  const findings = condense(all).sort(compare);
-  const count = (wanted: Severity) => findings.filter(({ severity }) => severity === wanted).length;
-  const summary = {
-    sheets: workbook.sheets.length,
-    recipes: context.blocks.reduce((sum, { recipes }) => sum + recipes.length, 0),
-    errors: count("error"),
-    warnings: count("warning"),
-    notes: count("note"),
-  };
-  return { findings, recipes: context.blocks.map(reported), summary };
-}
+export const auditWorkbook = (workbook: Workbook, options: AuditOptions = {}): AuditReport =>
+  auditInContext(auditContext(workbook), options);

@@ -1,4 +1,5 @@
 import type { Workbook } from "../workbook/model";
+import type { Recalculation } from "../workbook/recalculation";
 import { meantMix, type MeantMix } from "./mix";
 import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
 import { knownItems, type ItemCheck } from "./recipes/knownItems";
@@ -11,6 +12,8 @@ export interface AuditContext extends FoundRecipes {
   readonly results: readonly StatedResult[];
   readonly checkFor: (block: RecipeBlock) => ItemCheck;
   readonly mixOf: (block: RecipeBlock, recipe: Recipe) => MeantMix;
+  /** What the formulas give when they are calculated anew; null when that was not done. */
+  readonly recalculated: Recalculation | null;
 }
 
 /** A hundred thousand recipes are read again when asked for, not kept. */
@@ -31,5 +34,12 @@ export function auditContext(workbook: Workbook): AuditContext {
     if (block.recipes.length <= MOST_KEPT) mixes.set(recipe, mix);
     return mix;
   };
-  return { ...found, workbook, results: statedResults(workbook, found.blocks), checkFor, mixOf };
+  return {
+    ...found,
+    workbook,
+    results: statedResults(workbook, found.blocks),
+    checkFor,
+    mixOf,
+    recalculated: null,
+  };
 }

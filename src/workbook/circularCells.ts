@@ -45,7 +45,7 @@ export function circularCells(workbook: Workbook): readonly (readonly CircularPl
   const withNames = namesOf(workbook);
   const circles: FormulaNode[][] = [];
 
-  function* readBy(node: FormulaNode): Generator<FormulaNode> {
+  function* readBy(node: FormulaNode): Generator<FormulaNode, undefined> {
     for (const { sheet, range } of referencesOf(withNames(node.formula))) {
       const index = sheet === null ? node.sheet : sheetByName.get(sheet.toLowerCase());
       const target = index === undefined ? undefined : sheets[index];
@@ -57,8 +57,8 @@ export function circularCells(workbook: Workbook): readonly (readonly CircularPl
     const path = [{ node: start, reads: readBy(start) }];
     start.state = "open";
     for (let last = path.at(-1); last !== undefined; last = path.at(-1)) {
-      const { value: next, done } = last.reads.next();
-      if (done === true || circles.length >= MOST_CIRCLES) {
+      const { value: next } = last.reads.next();
+      if (next === undefined || circles.length >= MOST_CIRCLES) {
         last.node.state = "done";
         path.pop();
       } else if (next.state === "open") {

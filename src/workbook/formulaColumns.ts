@@ -63,7 +63,7 @@ export class FormulaColumns {
   }
 
   /** The formulas of a range that are not done at the moment each is asked for. */
-  *unfinishedIn({ top, left, bottom, right }: CellRange): Generator<FormulaNode> {
+  *unfinishedIn({ top, left, bottom, right }: CellRange): Generator<FormulaNode, undefined> {
     for (const [column, list] of this.columns) {
       if (column < left || column > right) continue;
       let at = list.unfinishedFrom(list.firstFrom(top));
