@@ -31,13 +31,18 @@ export interface ReadingOptions {
   readonly mostRows?: number;
 }
 
-/** One cell's change, as it was shown to the user. A content that begins with "=" is a formula. */
+/**
+ * One cell's change, as it was shown to the user. A content that begins with "=" is a formula; any other text
+ * stays a text, even "12.5".
+ */
 export interface SheetEdit {
   readonly sheet: string;
   /** A1. */
   readonly cell: string;
   readonly from: BlockValue;
   readonly to: string | number;
+  /** The number format to set with it: a cell formatted as text would take a number for a text. */
+  readonly format?: string;
 }
 
 export type Contents = readonly (readonly (string | number)[])[];
@@ -66,7 +71,8 @@ export interface SpreadsheetHost {
   readonly addSheet: (wishedName: string, contents: Contents) => Promise<string>;
   /**
    * Changes single cells, each read again before and verified after. All cells that were left alone, because
-   * they were changed meanwhile or did not take the content, are named; the others are written.
+   * they were changed meanwhile or did not take the content, are named; the others are written, as one step
+   * to undo. Fails with HalfWritten when a fault came between.
    */
   readonly writeCells: (edits: readonly SheetEdit[]) => Promise<readonly SheetEdit[]>;
   /** Puts a picture (PNG, base64) beside the selection; false where the spreadsheet takes no pictures. */

@@ -50,6 +50,8 @@ export interface Grid {
   readonly names: () => readonly DefinedName[];
   /** Calls back when the selection moves; returns how to stop. */
   readonly onSelectionChanged: (callback: () => void) => () => void;
+  /** Has all that `work` writes undone and redone as one step. */
+  readonly asOneStep: (work: () => void) => void;
   /** Resolves when what was written has been calculated. */
   readonly settled: () => Promise<void>;
 }

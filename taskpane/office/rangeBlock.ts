@@ -1,5 +1,6 @@
 import type { BlockValue, CellBlock } from "../host";
 import { addressParts } from "./addressParts";
+import { loadedRows } from "./loadedRows";
 
 /** What a range has to load to become a block. */
 export const BLOCK_PROPERTIES = "address,values,formulas,numberFormat,rowIndex,columnIndex";
@@ -10,8 +11,8 @@ export function rangeBlock(range: Excel.Range): CellBlock {
     ...addressParts(range.address),
     top: range.rowIndex,
     left: range.columnIndex,
-    values: range.values as BlockValue[][],
-    formulas: range.formulas as BlockValue[][],
-    numberFormats: range.numberFormat as string[][],
+    values: loadedRows<BlockValue>(range.values),
+    formulas: loadedRows<BlockValue>(range.formulas),
+    numberFormats: loadedRows<string>(range.numberFormat),
   };
 }

@@ -2,6 +2,7 @@ import { sheetFromRows, type ShortCell } from "../../src/workbook/sheetFromRows"
 import type { WorkbookSheet, WorkbookTable, WorkbookValue } from "../../src/workbook/model";
 import { EXTENT_PROPERTIES } from "./blockAround";
 import { hiddenLines } from "./hiddenLines";
+import { loadedRows } from "./loadedRows";
 
 const CELLS_AT_ONCE = 40000; // about 2 MB of values, formulas and formats
 
@@ -39,9 +40,11 @@ async function cellRows(
     const part = sheet.getRangeByIndexes(rowIndex + done, columnIndex, count, columnCount);
     part.load("values,formulas,numberFormat");
     await context.sync();
-    part.values.forEach((values: readonly unknown[], row) => {
+    const formulas = loadedRows(part.formulas);
+    const formats = loadedRows(part.numberFormat);
+    loadedRows(part.values).forEach((values, row) => {
       const cells = values.map((value, column) =>
-        cellOf(value, part.formulas[row]?.[column], part.numberFormat[row]?.[column]),
+        cellOf(value, formulas[row]?.[column], formats[row]?.[column]),
       );
       rows.push([...before, ...cells]);
     });

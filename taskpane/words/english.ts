@@ -56,7 +56,19 @@ export const english = {
     UnsupportedOperation: "This spreadsheet does not allow that here.",
     HostRestartNeeded: "The spreadsheet has to be restarted before the pane can go on.",
     ServiceNotAvailable: "The spreadsheet does not answer at the moment: try again.",
+    NothingHandedOver: "The spreadsheet handed over no contents: that block is too large for it.",
+    InvalidObjectPath: "That sheet or cell is no longer there.",
+    InvalidOperation: "The spreadsheet does not allow that here, or a cell is being edited.",
     GeneralException: "The spreadsheet could not do that; nothing is known of why.",
+  },
+  halfWritten: {
+    cells: (written: string, missing: string) =>
+      `The spreadsheet stopped in between: ${written} was written, ${missing} was not.`,
+    unknown: (places: string) =>
+      `The spreadsheet stopped answering while ${places} was being written: look whether it was.`,
+    unverified: (places: string) =>
+      `${places} was written but could not be read again to make sure: look at it.`,
+    sheet: (name: string) => `The new sheet “${name}” was begun but not filled: it can be deleted.`,
   },
   otherHostFault: (message: string) => `The spreadsheet could not do that: ${message}.`,
 

@@ -63,7 +63,22 @@ export const german: Words = {
     UnsupportedOperation: "Das Tabellenprogramm lässt das hier nicht zu.",
     HostRestartNeeded: "Das Tabellenprogramm muss neu gestartet werden, bevor es weitergeht.",
     ServiceNotAvailable: "Das Tabellenprogramm antwortet gerade nicht: noch einmal versuchen.",
+    NothingHandedOver:
+      "Das Tabellenprogramm gab keine Inhalte heraus: dieser Block ist ihm zu groß.",
+    InvalidObjectPath: "Dieses Blatt oder diese Zelle gibt es nicht mehr.",
+    InvalidOperation:
+      "Das Tabellenprogramm lässt das hier nicht zu, oder eine Zelle wird bearbeitet.",
     GeneralException: "Das Tabellenprogramm konnte das nicht; warum, hat es nicht gesagt.",
+  },
+  halfWritten: {
+    cells: (written, missing) =>
+      `Das Tabellenprogramm brach mittendrin ab: ${written} wurde geschrieben, ${missing} nicht.`,
+    unknown: (places) =>
+      `Das Tabellenprogramm antwortete nicht mehr, während ${places} geschrieben wurde: bitte nachsehen, ob es dort steht.`,
+    unverified: (places) =>
+      `${places} wurde geschrieben, konnte aber nicht noch einmal gelesen werden: bitte nachsehen.`,
+    sheet: (name) =>
+      `Das neue Blatt „${name}“ wurde angelegt, aber nicht gefüllt: es kann gelöscht werden.`,
   },
   otherHostFault: (message) => `Das Tabellenprogramm konnte das nicht: ${message}.`,
 

@@ -152,7 +152,7 @@ describe("Changing cells", () => {
       c.workbook.worksheets.getItem("Recipes").getRange("C2:C3").values = [["=B2*2"], [7]];
       expect(log).toEqual([]);
       await c.sync();
-      expect(log).toEqual(["write Recipes", "settled"]);
+      expect(log).toEqual(["write Recipes", "step", "settled"]);
     });
     expect(grid.read("Recipes", { top: 1, left: 2, bottom: 2, right: 2 }).values).toEqual([
       ["=B2*2"],

@@ -105,6 +105,11 @@ export function memoryGrid(contents: Readonly<Record<string, readonly (readonly 
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    asOneStep: (work) => {
+      const writings = log.length;
+      work();
+      if (log.length > writings) log.push("step");
+    },
     settled: () => {
       log.push("settled");
       return Promise.resolve();

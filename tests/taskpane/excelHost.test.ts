@@ -174,8 +174,8 @@ describe("jumping and following", () => {
 
 describe("a fault of the host", () => {
   test.each(Object.keys(english.hostFaults))("%s ends in one sentence of ours", async (code) => {
-    const { host, fault } = hostOf({});
-    fault.next = new FakeError(code);
+    const { host, state } = hostOf({});
+    state.fault = { error: new FakeError(code), atSync: 0 };
     const error: unknown = await host.readSelection().catch((reason: unknown) => reason);
     const sentence = hostSentence(error, english);
     expect(sentence).toBe(english.hostFaults[code as keyof typeof english.hostFaults]);
@@ -193,5 +193,72 @@ describe("a fault of the host", () => {
     const { host } = hostOf({});
     const error: unknown = await host.read("Gone", "A1").catch((reason: unknown) => reason);
     expect(hostSentence(error, english)).toBe(english.hostFaults.ItemNotFound);
+  });
+});
+
+describe("changing single cells", () => {
+  test("leaves a cell alone that changed since it was shown, and writes the others", async () => {
+    const sheets = { "My ices": lemonIce() };
+    const { host } = hostOf({ sheets });
+    const left = await host.writeCells([
+      { sheet: "My ices", cell: "B2", from: 190, to: 1 },
+      { sheet: "My ices", cell: "B3", from: 70, to: 75 },
+    ]);
+    expect(left.map(({ cell }) => cell)).toEqual(["B2"]);
+    expect(sheets["My ices"].map((row) => row[1])).toEqual(["g", 200, 75, "=SUM(B2:B3) → 270"]);
+  });
+
+  test("a text stays a text, even where it looks like a number, a date or a formula", async () => {
+    const { host } = hostOf({});
+    for (const text of ["12.5", "+3", "May 5", "@home", "honey"]) {
+      const { formulas } = await host.read("My ices", "A2");
+      const edit = { sheet: "My ices", cell: "A2", from: formulas[0]![0]!, to: text };
+      expect(await host.writeCells([edit])).toEqual([]);
+      expect((await host.read("My ices", "A2")).values).toEqual([[text]]);
+    }
+  });
+
+  test("a cell formatted as text takes a number only with another format", async () => {
+    const sheets = { "My ices": [["12,5"]] };
+    const { host } = hostOf({ sheets, formats: { "My ices!A1": "@" } });
+    const edit = { sheet: "My ices", cell: "A1", from: "12,5", to: 12.5 };
+    expect(await host.writeCells([edit])).toEqual([edit]); // written, read again, found to be a text
+    const again = { ...edit, from: "12.5", format: "General" };
+    expect(await host.writeCells([again])).toEqual([]);
+    expect(sheets["My ices"]).toEqual([[12.5]]);
+  });
+
+  test("Excel's own spelling of a formula counts as the same", async () => {
+    const sheets = { "My ices": [["=SUM(B2:B3)"]] };
+    const { host } = hostOf({ sheets });
+    const edit = { sheet: "My ices", cell: "A1", from: "=sum( B2:B3 )", to: "=SUM(B2:B4)" };
+    expect(await host.writeCells([edit])).toEqual([]);
+    const quoted = { sheet: "My ices", cell: "A1", from: '="a b"', to: 1 };
+    sheets["My ices"][0] = ['="a  b"'];
+    expect(await host.writeCells([quoted])).toEqual([quoted]);
+  });
+});
+
+describe("new sheets", () => {
+  test("get a free name and never touch one that is there", async () => {
+    const sheets: Record<string, (string | number)[][]> = {
+      "My ices": lemonIce(),
+      Report: [["x"]],
+    };
+    const { host, calls } = hostOf({ sheets });
+    expect(await host.addSheet("report", [["a"], ["b", 2]])).toBe("report (2)");
+    expect(sheets["Report"]).toEqual([["x"]]);
+    expect(sheets["report (2)"]).toEqual([
+      ["a", ""],
+      ["b", 2],
+    ]);
+    expect(calls).toEqual(["write report (2)!A1:B2"]);
+    expect(await host.sheetNames()).toEqual(["My ices", "Report", "report (2)"]);
+  });
+
+  test("the filled part of a sheet is read, and an empty sheet has none", async () => {
+    const { host } = hostOf({ sheets: { "My ices": lemonIce(), Empty: [] } });
+    expect(await host.usedBlock("My ices")).toMatchObject({ address: "A1:B4" });
+    expect(await host.usedBlock("Empty")).toBeNull();
   });
 });

@@ -1,6 +1,9 @@
 import { cellName, parseRangeName, rangeName } from "../../src/workbook/address";
 import type { BlockValue } from "../../taskpane/host";
 import { blockOf } from "./blockOf";
+import { fakeCollection, FakeError, loadable, type Note, type Waiting } from "./fakeLoadable";
+
+export { FakeError };
 
 // A small stand-in for Excel.run: nothing can be read before it was loaded and synced, as in Excel, and
 // every call is noted, so that a test can say what a reading must not do. Office's objects are built on the
@@ -21,58 +24,39 @@ export interface FakeBook {
   readonly hiddenSheets?: readonly string[];
   readonly names?: readonly { name: string; formula: string }[];
   readonly calculationMode?: string;
+  /** Sheets that may not be written to. */
+  readonly protectedSheets?: readonly string[];
+  /** Blocks of more cells than this give null for their contents, as in Excel. */
+  readonly mostCells?: number;
+  readonly pictures?: { name: string }[];
+  readonly formats?: Record<string, string>;
   selection: { sheet: string; address: string };
 }
 
-export class FakeError extends Error {
-  constructor(readonly code: string) {
-    super(code);
-  }
+/** A text that is typed may become a number; an apostrophe keeps it a text. */
+function typed(content: BlockValue, format: string | undefined): BlockValue {
+  if (format === "@") return String(content);
+  if (typeof content !== "string") return content;
+  if (content.startsWith("'")) return content.slice(1);
+  return content.trim() !== "" && !isNaN(Number(content)) ? Number(content) : content;
 }
 
-type Waiting = () => void;
-
-/** An object whose properties come to be only by load and sync. */
-function loadable<T extends object>(
-  queue: Waiting[],
-  facts: () => Record<string, unknown>,
-  methods: T,
-) {
-  const loaded: Record<string, unknown> = {};
-  const object: Record<string, unknown> = {
-    ...methods,
-    load: (names: string) => {
-      queue.push(() => {
-        const all = facts();
-        for (const name of names.split(",").map((one) => one.split("/").at(-1)!.trim())) {
-          if (!(name in all)) throw new FakeError("InvalidArgument");
-          loaded[name] = all[name];
-        }
-        if ("isNullObject" in all) loaded["isNullObject"] = all["isNullObject"];
-      });
-    },
-  };
-  return new Proxy(object, {
-    get: (target, key: string) => {
-      if (key in target) return target[key];
-      if (key in loaded) return loaded[key];
-      if (key === "then") return undefined;
-      throw new FakeError("PropertyNotLoaded");
-    },
-    set: (target, key: string, value) => {
-      const setter = target[`set ${key}`] as ((value: unknown) => void) | undefined;
-      if (setter === undefined) return false;
-      queue.push(() => setter(value));
-      return true;
-    },
-  }) as unknown as T & Record<string, any>;
+export interface Fault {
+  readonly error: unknown;
+  /** Which sync that has something to do, counted from 0. */
+  readonly atSync: number;
+  /** How many operations of that sync are carried out before it fails; none when absent. */
+  readonly after?: number;
+  /** Whether every later sync fails too. */
+  readonly lasts?: boolean;
 }
 
 export function fakeExcel(book: FakeBook) {
   const calls: string[] = [];
+  const requests: string[] = [];
+  const note: Note = (request) => requests.push(request);
+  const state: { syncs: number; fault: Fault | null } = { syncs: 0, fault: null };
   const handlers: (() => Promise<void>)[] = [];
-  /** Thrown at the next sync, once. */
-  const fault: { next: Error | null } = { next: null };
 
   const makeContext = () => {
     const queue: Waiting[] = [];
@@ -111,6 +95,7 @@ export function fakeExcel(book: FakeBook) {
         if (where() === null) return { isNullObject: true, ...blankFacts };
         const { sheet, top, left, bottom, right } = place();
         const rows = rowsOf(sheet);
+        const isTooLarge = (bottom - top + 1) * (right - left + 1) > (book.mostCells ?? Infinity);
         const part = Array.from({ length: bottom - top + 1 }, (_, row) =>
           Array.from({ length: right - left + 1 }, (_, at) => rows[top + row]?.[left + at] ?? ""),
         );
@@ -120,9 +105,12 @@ export function fakeExcel(book: FakeBook) {
         return {
           isNullObject: false,
           address: `${/\W/.test(sheet) ? `'${sheet.replace(/'/g, "''")}'` : sheet}!${block.address}`,
-          values: block.values,
-          formulas: block.formulas,
-          numberFormat: block.numberFormats,
+          values: isTooLarge ? null : block.values,
+          formulas: isTooLarge ? null : block.formulas,
+          numberFormat: isTooLarge ? null : block.numberFormats,
+          left: 64 * left,
+          top: 20 * top,
+          width: 64 * (right - left + 1),
           rowIndex: top,
           columnIndex: left,
           rowCount: bottom - top + 1,
@@ -131,40 +119,56 @@ export function fakeExcel(book: FakeBook) {
           columnHidden: false,
         };
       };
-      return loadable(queue, facts, {
-        select: () =>
-          queue.push(() => void calls.push(`select ${place().sheet}!${where()!.address}`)),
-        getCell: (row: number, column: number) =>
-          moved(({ sheet, top, left }) => ({
-            sheet,
-            top: top + row,
-            bottom: top + row,
-            left: left + column,
-            right: left + column,
-          })),
-        getResizedRange: (rows: number, columns: number) =>
-          moved((at) => ({ ...at, bottom: at.bottom + rows, right: at.right + columns })),
-        getSurroundingRegion: () =>
-          makeRange(() => {
-            const { sheet, top, left } = place();
-            const used = usedOf(sheet);
-            // Enough for these tests: one block a sheet.
-            return used === null
-              ? { sheet, address: cellName(top, left) }
-              : { sheet, address: rangeName(used) };
-          }),
-        "set formulas": (contents: BlockValue[][]) => {
-          const { sheet, top, left } = place();
-          calls.push(`write ${sheet}!${where()!.address}`);
-          contents.forEach((row, down) =>
-            row.forEach((content, along) => {
-              const cells = (rowsOf(sheet)[top + down] ??= []);
-              while (cells.length < left + along) cells.push("");
-              cells[left + along] = content;
+      return loadable(
+        queue,
+        facts,
+        {
+          select: () =>
+            queue.push(() => void calls.push(`select ${place().sheet}!${where()!.address}`)),
+          getCell: (row: number, column: number) =>
+            moved(({ sheet, top, left }) => ({
+              sheet,
+              top: top + row,
+              bottom: top + row,
+              left: left + column,
+              right: left + column,
+            })),
+          getResizedRange: (rows: number, columns: number) =>
+            moved((at) => ({ ...at, bottom: at.bottom + rows, right: at.right + columns })),
+          getSurroundingRegion: () =>
+            makeRange(() => {
+              const { sheet, top, left } = place();
+              const used = usedOf(sheet);
+              // Enough for these tests: one block a sheet.
+              return used === null
+                ? { sheet, address: cellName(top, left) }
+                : { sheet, address: rangeName(used) };
             }),
-          );
+          get worksheet() {
+            return makeSheet(() => place().sheet);
+          },
+          "set numberFormat": (formats: string[][]) => {
+            const { sheet, top, left } = place();
+            if (book.formats !== undefined) {
+              book.formats[`${sheet}!${cellName(top, left)}`] = formats[0]![0]!;
+            }
+          },
+          "set formulas": (contents: BlockValue[][]) => {
+            const { sheet, top, left } = place();
+            if (book.protectedSheets?.includes(sheet) === true) throw new FakeError("AccessDenied");
+            calls.push(`write ${sheet}!${where()!.address}`);
+            contents.forEach((row, down) =>
+              row.forEach((content, along) => {
+                const cells = (rowsOf(sheet)[top + down] ??= []);
+                while (cells.length < left + along) cells.push("");
+                const format = book.formats?.[`${sheet}!${cellName(top + down, left + along)}`];
+                cells[left + along] = typed(content, format);
+              }),
+            );
+          },
         },
-      });
+        ["Range", note],
+      );
     };
 
     const makeSheet = (name: () => string): any =>
@@ -188,71 +192,104 @@ export function fakeExcel(book: FakeBook) {
               const used = usedOf(name());
               return used === null ? null : { sheet: name(), address: rangeName(used) };
             }),
+          get shapes() {
+            return shapes;
+          },
         },
+        ["Worksheet", note],
       );
 
-    /** A collection: its items appear at sync, with the asked properties loaded. */
-    const collection = (make: () => any[]) => {
-      let items: any[] | null = null;
-      const own: Record<string, unknown> = {
-        load: (names: string) => {
-          queue.push(() => {
-            items = make();
-            for (const item of items) item.load(names);
-            // What items load is part of the same sync.
-          });
+    const makeShape = (facts: () => { name: string }): any =>
+      loadable(
+        queue,
+        facts,
+        {
+          "set name": (name: string) => void (facts().name = name),
+          "set left": () => undefined,
+          "set top": () => undefined,
         },
-      };
-      return new Proxy(own, {
-        get: (target, key: string) => {
-          if (key in target) return target[key];
-          if (key === "items") {
-            if (items === null) throw new FakeError("PropertyNotLoaded");
-            return items;
-          }
-          return undefined;
-        },
-      }) as Record<string, any>;
+        ["Shape", note],
+      );
+
+    const collection = (kind: string, make: () => any[]) => fakeCollection(queue, note, kind, make);
+    const pictures = book.pictures ?? [];
+    const shapes = collection("ShapeCollection", () => pictures.map((one) => makeShape(() => one)));
+    shapes["addImage"] = () => {
+      note("ShapeCollection.addImage()");
+      const added = { name: "Picture" };
+      queue.push(() => void pictures.push(added));
+      return makeShape(() => added);
     };
 
-    const worksheets = collection(() =>
+    const worksheets = collection("WorksheetCollection", () =>
       Object.keys(book.sheets).map((name) => makeSheet(() => name)),
     );
+    worksheets["add"] = (name: string) => {
+      note("WorksheetCollection.add()");
+      queue.push(() => {
+        if (name in book.sheets) throw new FakeError("ItemAlreadyExists");
+        book.sheets[name] = [];
+      });
+      return makeSheet(() => name);
+    };
     worksheets["getItem"] = (name: string) => makeSheet(() => name);
     worksheets["getActiveWorksheet"] = () => makeSheet(() => book.selection.sheet);
     const workbook = {
       worksheets,
       getSelectedRange: () => makeRange(() => book.selection),
-      tables: collection(() =>
+      tables: collection("TableCollection", () =>
         (book.tables ?? []).map((table) => {
-          const made: any = loadable(queue, () => ({ ...table }), {
-            getRange: () => makeRange(() => ({ sheet: table.sheet, address: table.address })),
-            worksheet: makeSheet(() => table.sheet),
-          });
+          const made: any = loadable(
+            queue,
+            () => ({ ...table }),
+            {
+              getRange: () => makeRange(() => ({ sheet: table.sheet, address: table.address })),
+              worksheet: makeSheet(() => table.sheet),
+            },
+            ["Table", note],
+          );
           return made;
         }),
       ),
-      names: collection(() =>
-        (book.names ?? []).map((name) => loadable(queue, () => ({ ...name }), {})),
+      names: collection("NamedItemCollection", () =>
+        (book.names ?? []).map((name) =>
+          loadable(queue, () => ({ ...name }), {}, ["NamedItem", note]),
+        ),
       ),
       application: loadable(
         queue,
         () => ({ calculationMode: book.calculationMode ?? "Automatic" }),
-        {},
+        { "set calculationMode": () => undefined },
+        ["Application", note],
       ),
       onSelectionChanged: {
         add: (handler: () => Promise<void>) => {
-          calls.push("add handler");
+          queue.push(() => void calls.push("add handler"));
+          note("Workbook.onSelectionChanged.add()");
           handlers.push(handler);
         },
       },
     };
     const sync = async () => {
       await Promise.resolve();
-      const { next } = fault;
-      fault.next = null;
-      if (next !== null) throw next;
-      for (let step = queue.shift(); step !== undefined; step = queue.shift()) step();
+      if (queue.length === 0) return; // nothing is asked of Excel then
+      const number = state.syncs;
+      state.syncs += 1;
+      const { fault } = state;
+      const fails =
+        fault !== null &&
+        (number === fault.atSync || (fault.lasts === true && number > fault.atSync));
+      let most = fails ? (number === fault.atSync ? (fault.after ?? 0) : 0) : Infinity;
+      try {
+        for (let step = queue.shift(); step !== undefined; step = queue.shift()) {
+          if (most === 0) throw fault?.error as Error;
+          most -= 1;
+          step();
+        }
+        if (fails) throw fault.error as Error;
+      } finally {
+        queue.length = 0; // what a failed sync left undone is forgotten
+      }
     };
     return { workbook, sync };
   };
@@ -263,7 +300,7 @@ export function fakeExcel(book: FakeBook) {
     await context.sync();
     return answer;
   };
-  return { Excel: { run }, calls, handlers, fault };
+  return { Excel: { run }, calls, requests, handlers, state };
 }
 
 /** What an empty place answers: there is no range at all. */

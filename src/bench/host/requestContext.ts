@@ -32,11 +32,15 @@ export class RequestContext {
     });
   }
 
+  /** An operation may add others, which run in the same batch. */
+  private carryOut(): void {
+    for (let next = this.queue.shift(); next !== undefined; next = this.queue.shift()) next();
+  }
+
   async sync<T>(passThrough?: T): Promise<T | undefined> {
     await Promise.resolve(); // like Excel, never within the caller's own turn
     try {
-      // An operation may add others, which run in the same batch.
-      for (let next = this.queue.shift(); next !== undefined; next = this.queue.shift()) next();
+      this.grid.asOneStep(() => this.carryOut()); // as Excel makes one step to undo of a sync
     } catch (error) {
       this.queue = [];
       if (error instanceof HostError) throw error;

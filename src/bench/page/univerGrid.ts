@@ -2,7 +2,9 @@ import {
   BooleanNumber,
   CellValueType,
   type ICellData,
+  type IdentifierDecorator,
   type IRange,
+  IUndoRedoService,
   type Nullable,
 } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
@@ -70,7 +72,7 @@ export class UniverGrid implements Grid {
     return sheet;
   }
 
-  private service<T>(identifier: new (...args: never[]) => T): T {
+  private service<T>(identifier: IdentifierDecorator<T> | (new (...args: never[]) => T)): T {
     // The facade keeps its injector to itself; a sheet hands it out.
     const [sheet] = this.book().getSheets();
     if (sheet === undefined) throw new Error("The workbook has no sheet.");
@@ -267,6 +269,19 @@ export class UniverGrid implements Grid {
       moved.dispose();
       turned.dispose();
     };
+  };
+
+  readonly asOneStep = (work: () => void): void => {
+    // The grid has no other way yet.
+    // eslint-disable-next-line @typescript-eslint/no-deprecated
+    const batch = this.service<IUndoRedoService>(IUndoRedoService).__tempBatchingUndoRedo(
+      this.book().getId(),
+    );
+    try {
+      work();
+    } finally {
+      batch.dispose();
+    }
   };
 
   readonly settled = (): Promise<void> =>
