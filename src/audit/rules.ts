@@ -24,6 +24,7 @@ import { perWaterOrMix } from "./rules/perWaterOrMix";
 import { reachesOut } from "./rules/reachesOut";
 import { repeatedIngredient } from "./rules/repeatedIngredient";
 import { soluteConstant } from "./rules/soluteConstant";
+import { staleValue } from "./rules/staleValue";
 import { storedResult } from "./rules/storedResult";
 import { temperatureUnit } from "./rules/temperatureUnit";
 import { textNumber } from "./rules/textNumber";
@@ -61,6 +62,7 @@ export const rules: readonly Rule[] = [
   formulaOverwritten,
   outsideSource,
   manualCalculation,
+  staleValue,
   reachesOut,
   cautionNotNamed,
   manySingleCalls,

@@ -1,6 +1,7 @@
 import { auditWorkbook } from "../../src/audit/auditWorkbook";
 import type { Finding } from "../../src/audit/finding";
 import type { Workbook, WorkbookSheet } from "../../src/workbook/model";
+import type { Recalculation } from "../../src/workbook/recalculation";
 import { bookOf, type Rows } from "./bookOf";
 
 /** All findings on a workbook of one sheet, or of sheets by name. */
@@ -8,9 +9,11 @@ export function findingsOf(
   rows: Rows | Readonly<Record<string, Rows>>,
   extras: Partial<WorkbookSheet> = {},
   workbook: Partial<Workbook> = {},
+  recalculated?: Recalculation,
 ): readonly Finding[] {
   const sheets = Array.isArray(rows) ? { Sheet1: rows as Rows } : (rows as Record<string, Rows>);
-  return auditWorkbook(bookOf(sheets, { Sheet1: extras }, workbook)).findings;
+  const book = bookOf(sheets, { Sheet1: extras }, workbook);
+  return auditWorkbook(book, recalculated === undefined ? {} : { recalculated }).findings;
 }
 
 /** Cell and rule of each finding, in the order of the sheet. */

@@ -1,10 +1,11 @@
-import type { Workbook, WorkbookSheet } from "../../src/workbook/model";
+import type { Workbook, WorkbookSheet, WorkbookValue } from "../../src/workbook/model";
 import { rules } from "../../src/audit/rules";
 import type { ShortCell } from "../../src/workbook/sheetFromRows";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { findingsOf, of } from "./findingsOf";
+import { freshValues } from "./freshValues";
 
 /**
  * Each rule with sheets that must and must not be flagged. Expected sizes are worked out by hand beside
@@ -63,9 +64,37 @@ interface Case {
   readonly cells: readonly string[];
   readonly extras?: Partial<WorkbookSheet>;
   readonly workbook?: Partial<Workbook>;
+  /** What the first sheet's formulas give when calculated anew, by cell. */
+  readonly fresh?: Readonly<Record<string, WorkbookValue>>;
 }
 
 const CASES: readonly Case[] = [
+  // stale-value
+  {
+    rule: "stale-value",
+    what: "an amount and a text whose formulas give something else",
+    rows: recipe(["Fructose", formula("B2/10", 20)], ["Total", formula("B2+B3", 670)]),
+    fresh: { B4: 50, B5: 670.0000001 },
+    cells: ["B4"],
+  },
+  {
+    rule: "stale-value",
+    what: "formulas stored without a result, told once",
+    rows: recipe(["Fructose", { value: null, formula: "B2/10" }], ["Total", formula("B2+B3", 650)]),
+    fresh: { B4: 50, B5: 650 },
+    cells: ["B4"],
+  },
+  {
+    rule: "stale-value",
+    what: "the same values, a blank that is 0, and an error that only the engine here sees",
+    rows: recipe(
+      ["Fructose", formula("B2/25", 20)],
+      ["Extra", formula("C9", 0)],
+      ["x", formula("ODD()", 4)],
+    ),
+    fresh: { B4: 20 * (1 + 1e-9), B5: null, B6: { error: "#VALUE!" } },
+    cells: [],
+  },
   // number-as-text
   {
     rule: "number-as-text",
@@ -911,15 +940,18 @@ const CASES: readonly Case[] = [
 const examples = (wanted: boolean) =>
   CASES.filter(({ cells }) => cells.length > 0 === wanted).map((example) => ({ ...example }));
 
-test.each(examples(true))("$rule flags $what", ({ rows, rule, cells, extras, workbook }) => {
-  const found = of(findingsOf(rows, extras, workbook), rule);
+test.each(examples(true))("$rule flags $what", ({ rows, rule, cells, extras, workbook, fresh }) => {
+  const found = of(findingsOf(rows, extras, workbook, freshValues(fresh ?? {})), rule);
   expect(found.map(({ cell }) => cell)).toEqual(cells);
   for (const { message } of found) expect(message).toMatch(/^.{20,300}$/);
 });
 
-test.each(examples(false))("$rule leaves alone $what", ({ rows, rule, extras, workbook }) => {
-  expect(of(findingsOf(rows, extras, workbook), rule)).toEqual([]);
-});
+test.each(examples(false))(
+  "$rule leaves alone $what",
+  ({ rows, rule, extras, workbook, fresh }) => {
+    expect(of(findingsOf(rows, extras, workbook, freshValues(fresh ?? {})), rule)).toEqual([]);
+  },
+);
 
 describe.each(rules.map(({ id }) => id))("%s", (id) => {
   test("has a true and a false example, a title and one place in the list", () => {
