@@ -38,14 +38,17 @@ const reported = (block: RecipeBlock): ReportedRecipes => ({
   taken: describeBlock(block),
 });
 
-/** The audit of a workbook that has been read already. */
-export function auditInContext(context: AuditContext, options: AuditOptions = {}): AuditReport {
-  const { workbook, blocks } = context;
-  const recalculated = options.recalculated ?? null;
-  const all = rules
-    .filter(({ id }) => options.without?.includes(id) !== true)
-    .flatMap((rule) => rule.find({ ...context, recalculated }))
-    .sort(compare);
+/** The rules that are asked, in their order. */
+export const rulesFor = ({ without }: AuditOptions) =>
+  rules.filter(({ id }) => without?.includes(id) !== true);
+
+/** Sorts, sums up and counts what the rules found. */
+export function reportOf(
+  { workbook, blocks }: AuditContext,
+  found: readonly Finding[],
+  recalculated: Recalculation | null,
+): AuditReport {
+  const all = [...found].sort(compare);
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
   const findings = condense(all)
     .sort(compare)
@@ -68,6 +71,13 @@ export function auditInContext(context: AuditContext, options: AuditOptions = {}
     reading: [],
     summary,
   };
+}
+
+/** The audit of a workbook that has been read already. */
+export function auditInContext(context: AuditContext, options: AuditOptions = {}): AuditReport {
+  const recalculated = options.recalculated ?? null;
+  const found = rulesFor(options).flatMap((rule) => rule.find({ ...context, recalculated }));
+  return reportOf(context, found, recalculated);
 }
 
 /**
