@@ -29,6 +29,8 @@ export interface ReadingOptions {
   readonly onSheet?: (done: number, total: number) => void;
   /** How many rows of each sheet are enough; all when absent. What is hidden is then not asked for. */
   readonly mostRows?: number;
+  /** Ends the reading with Cancelled when it is aborted. */
+  readonly signal?: AbortSignal | undefined;
 }
 
 /**

@@ -4,6 +4,12 @@ const COULD_BE_MORE = /\d|^\s*[=+\-@'#]|^(true|false)$/i;
 /** A text as it has to be written so that it stays a text; a formula here too is only its letters. */
 export const asText = (text: string): string => (COULD_BE_MORE.test(text) ? `'${text}` : text);
 
+/** What was read from a cell, as it has to be written to stand there again. */
+export function asReadAgain(content: string | number | boolean): string | number {
+  if (typeof content === "boolean") return content ? "=TRUE" : "=FALSE";
+  return asInput(content);
+}
+
 /** A cell's new content as it is written: "=…" is a formula, any other text stays a text. */
 export const asInput = (content: string | number): string | number =>
   typeof content === "number" || content.startsWith("=") ? content : asText(content);

@@ -1,6 +1,7 @@
 import { sheetFromRows, type ShortCell } from "../../src/workbook/sheetFromRows";
 import type { WorkbookSheet, WorkbookTable, WorkbookValue } from "../../src/workbook/model";
 import { EXTENT_PROPERTIES } from "./blockAround";
+import { goOnUnless } from "./cancelled";
 import { hiddenLines } from "./hiddenLines";
 import { loadedRows } from "./loadedRows";
 
@@ -24,11 +25,16 @@ function cellOf(value: unknown, formula: unknown, format: unknown): ShortCell {
   };
 }
 
+interface SheetOptions {
+  readonly mostRows: number | undefined;
+  readonly signal: AbortSignal | undefined;
+}
+
 async function cellRows(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   used: Excel.Range,
-  mostRows: number,
+  { mostRows = Infinity, signal }: SheetOptions,
 ): Promise<ShortCell[][]> {
   const { rowIndex, columnIndex, columnCount } = used;
   const rowCount = Math.min(used.rowCount, mostRows);
@@ -40,6 +46,7 @@ async function cellRows(
     const part = sheet.getRangeByIndexes(rowIndex + done, columnIndex, count, columnCount);
     part.load("values,formulas,numberFormat");
     await context.sync();
+    goOnUnless(signal);
     const formulas = loadedRows(part.formulas);
     const formats = loadedRows(part.numberFormat);
     loadedRows(part.values).forEach((values, row) => {
@@ -57,16 +64,17 @@ export async function readSheet(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   tables: readonly WorkbookTable[],
-  mostRows?: number,
+  options: SheetOptions,
 ): Promise<WorkbookSheet> {
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load(EXTENT_PROPERTIES);
   await context.sync();
   const hidden = (sheet.visibility as string) !== "Visible";
   if (used.isNullObject) return sheetFromRows(sheet.name, [], { hidden, tables });
-  const rows = await cellRows(context, sheet, used, mostRows ?? Infinity);
+  const rows = await cellRows(context, sheet, used, options);
   const headed = tables.map((table) => ({ ...table, columns: headersOf(rows, table) }));
-  if (mostRows !== undefined) return sheetFromRows(sheet.name, rows, { hidden, tables: headed });
+  if (options.mostRows !== undefined)
+    return sheetFromRows(sheet.name, rows, { hidden, tables: headed });
   return sheetFromRows(sheet.name, rows, {
     hidden,
     tables: headed,

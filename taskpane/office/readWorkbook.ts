@@ -2,6 +2,7 @@ import type { DefinedName, Workbook, WorkbookSheet, WorkbookTable } from "../../
 import { eachCell } from "../../src/workbook/eachCell";
 import type { ReadingOptions } from "../host";
 import { EXTENT_PROPERTIES } from "./blockAround";
+import { goOnUnless } from "./cancelled";
 import { readSheet } from "./readSheet";
 
 interface LoadedTable extends WorkbookTable {
@@ -54,7 +55,7 @@ function linkedFiles(sheets: readonly WorkbookSheet[]): readonly string[] {
 /** The live workbook in the model that the audit reads. Selection, filters, undo and mode stay as they are. */
 export async function readWorkbook(
   context: Excel.RequestContext,
-  { onSheet, mostRows }: ReadingOptions,
+  { onSheet, mostRows, signal }: ReadingOptions,
 ): Promise<Workbook> {
   // Each is asked for once and kept: what was loaded belongs to that object.
   const { worksheets, names, application } = context.workbook;
@@ -65,9 +66,10 @@ export async function readWorkbook(
   const { items } = worksheets;
   const sheets: WorkbookSheet[] = [];
   for (const sheet of items) {
+    goOnUnless(signal);
     onSheet?.(sheets.length, items.length);
     const ofSheet = tables.filter((one) => one.sheet === sheet.name);
-    sheets.push(await readSheet(context, sheet, ofSheet, mostRows));
+    sheets.push(await readSheet(context, sheet, ofSheet, { mostRows, signal }));
   }
   const definedNames = names.items.map(({ name, formula }): DefinedName => ({
     name,

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import type { Effect, Finding } from "../../src/audit/finding";
 import type { PaneContext } from "../view";
 
@@ -5,6 +6,8 @@ interface FindingItemProps {
   readonly context: PaneContext;
   readonly finding: Finding;
   readonly onGo: (finding: Finding) => void;
+  /** What can be done about it. */
+  readonly children?: ComponentChildren;
 }
 
 /** "freezing point −1.4 → −2.3 °C": what the finding does to the answer. */
@@ -15,7 +18,7 @@ function effectText({ quantity, from, to, unit }: Effect, { numbers, words }: Pa
 }
 
 /** One finding: where, what, what it does, what helps. */
-export function FindingItem({ context, finding, onGo }: FindingItemProps) {
+export function FindingItem({ context, finding, onGo, children }: FindingItemProps) {
   const { words } = context;
   const place = `${finding.sheet}!${finding.cell}`;
   return (
@@ -33,6 +36,7 @@ export function FindingItem({ context, finding, onGo }: FindingItemProps) {
         {finding.effect === null ? words.readThrough.noEffect : effectText(finding.effect, context)}
       </p>
       {finding.fix !== undefined && <p class="quiet">{words.readThrough.fix(finding.fix)}</p>}
+      {children}
     </li>
   );
 }

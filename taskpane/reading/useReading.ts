@@ -1,35 +1,59 @@
-import { useState } from "preact/hooks";
-import { auditWorkbook, type AuditReport } from "../../src/audit/auditWorkbook";
+import { useRef, useState } from "preact/hooks";
+import { auditInSteps } from "../../src/audit/auditInSteps";
+import type { AuditReport } from "../../src/audit/report/auditReport";
+import type { Workbook } from "../../src/workbook/model";
 import { useHostTask } from "../components/useHostTask";
+import { Cancelled } from "../office/cancelled";
 import type { PaneContext } from "../view";
+import { inSlices } from "./inSlices";
 
-/** Lets the browser draw before long work begins. */
-const drawn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+export interface Reading {
+  readonly workbook: Workbook;
+  readonly report: AuditReport;
+}
 
-/** Reading the workbook through: progress while it lasts, then the report. */
-export function useReading(context: PaneContext) {
+/** Reading the workbook through: progress while it lasts, a way to stop it, then the report. */
+export function useReading(context: PaneContext, onRead: (reading: Reading) => void) {
   const { host, words, announce } = context;
+  const texts = words.readThrough;
   const { fault, run } = useHostTask(context);
   const [progress, setProgress] = useState<string | null>(null);
-  const [report, setReport] = useState<AuditReport | null>(null);
-  const say = (sentence: string) => {
-    setProgress(sentence);
-    announce(sentence);
+  const [reading, setReading] = useState<Reading | null>(null);
+  const running = useRef<AbortController | null>(null);
+
+  const read = async (signal: AbortSignal) => {
+    if (host === null) return;
+    const workbook = await host.readWorkbook({
+      signal,
+      onSheet: (done, total) => setProgress(texts.sheets(done, total)),
+    });
+    setProgress(texts.checks);
+    const report = await inSlices(
+      auditInSteps(workbook),
+      ({ done, total }) => setProgress(texts.checking(done, total)),
+      signal,
+    );
+    setReading({ workbook, report });
+    onRead({ workbook, report });
+    announce(texts.result(report.findings.length));
   };
   const start = async () => {
-    if (host === null || progress !== null) return;
-    say(words.readThrough.starts);
+    if (running.current !== null) return;
+    running.current = new AbortController();
+    const { signal } = running.current;
+    setProgress(texts.starts);
+    announce(texts.starts);
     await run(async () => {
-      const workbook = await host.readWorkbook({
-        onSheet: (done, total) => setProgress(words.readThrough.sheets(done, total)),
-      });
-      setProgress(words.readThrough.checks);
-      await drawn();
-      const next = auditWorkbook(workbook);
-      setReport(next);
-      announce(words.readThrough.result(next.findings.length));
+      try {
+        await read(signal);
+      } catch (error) {
+        if (!(error instanceof Cancelled)) throw error;
+        announce(texts.cancelled);
+      }
     });
+    running.current = null;
     setProgress(null);
   };
-  return { progress, report, fault, run, start };
+  const cancel = () => running.current?.abort();
+  return { progress, reading, fault, run, start, cancel };
 }

@@ -1,54 +1,55 @@
-import type { Finding, Severity } from "../../src/audit/finding";
+import { useState } from "preact/hooks";
 import { Notice } from "../components/Notice";
-import { FindingItem } from "../reading/FindingItem";
-import { ReadRecipes } from "../reading/ReadRecipes";
+import { ReadReport } from "../reading/ReadReport";
 import { useReading } from "../reading/useReading";
+import { useAcceptances } from "../reading/useAcceptances";
 import type { View, ViewProps } from "../view";
 import "../reading/reading.css";
-
-const SEVERITIES: readonly Severity[] = ["error", "warning", "note"];
 
 /** Reads the whole workbook through and lists what is wrong, worst first, each with its way to the cell. */
 function ReadThrough({ context }: ViewProps) {
   const { words, host } = context;
-  const { progress, report, fault, run, start } = useReading(context);
+  const texts = words.readThrough;
+  const [isStale, setStale] = useState(false);
+  const reading = useReading(context, (read) => {
+    acceptances.onRead(read);
+    setStale(false);
+  });
+  const acceptances = useAcceptances(reading.reading?.report ?? null);
+  const { progress, fault } = reading;
   if (host === null) return <Notice tone="note">{words.outsideReading}</Notice>;
-  const go = ({ sheet, cell }: Finding) => void run(() => host.goTo(sheet, cell));
   return (
     <div class="reading">
-      <p>{words.readThrough.about}</p>
+      <p>{texts.about}</p>
       <div class="buttons">
         <button
           type="button"
           class="primary"
           aria-disabled={progress !== null}
-          onClick={() => void start()}
+          onClick={() => void reading.start()}
         >
-          {report === null ? words.readThrough.start : words.readThrough.again}
+          {reading.reading === null ? texts.start : texts.again}
         </button>
+        {progress !== null && (
+          <button type="button" onClick={reading.cancel}>
+            {texts.cancel}
+          </button>
+        )}
       </div>
       {progress !== null && <p class="quiet">{progress}</p>}
       {fault !== null && <Notice tone="trouble">{fault}</Notice>}
-      {report !== null && progress === null && (
-        <>
-          <h2>{words.readThrough.result(report.findings.length)}</h2>
-          {SEVERITIES.map((severity) => {
-            const findings = report.findings.filter((finding) => finding.severity === severity);
-            return (
-              findings.length > 0 && (
-                <section key={severity}>
-                  <h3>{words.readThrough.severities[severity](findings.length)}</h3>
-                  <ul class="findings">
-                    {findings.map((finding, index) => (
-                      <FindingItem key={index} context={context} finding={finding} onGo={go} />
-                    ))}
-                  </ul>
-                </section>
-              )
-            );
-          })}
-          <ReadRecipes context={context} recipes={report.recipes} />
-        </>
+      {isStale && progress === null && <Notice tone="note">{texts.mend.stale}</Notice>}
+      {reading.reading !== null && acceptances.shown !== null && (
+        <div hidden={progress !== null}>
+          <ReadReport
+            context={context}
+            workbook={reading.reading.workbook}
+            report={acceptances.shown}
+            acceptances={acceptances}
+            run={reading.run}
+            onWritten={() => setStale(true)}
+          />
+        </div>
       )}
     </div>
   );

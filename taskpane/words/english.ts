@@ -2,6 +2,7 @@ import { steer } from "./english/steer";
 import { batch } from "./english/batch";
 import { notebook } from "./english/notebook";
 import { curves } from "./english/curves";
+import { readThrough } from "./english/readThrough";
 import { why } from "./english/why";
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
@@ -317,31 +318,10 @@ export const english = {
   whereFrom: "Where these numbers come from",
   noBand: "Where no ± stands, no uncertainty is computed yet: sums over the ingredients.",
 
-  readThrough: {
-    about:
-      "Reads every sheet and lists what would make an answer wrong. It only reads: nothing in the workbook is changed.",
-    start: "Read the workbook",
-    again: "Read it again",
-    starts: "Reading the workbook.",
-    sheets: (done: number, total: number) => `Sheet ${done + 1} of ${total}…`,
-    checks: "Checking…",
-    result: (count: number) =>
-      count === 0 ? "Nothing found." : plural(count, "finding", "findings") + ".",
-    recipes: (count: number) => `What was read as a recipe (${count})`,
-    noRecipes: "No recipe was found: a block needs a column of names and one of amounts.",
-    severities: {
-      error: (count: number) => `Wrong (${count})`,
-      warning: (count: number) => `Doubtful (${count})`,
-      note: (count: number) => `Worth knowing (${count})`,
-    },
-    goTo: (place: string) => `Go to ${place}`,
-    effect: (quantity: string, from: string, to: string) => `${quantity}: ${from} → ${to}`,
-    noEffect: "Changes no answer.",
-    fix: (fix: string) => `What helps: ${fix}`,
-  },
   batch,
   curves,
   notebook,
+  readThrough,
   steer,
   why,
 };

@@ -2,6 +2,7 @@ import { steer } from "./german/steer";
 import { batch } from "./german/batch";
 import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
+import { readThrough } from "./german/readThrough";
 import { why } from "./german/why";
 import type { Words } from "./words";
 
@@ -328,30 +329,10 @@ export const german: Words = {
   whereFrom: "Woher diese Zahlen kommen",
   noBand: "Wo kein ± steht, wird noch keine Unsicherheit berechnet: Summen über die Zutaten.",
 
-  readThrough: {
-    about:
-      "Liest jedes Blatt und nennt, was eine Antwort falsch machen würde. Es wird nur gelesen: nichts wird geändert.",
-    start: "Arbeitsmappe durchsehen",
-    again: "Noch einmal durchsehen",
-    starts: "Die Arbeitsmappe wird gelesen.",
-    sheets: (done, total) => `Blatt ${done + 1} von ${total} …`,
-    checks: "Prüfung läuft …",
-    result: (count) => (count === 0 ? "Nichts gefunden." : plural(count, "Fund", "Funde") + "."),
-    recipes: (count) => `Was als Rezept gelesen wurde (${count})`,
-    noRecipes: "Kein Rezept gefunden: ein Block braucht eine Spalte mit Namen und eine mit Mengen.",
-    severities: {
-      error: (count) => `Falsch (${count})`,
-      warning: (count) => `Zweifelhaft (${count})`,
-      note: (count) => `Gut zu wissen (${count})`,
-    },
-    goTo: (place) => `Zu ${place} gehen`,
-    effect: (quantity, from, to) => `${quantity}: ${from} → ${to}`,
-    noEffect: "Ändert keine Antwort.",
-    fix: (fix) => `Was hilft: ${fix}`,
-  },
   batch,
   curves,
   notebook,
+  readThrough,
   steer,
   why,
 };

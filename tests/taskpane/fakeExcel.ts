@@ -3,6 +3,8 @@ import type { BlockValue } from "../../taskpane/host";
 import { blockOf } from "./blockOf";
 import { fakeCollection, FakeError, loadable, type Note, type Waiting } from "./fakeLoadable";
 
+import { typed } from "./typed";
+
 export { FakeError };
 
 // A small stand-in for Excel.run: nothing can be read before it was loaded and synced, as in Excel, and
@@ -31,14 +33,6 @@ export interface FakeBook {
   readonly pictures?: { name: string }[];
   readonly formats?: Record<string, string>;
   selection: { sheet: string; address: string };
-}
-
-/** A text that is typed may become a number; an apostrophe keeps it a text. */
-function typed(content: BlockValue, format: string | undefined): BlockValue {
-  if (format === "@") return String(content);
-  if (typeof content !== "string") return content;
-  if (content.startsWith("'")) return content.slice(1);
-  return content.trim() !== "" && !isNaN(Number(content)) ? Number(content) : content;
 }
 
 export interface Fault {

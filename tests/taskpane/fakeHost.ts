@@ -2,7 +2,9 @@ import { cellName, parseRangeName, rangeName } from "../../src/workbook/address"
 import { sheetFromRows } from "../../src/workbook/sheetFromRows";
 import type { BlockValue, CellBlock, SpreadsheetHost } from "../../taskpane/host";
 import { freeSheetName } from "../../taskpane/office/freeSheetName";
+import { asInput, stillHolds } from "../../taskpane/office/cellContent";
 import { blockOf } from "./blockOf";
+import { typed } from "./typed";
 
 type Rows = BlockValue[][];
 
@@ -92,7 +94,7 @@ export function fakeHost(
             const rows = rowsOf(place.sheet);
             const cells = (rows[place.top + down] ??= []);
             for (let column = 0; column < place.left + along; column += 1) cells[column] ??= "";
-            cells[place.left + along] = content;
+            cells[place.left + along] = typed(content);
           }),
         );
         return "written";
@@ -112,15 +114,15 @@ export function fakeHost(
     addSheet: (wishedName, contents) =>
       later("addSheet", () => {
         const name = freeSheetName(wishedName, Object.keys(sheets));
-        sheets[name] = contents.map((row) => [...row]);
+        sheets[name] = contents.map((row) => row.map((content) => typed(content)));
         return name;
       }),
     writeCells: (edits) =>
       later("writeCells", () =>
         edits.filter(({ sheet: name, cell, from, to }) => {
           const { top, left } = parseRangeName(cell)!;
-          if (String(read(name, cell).formulas[0]?.[0]) !== String(from)) return true;
-          (rowsOf(name)[top] ??= [])[left] = to;
+          if (!stillHolds(read(name, cell).formulas[0]?.[0], from)) return true;
+          (rowsOf(name)[top] ??= [])[left] = typed(asInput(to));
           return false;
         }),
       ),

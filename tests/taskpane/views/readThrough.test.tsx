@@ -1,6 +1,8 @@
-import { fireEvent, render, screen, waitFor } from "@testing-library/preact";
-import type { Finding } from "../../../src/audit/finding";
-import * as audit from "../../../src/audit/auditWorkbook";
+import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
+import * as steps from "../../../src/audit/auditInSteps";
+import type { ReportedFinding } from "../../../src/audit/report/auditReport";
+import type { BlockValue } from "../../../taskpane/host";
+import { HalfWritten } from "../../../taskpane/office/halfWritten";
 import { readThrough } from "../../../taskpane/views/readThrough";
 import { fakeHost } from "../fakeHost";
 import { paneContext } from "../paneContext";
@@ -8,91 +10,310 @@ import { paneContext } from "../paneContext";
 const { Content: ReadThrough } = readThrough;
 
 // The findings are made up: what the rules find is tested where the rules are.
-const findings: readonly Finding[] = [
-  {
-    rule: "unknown-ingredient",
+const known = (found: Omit<ReportedFinding, "key">): ReportedFinding => ({
+  ...found,
+  key: `${found.rule}@${found.sheet}!${found.cell}#0`,
+});
+const findings: readonly ReportedFinding[] = [
+  known({
+    rule: "number-as-text",
     severity: "error",
     sheet: "Ices",
-    cell: "A4",
-    message: "“honney” is not known.",
+    cell: "B2",
+    message: "B2 holds a text.",
     effect: { quantity: "freezing point", from: -1.4, to: -2.3, unit: "°C" },
-    fix: "Write “honey”.",
-  },
-  {
+    fix: "Enter 12.5 as a number.",
+    edits: [
+      { sheet: "Ices", cell: "B2", from: "12,5", to: 12.5 },
+      { sheet: "Ices", cell: "B3", from: 100, to: "=SUM(B1:B2)" },
+    ],
+  }),
+  known({
     rule: "hidden",
     severity: "note",
     sheet: "Old",
     cell: "B2:B4",
     message: "Rows are hidden.",
     effect: null,
-  },
+  }),
 ];
 
-jest.mock("../../../src/audit/auditWorkbook", () => ({ auditWorkbook: jest.fn() }));
-const auditWorkbook = audit.auditWorkbook as unknown as jest.Mock;
+jest.mock("../../../src/audit/auditInSteps", () => ({ auditInSteps: jest.fn() }));
+const auditInSteps = steps.auditInSteps as unknown as jest.Mock;
 
-function open() {
-  const fake = fakeHost({ Ices: [["water", 200]], Old: [["x"]] }, "A1");
+const recalculation = { calculated: 0, leftAlone: 0, complete: true, reason: null };
+const summary = { sheets: 2, recipes: 1, errors: 1, warnings: 0, notes: 1, accepted: 0 };
+
+/** A report of two steps, so that there is something to stop between. */
+const reportOf = (found: readonly ReportedFinding[]) =>
+  function* () {
+    yield { done: 1, total: 2 };
+    return {
+      findings: found,
+      accepted: [],
+      staleAcceptances: [],
+      recipes: [
+        { sheet: "Ices", range: "A1:B1", recipes: 1, taken: "Took A1 for the ingredients." },
+      ],
+      reading: [],
+      summary: { ...summary, recalculation },
+    };
+  };
+
+const book = (): Record<string, BlockValue[][]> => ({
+  Ices: [
+    ["water", 200],
+    ["sucrose", "12,5"],
+    ["Total", 100],
+  ],
+  Old: [["x"]],
+});
+
+function open(found: readonly ReportedFinding[] = findings, sheets = book()) {
+  auditInSteps.mockImplementation(reportOf(found));
+  const fake = fakeHost(sheets, "A1");
   const { context, said } = paneContext(fake.host);
   render(<ReadThrough context={context} active />);
   return { ...fake, said };
 }
 
-const report = (found: readonly Finding[]) => ({
-  findings: found,
-  recipes: [{ sheet: "Ices", range: "A1:B1", recipes: 1, taken: "Took A1 for the ingredients." }],
-  summary: { sheets: 2, recipes: 1, errors: 1, warnings: 0, notes: 1 },
-});
+const click = (name: string | RegExp) => fireEvent.click(screen.getByRole("button", { name }));
+const read = async () => {
+  click(/^Read (the workbook|it again)$/);
+  await screen.findByRole("heading", { level: 2 });
+  await waitFor(() => expect(screen.queryByRole("button", { name: "Stop" })).toBeNull());
+};
 
 describe("the read-through", () => {
   test("reads the workbook on a click and lists findings by severity, with their effect", async () => {
-    auditWorkbook.mockReturnValue(report(findings));
     const { said } = open();
-    fireEvent.click(screen.getByText("Read the workbook"));
-    expect(await screen.findByText("2 findings.")).toBeTruthy();
+    await read();
+    expect(screen.getByText("2 findings.")).toBeTruthy();
     const titles = screen.getAllByRole("heading", { level: 3 }).map((title) => title.textContent);
     expect(titles).toEqual(["Wrong (1)", "Worth knowing (1)"]);
     expect(screen.getByText("freezing point: −1.4 → −2.3 °C")).toBeTruthy();
     expect(screen.getByText("Changes no answer.")).toBeTruthy();
-    expect(screen.getByText("What helps: Write “honey”.")).toBeTruthy();
+    expect(screen.getByText("What helps: Enter 12.5 as a number.")).toBeTruthy();
     expect(said).toEqual(["Reading the workbook.", "2 findings."]);
   });
 
   test("a click on the address jumps to the cell", async () => {
-    auditWorkbook.mockReturnValue(report(findings));
     const { visited } = open();
-    fireEvent.click(screen.getByText("Read the workbook"));
-    fireEvent.click(await screen.findByRole("button", { name: "Go to Old!B2:B4" }));
+    await read();
+    click("Go to Old!B2:B4");
     await waitFor(() => expect(visited).toEqual(["Old!B2:B4"]));
   });
 
   test("a sheet that is gone by then ends in a sentence", async () => {
-    auditWorkbook.mockReturnValue(report(findings));
     const { sheets } = open();
-    fireEvent.click(screen.getByText("Read the workbook"));
-    const go = await screen.findByRole("button", { name: "Go to Old!B2:B4" });
+    await read();
     delete sheets["Old"];
-    fireEvent.click(go);
+    click("Go to Old!B2:B4");
     expect(await screen.findByText("That sheet or cell is no longer there.")).toBeTruthy();
   });
 
   test("says so when there is nothing, and what was read", async () => {
-    auditWorkbook.mockReturnValue(report([]));
-    const { said } = open();
-    fireEvent.click(screen.getByText("Read the workbook"));
-    expect(await screen.findByText("Nothing found.")).toBeTruthy();
+    const { said } = open([]);
+    await read();
     expect(said).toContain("Nothing found.");
     expect(screen.getByText("Took A1 for the ingredients.")).toBeTruthy();
   });
 
   test("a workbook that cannot be read ends in a sentence, and it can be tried again", async () => {
-    auditWorkbook.mockReturnValue(report([]));
-    const { faults } = open();
+    const { faults } = open([]);
     faults.readWorkbook = { code: "InvalidOperationInCellEditMode" };
-    fireEvent.click(screen.getByText("Read the workbook"));
+    click("Read the workbook");
     expect(await screen.findByText(/A cell is being edited/)).toBeTruthy();
     delete faults.readWorkbook;
-    fireEvent.click(screen.getByText("Read the workbook"));
-    expect(await screen.findByText("Nothing found.")).toBeTruthy();
+    await read();
+    expect(screen.getByText("Nothing found.")).toBeTruthy();
+  });
+
+  test("can be stopped between two steps", async () => {
+    const { said } = open();
+    click("Read the workbook");
+    click("Stop");
+    await waitFor(() => expect(said).toContain("Stopped; nothing was changed."));
+    expect(screen.queryByRole("heading", { level: 2 })).toBeNull();
+    await read();
+    expect(screen.getByText("2 findings.")).toBeTruthy();
+  });
+
+  test("kinds of findings can be hidden and shown again", async () => {
+    open();
+    await read();
+    click("wrong");
+    click("worth knowing");
+    expect(screen.queryByText("B2 holds a text.")).toBeNull();
+    expect(screen.getByText(/All findings are hidden/)).toBeTruthy();
+    click("wrong");
+    expect(screen.getByText("B2 holds a text.")).toBeTruthy();
+  });
+
+  test("of many findings the first fifty are drawn, and more when asked for", async () => {
+    const many = Array.from({ length: 120 }, (_, at) =>
+      known({ ...findings[1]!, cell: `B${at + 1}`, message: `${at}` }),
+    );
+    open(many);
+    await read();
+    expect(
+      screen.getAllByRole("listitem").filter((one) => one.className.includes("finding")),
+    ).toHaveLength(50);
+    click("Show more (70 left)");
+    expect(screen.getByRole("button", { name: "Show more (20 left)" })).toBeTruthy();
+  });
+});
+
+describe("mending a finding", () => {
+  const preview = () => click("Mend Ices!B2…");
+  const panel = () => within(screen.getByRole("group", { name: "Mending Ices!B2" }));
+
+  test("shows cells, old and new contents before anything is written", async () => {
+    const { sheets } = open();
+    await read();
+    preview();
+    const rows = panel()
+      .getAllByRole("row")
+      .map((row) => row.textContent);
+    expect(rows).toEqual(["CellNowThen", "Ices!B2“12,5”12.5", "Ices!B3100=SUM(B1:B2)"]);
+    expect(sheets).toEqual(book());
+    fireEvent.keyDown(panel().getByRole("button", { name: "Write" }), { key: "Escape" });
+    expect(screen.queryByRole("group", { name: "Mending Ices!B2" })).toBeNull();
+    expect(document.activeElement).toBe(screen.getByRole("button", { name: "Mend Ices!B2…" }));
+  });
+
+  test("writes on a click, says what was written, and writes the old contents back", async () => {
+    const { sheets, said } = open();
+    await read();
+    preview();
+    fireEvent.click(panel().getByRole("button", { name: "Write" }));
+    expect(await screen.findByText("Written and read again: Ices!B2, Ices!B3.")).toBeTruthy();
+    expect(sheets["Ices"]!.map((row) => row[1])).toEqual([200, 12.5, "=SUM(B1:B2)"]);
+    expect(screen.getByText(/read it again\.$/)).toBeTruthy();
+    click("Write the old contents back");
+    expect(await screen.findByText("Written back: Ices!B2, Ices!B3.")).toBeTruthy();
+    expect(sheets).toEqual(book());
+    expect(screen.queryByRole("button", { name: "Write the old contents back" })).toBeNull();
+    expect(said.at(-1)).toMatch(/^Written back/);
+  });
+
+  test("leaves a cell alone that changed meanwhile, and says so; writing back does the same", async () => {
+    const { sheets } = open();
+    await read();
+    sheets["Ices"]![1]![1] = 13;
+    preview();
+    fireEvent.click(panel().getByRole("button", { name: "Write" }));
+    expect(await screen.findByText("Written and read again: Ices!B3.")).toBeTruthy();
+    expect(screen.getByText(/^Left alone.*Ices!B2\.$/)).toBeTruthy();
+    sheets["Ices"]![2]![1] = 7;
+    click("Write the old contents back");
+    expect(await screen.findByText(/^Left alone.*Ices!B3\.$/)).toBeTruthy();
+    expect(sheets["Ices"]!.map((row) => row[1])).toEqual([200, 13, 7]);
+  });
+
+  test("a writing that was interrupted names what was written", async () => {
+    const { faults } = open();
+    await read();
+    const state = { kind: "cells", written: ["Ices!B2"], missing: ["Ices!B3"] } as const;
+    faults.writeCells = new HalfWritten(state, null);
+    preview();
+    fireEvent.click(panel().getByRole("button", { name: "Write" }));
+    expect(await screen.findByText(/Ices!B2 was written, Ices!B3 was not/)).toBeTruthy();
+  });
+});
+
+describe("accepting a finding", () => {
+  const accept = (reason: string) => {
+    click("Accept the finding at Ices!B2…");
+    fireEvent.input(screen.getByLabelText("Why it may stay"), { target: { value: reason } });
+    click("Accept it");
+  };
+
+  test("asks for a reason, and lists it apart with that", async () => {
+    const { said } = open();
+    await read();
+    accept(" ");
+    expect(said.at(-1)).toMatch(/^Give a reason/);
+    fireEvent.input(screen.getByLabelText(/Why it may stay/), { target: { value: "a label" } });
+    click("Accept it");
+    expect(await screen.findByText("Accepted: a label")).toBeTruthy();
+    expect(screen.getByText("1 finding.")).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByRole("heading", { level: 2 }));
+    click("Count the finding at Ices!B2 again");
+    expect(screen.getByText("2 findings.")).toBeTruthy();
+  });
+
+  test("is kept in the workbook only when asked for, and known to the next reading", async () => {
+    const fake = open();
+    await read();
+    accept("=a label");
+    expect(Object.keys(fake.sheets)).toEqual(["Ices", "Old"]);
+    click("Keep in the workbook");
+    expect(await screen.findByText(/Kept on the new sheet “Accepted findings”/)).toBeTruthy();
+    expect(fake.sheets["Accepted findings"]!.slice(2)).toEqual([
+      [
+        "number-as-text@Ices!B2#0",
+        "=a label",
+        "Ices!B2",
+        "B2 holds a text.",
+        expect.stringMatching(/^\d{4}-/),
+      ],
+    ]);
+    expect(screen.queryByRole("button", { name: "Keep in the workbook" })).toBeNull();
+    document.body.innerHTML = "";
+    const sheets = { ...book(), Kept: fake.sheets["Accepted findings"]! };
+    sheets.Kept[2]![1] = "a label"; // a formula in these arrays is told by its "="
+    open(findings, sheets);
+    await read();
+    expect(screen.getByText("Accepted: a label")).toBeTruthy();
+    expect(screen.getByText("1 finding.")).toBeTruthy();
+  });
+
+  test("the sheet is brought up to date row by row, and other cells on it stay", async () => {
+    const sheets = {
+      ...book(),
+      Kept: [
+        ["Rimeline: accepted findings", "", "", "", "", "mine"],
+        ["Mark", "Why it may stay", "Place", "Finding", "Date", ""],
+        ["number-as-text@Ices!B2#0", "once", "Ices!B2", "B2…", "2026-01-02", "my note"],
+        ["hidden@Old!B9#0", "old one", "Old!B9", "Rows…", "2026-01-02", ""],
+      ] as BlockValue[][],
+    };
+    open(findings, sheets);
+    await read();
+    expect(screen.getByText(/Accepted once \(“old one”\)\. There is no such finding/)).toBeTruthy();
+    click("Count the finding at Ices!B2 again");
+    click("Accept the finding at Old!B2:B4…");
+    fireEvent.input(screen.getByLabelText("Why it may stay"), { target: { value: "on purpose" } });
+    click("Accept it");
+    click("Bring “Kept” up to date");
+    expect(await screen.findByText("“Kept” is up to date.")).toBeTruthy();
+    expect(sheets.Kept[2]![5]).toBe("my note");
+    expect(sheets.Kept.slice(2).map((row) => row.slice(0, 2))).toEqual([
+      ["", ""],
+      ["hidden@Old!B9#0", "old one"],
+      ["hidden@Old!B2:B4#0", "on purpose"],
+    ]);
+  });
+});
+
+describe("a report on a sheet", () => {
+  test("gets a free name and holds findings, effects, recipes, summary and date", async () => {
+    const found = [{ ...findings[0]!, message: "=1+1 was typed" }, findings[1]!];
+    const { sheets } = open(found, { ...book(), "Read-through": [["mine"]] });
+    await read();
+    click("Report on a new sheet");
+    expect(await screen.findByText("Written on the new sheet “Read-through (2)”.")).toBeTruthy();
+    expect(sheets["Read-through"]).toEqual([["mine"]]);
+    const rows = sheets["Read-through (2)"]!;
+    expect(rows[0]![0]).toMatch(/^Read-through of \d{4}-\d\d-\d\d$/);
+    expect(rows[1]![0]).toBe(
+      "2 sheets, 1 recipe: 1 wrong, 0 doubtful, 1 worth knowing, 0 accepted.",
+    );
+    expect(rows).toContainEqual([
+      ...["wrong", "Ices", "B2", "=1+1 was typed", "freezing point", -1.4, -2.3, "°C"],
+      ...["Enter 12.5 as a number.", ""],
+    ]);
+    expect(rows).toContainEqual(["Ices", "A1:B1", 1, "Took A1 for the ingredients."]);
   });
 });

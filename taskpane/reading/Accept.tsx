@@ -1,0 +1,62 @@
+import { useState } from "preact/hooks";
+import type { PaneContext } from "../view";
+import { Unfold } from "./Unfold";
+
+interface AcceptProps {
+  readonly context: PaneContext;
+  readonly place: string;
+  readonly onAccept: (reason: string) => void;
+}
+
+function ReasonForm({
+  context,
+  onAccept,
+  onClose,
+}: Omit<AcceptProps, "place"> & { onClose: () => void }) {
+  const { words, announce } = context;
+  const texts = words.readThrough.accept;
+  const [reason, setReason] = useState("");
+  const [isMissing, setMissing] = useState(false);
+  const submit = (event: Event) => {
+    event.preventDefault();
+    if (reason.trim() === "") {
+      setMissing(true);
+      announce(texts.empty);
+      return;
+    }
+    onAccept(reason.trim());
+  };
+  return (
+    <form onSubmit={submit}>
+      <label class="field">
+        <span>{texts.reason}</span>
+        <input
+          type="text"
+          value={reason}
+          maxLength={300}
+          aria-invalid={isMissing}
+          onInput={(event) => setReason(event.currentTarget.value)}
+        />
+        {isMissing && <span class="fault">{texts.empty}</span>}
+      </label>
+      <div class="buttons">
+        <button type="submit" class="primary">
+          {texts.accept}
+        </button>
+        <button type="button" onClick={onClose}>
+          {words.close}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** Letting a finding stay, with the reason that later reports show. */
+export function Accept({ context, place, onAccept }: AcceptProps) {
+  const texts = context.words.readThrough.accept;
+  return (
+    <Unfold label={texts.open} fullLabel={texts.openFor(place)} title={texts.title(place)}>
+      {(close) => <ReasonForm context={context} onAccept={onAccept} onClose={close} />}
+    </Unfold>
+  );
+}

@@ -1,0 +1,100 @@
+import { useRef, useState } from "preact/hooks";
+import type { Finding, Severity } from "../../src/audit/finding";
+import type { AuditReport } from "../../src/audit/report/auditReport";
+import type { Workbook } from "../../src/workbook/model";
+import type { useHostTask } from "../components/useHostTask";
+import type { PaneContext } from "../view";
+import { AcceptedList } from "./AcceptedList";
+import { FindingList } from "./FindingList";
+import { Keeping } from "./Keeping";
+import { ReadRecipes } from "./ReadRecipes";
+import { SeverityFilter } from "./SeverityFilter";
+import type { useAcceptances } from "./useAcceptances";
+
+const SEVERITIES: readonly Severity[] = ["error", "warning", "note"];
+
+interface ReadReportProps {
+  readonly context: PaneContext;
+  readonly workbook: Workbook;
+  readonly report: AuditReport;
+  readonly acceptances: ReturnType<typeof useAcceptances>;
+  readonly run: ReturnType<typeof useHostTask>["run"];
+  readonly onWritten: () => void;
+}
+
+/** What the reading found, worst first; what was accepted; what was read as a recipe; what can be kept. */
+export function ReadReport(props: ReadReportProps) {
+  const { context, workbook, report, acceptances, run, onWritten } = props;
+  const { words, host, announce } = context;
+  const texts = words.readThrough;
+  const [hidden, setHidden] = useState<ReadonlySet<Severity>>(new Set());
+  const heading = useRef<HTMLHeadingElement>(null);
+  /** The button that was pressed goes with its finding: the focus stays near, on the count. */
+  const told = (sentence: string) => {
+    heading.current?.focus();
+    announce(sentence);
+  };
+  const go = ({ sheet, cell }: Finding) =>
+    void run(() => (host === null ? Promise.resolve() : host.goTo(sheet, cell)));
+  const toggle = (severity: Severity) => {
+    const next = new Set(hidden);
+    if (!next.delete(severity)) next.add(severity);
+    setHidden(next);
+  };
+  const { errors, warnings, notes } = report.summary;
+  const shown = SEVERITIES.filter((severity) => !hidden.has(severity)).map((severity) => ({
+    severity,
+    findings: report.findings.filter((finding) => finding.severity === severity),
+  }));
+  const isAllHidden =
+    report.findings.length > 0 && shown.every(({ findings }) => findings.length === 0);
+  return (
+    <>
+      <h2 ref={heading} tabIndex={-1}>
+        {texts.result(report.findings.length)}
+      </h2>
+      <SeverityFilter
+        words={words}
+        counts={{ error: errors, warning: warnings, note: notes }}
+        hidden={hidden}
+        onToggle={toggle}
+      />
+      {isAllHidden && <p class="quiet">{texts.allHidden}</p>}
+      {shown.map(
+        ({ severity, findings }) =>
+          findings.length > 0 && (
+            <FindingList
+              key={severity}
+              context={context}
+              workbook={workbook}
+              severity={severity}
+              findings={findings}
+              onGo={go}
+              onAccept={(key, reason) => {
+                acceptances.accept(key, reason);
+                told(texts.accept.done);
+              }}
+              onWritten={onWritten}
+            />
+          ),
+      )}
+      <AcceptedList
+        context={context}
+        report={report}
+        onGo={go}
+        onWithdraw={(key) => {
+          acceptances.withdraw(key);
+          told(texts.accept.withdrawn);
+        }}
+      />
+      <ReadRecipes context={context} recipes={report.recipes} />
+      <Keeping
+        context={context}
+        report={report}
+        acceptanceSheet={acceptances.sheet}
+        isStored={acceptances.isStored}
+        onStored={acceptances.onStored}
+      />
+    </>
+  );
+}

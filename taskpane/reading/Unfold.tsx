@@ -1,0 +1,49 @@
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import "../insert/insertPanel.css";
+
+interface UnfoldProps {
+  readonly label: string;
+  /** With the place in it, for whoever hears the button alone. */
+  readonly fullLabel: string;
+  readonly title: string;
+  readonly children: (close: () => void) => ComponentChildren;
+}
+
+/** A button that opens a panel beneath it. Esc closes it, and the focus goes in and comes back. */
+export function Unfold({ label, fullLabel, title, children }: UnfoldProps) {
+  const [isOpen, setOpen] = useState(false);
+  const opener = useRef<HTMLButtonElement>(null);
+  const panel = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isOpen) panel.current?.querySelector<HTMLElement>("input, button")?.focus();
+  }, [isOpen]);
+  const close = () => {
+    setOpen(false);
+    opener.current?.focus();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Escape" || !isOpen) return;
+    event.stopPropagation();
+    close();
+  };
+  return (
+    <div class="unfold" onKeyDown={onKeyDown}>
+      <button
+        type="button"
+        class="small"
+        ref={opener}
+        aria-label={fullLabel}
+        aria-expanded={isOpen}
+        onClick={() => setOpen(!isOpen)}
+      >
+        {label}
+      </button>
+      {isOpen && (
+        <div class="insert" role="group" aria-label={title} ref={panel}>
+          {children(close)}
+        </div>
+      )}
+    </div>
+  );
+}
