@@ -20,7 +20,10 @@ function rest(findings: readonly Finding[], worst: Finding): Finding {
     };
   }
   const message = `${findings.length} more cells of this column have the same fault; the largest: ${worst.message}`;
-  return { ...worst, cell: rangeName(range), message };
+  // Without the edits: they are of the one cell only.
+  const { rule, severity, sheet, effect, fix } = worst;
+  const cell = rangeName(range);
+  return { rule, severity, sheet, cell, message, effect, ...(fix !== undefined && { fix }) };
 }
 
 /** Keeps the first findings of each rule and column, in their order, and sums the others up in one. */

@@ -5,6 +5,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
 import { amountOf, type Amount } from "../recipes/amountOf";
+import type { AmountText } from "../recipes/amountText";
 import { textAt } from "../recipes/cells";
 import {
   amountPlace,
@@ -22,6 +23,10 @@ const WHY = {
   "stored as text": "stored as text",
 } as const;
 
+/** The unit in the cell may be another than the column's, and "1,200" may be a thousand: then a person decides. */
+const isPlain = ({ why }: AmountText, typed: string): boolean =>
+  why !== "unit in the cell" && !/[.,]\d{3}$/.test(typed.trim());
+
 function finding(
   context: AuditContext,
   block: RecipeBlock,
@@ -31,6 +36,7 @@ function finding(
 ): Finding | null {
   if (amount.asText === null) return null;
   const typed = textAt(block.sheet, amount.row, amount.column);
+  const stored = block.sheet.cellAt(amount.row, amount.column)?.value; // blanks around it included
   const meant = context.mixOf(block, recipe);
   const uncounted = changedMix(meant, name, { grams: 0 });
   const address = cellName(amount.row, amount.column);
@@ -38,6 +44,10 @@ function finding(
     message: `${address} holds the amount of ${name.item} as the text "${typed}", ${WHY[amount.asText.why]}: sums leave it out.`,
     effect: mixEffect(uncounted, meant),
     fix: `Enter ${amount.asText.number} as a number.`,
+    ...(isPlain(amount.asText, typed) &&
+      typeof stored === "string" && {
+        edits: [{ sheet: block.sheet.name, cell: address, from: stored, to: amount.asText.number }],
+      }),
   });
 }
 
