@@ -10,6 +10,7 @@ import type { RecipeBlock } from "./recipes/recipeBlock";
 import type { AuditReport, ReportedRecipes } from "./report/auditReport";
 import { findingKey } from "./report/findingKey";
 import { recalculationSummary } from "./report/recalculationSummary";
+import type { Rule } from "./rule";
 import { rules } from "./rules";
 
 export type { AuditReport, AuditSummary, ReportedRecipes } from "./report/auditReport";
@@ -48,9 +49,8 @@ export function reportOf(
   found: readonly Finding[],
   recalculated: Recalculation | null,
 ): AuditReport {
-  const all = [...found].sort(compare);
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
-  const findings = condense(all)
+  const findings = condense([...found].sort(compare))
     .sort(compare)
     .map((finding) => ({ ...finding, key: findingKey(sheets.get(finding.sheet), finding) }));
   const count = (wanted: Severity) => findings.filter(({ severity }) => severity === wanted).length;
@@ -73,10 +73,17 @@ export function reportOf(
   };
 }
 
+/** What one rule finds, the worst first, a column that is wrong throughout summed up. */
+const findingsOf = (rule: Rule, context: AuditContext): Finding[] =>
+  condense(rule.find(context).sort(compare));
+
 /** The audit of a workbook that has been read already. */
-export function auditInContext(context: AuditContext, options: AuditOptions = {}): AuditReport {
+export function auditInContext(read: AuditContext, options: AuditOptions = {}): AuditReport {
   const recalculated = options.recalculated ?? null;
-  const found = rulesFor(options).flatMap((rule) => rule.find({ ...context, recalculated }));
+  // One object for all rules: some keep by it what they have worked out.
+  const context = { ...read, recalculated };
+  // Summed up rule by rule, so that a hundred thousand findings of each are not held at once.
+  const found = rulesFor(options).flatMap((rule) => findingsOf(rule, context));
   return reportOf(context, found, recalculated);
 }
 

@@ -1,7 +1,7 @@
 import type { WorkbookValue } from "../workbook/model";
 
-/** Another program's arithmetic may differ in the last digits, and a stored result be rounded to fifteen. */
-const RELATIVE = 1e-6;
+/** Programs round what they store, some to three or four digits; a thousandth changes no answer. */
+const RELATIVE = 1e-3;
 const ABSOLUTE = 1e-9;
 
 /** A reference to a blank cell is 0 in one spreadsheet and blank in another; TRUE counts as 1. */

@@ -1,57 +1,61 @@
-import { readFile, stat } from "node:fs/promises";
 import path from "node:path";
-import { auditWorkbook } from "../audit/auditWorkbook";
+import { applyAcceptances } from "../audit/report/applyAcceptances";
+import type { AuditReport } from "../audit/report/auditReport";
 import { terminalReport } from "../audit/terminalReport";
-import { badInput, isProblem } from "../foundation/problem";
+import { isProblem, type Problem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
-import { readWorkbook } from "../workbook/readWorkbook";
-import { fileSizeProblem } from "../workbook/xlsx/limits";
+import { acceptancesIn } from "./acceptancesIn";
+import type { AuditTask } from "./auditFile";
+import { AUDIT_USAGE, auditOptions, type AuditArguments } from "./auditOptions";
+import { inWorker } from "./inWorker";
+import { writeNew } from "./writeNew";
 
-const USAGE = "Usage: npm run -s audit -- book.xlsx [--json]";
+// npm run -s audit -- book.xlsx [options]; AUDIT_USAGE lists them. The workbook is only read.
+
 const CLEAN = 0;
 const FINDINGS = 1;
 const UNREADABLE = 2;
 
-async function bytesOf(file: string): Promise<Result<Uint8Array>> {
-  try {
-    const found = await stat(file);
-    // A device has no end to read to.
-    if (!found.isFile() && !found.isDirectory())
-      return badInput(`${file} cannot be read: it is not a file.`);
-    return fileSizeProblem(found.size) ?? (await readFile(file));
-  } catch (mishap) {
-    const code = (mishap as NodeJS.ErrnoException).code ?? "unknown";
-    const reasons: Readonly<Record<string, string>> = {
-      ENOENT: "there is no such file",
-      EISDIR: "it is a folder",
-      EACCES: "reading it is not allowed",
-    };
-    return badInput(`${file} cannot be read: ${reasons[code] ?? code}.`);
-  }
+/** Reads the file in a thread of its own and takes accepted findings out. */
+async function reportOn(options: AuditArguments): Promise<Result<AuditReport>> {
+  const acceptances = await acceptancesIn(options.accepted);
+  if (isProblem(acceptances)) return acceptances;
+  const { decimal, recalculation } = options;
+  const task: AuditTask = { file: options.file, decimal, recalculation };
+  const report = await inWorker<AuditReport>("auditWorker.ts", task);
+  return isProblem(report) ? report : applyAcceptances(report, acceptances);
 }
 
-/** Prints a report on standard output and answers with the exit code; the workbook is only read. */
+async function writePage(
+  { file, html, replace }: AuditArguments,
+  report: AuditReport,
+): Promise<Problem | null> {
+  if (html === null) return null;
+  const { htmlReport } = await import("../audit/report/htmlReport");
+  return writeNew(html, htmlReport(path.basename(file), report), replace);
+}
+
+const refuse = (sentence: string): number => {
+  process.stderr.write(`${sentence}\n`);
+  return UNREADABLE;
+};
+
+/** Prints a report on standard output and answers with the exit code. */
 async function audit(args: readonly string[]): Promise<number> {
-  const files = args.filter((arg) => !arg.startsWith("--"));
-  const unknown = args.find((arg) => arg.startsWith("--") && arg !== "--json");
-  const [file] = files;
-  if (file === undefined || files.length > 1 || unknown !== undefined) {
-    process.stderr.write(
-      `${unknown === undefined ? "" : `There is no option ${unknown}. `}${USAGE}\n`,
-    );
-    return UNREADABLE;
+  const options = auditOptions(args);
+  if (options === null) {
+    process.stdout.write(`${AUDIT_USAGE}\n`);
+    return CLEAN;
   }
-  const bytes = await bytesOf(file);
-  const workbook = isProblem(bytes) ? bytes : await readWorkbook(bytes);
-  if (isProblem(workbook)) {
-    process.stderr.write(`${workbook.message}\n`);
-    return UNREADABLE;
-  }
-  const report = auditWorkbook(workbook);
-  const text = args.includes("--json")
+  if ("misuse" in options) return refuse(`${options.misuse} See npm run -s audit -- --help.`);
+  const report = await reportOn(options);
+  if (isProblem(report)) return refuse(report.message);
+  const unwritten = await writePage(options, report);
+  const text = options.json
     ? JSON.stringify(report, null, 2)
-    : terminalReport(path.basename(file), report);
+    : terminalReport(path.basename(options.file), report, options);
   process.stdout.write(`${text}\n`);
+  if (unwritten !== null) return refuse(unwritten.message);
   return report.summary.errors + report.summary.warnings > 0 ? FINDINGS : CLEAN;
 }
 
@@ -66,9 +70,7 @@ void audit(process.argv.slice(2)).then(
   },
   (mishap: unknown) => {
     const what = mishap instanceof Error ? mishap.message : String(mishap);
-    process.stderr.write(
-      `The audit itself failed on this workbook (${what.split("\n")[0] ?? ""}).\n`,
-    );
-    process.exitCode = UNREADABLE;
+    const [line = ""] = what.split("\n");
+    process.exitCode = refuse(`The audit itself failed on this workbook (${line}).`);
   },
 );

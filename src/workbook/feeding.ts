@@ -11,7 +11,7 @@ export const MOST_FORMULAS = 10_000;
 export interface Feeding {
   readonly calculated: FormulaCell[];
   readonly leftAlone: LeftAlone[];
-  /** All blocks that were asked for or are read by those formulas. */
+  /** The calculated cells and all blocks that they read. */
   readonly read: readonly SheetRange[];
   readonly isComplete: boolean;
 }
@@ -43,27 +43,29 @@ export function feeding(
   const [precedentsOf, takeFormulas] = [precedentsIn(workbook), indexFormulas(workbook)];
   const circular = circularKeys(workbook);
   const seen = new Set<string>();
-  const seenBlocks = new Map<string, SheetRange>();
+  const seenBlocks = new Set<string>();
+  const read = new Map<string, SheetRange>();
   const queue = [...blocks];
   const [calculated, leftAlone]: [FormulaCell[], LeftAlone[]] = [[], []];
   let isComplete = true;
   const take = (cell: FormulaCell): void => {
     let reason = reasonToLeave(cell, workbook, known);
     const precedents = reason === null ? precedentsOf(cell.sheet, cell.formula) : [];
-    if (precedents.some((read) => reads(read, cell))) reason = "It reads its own cell.";
+    if (precedents.some((block) => reads(block, cell))) reason = "It reads its own cell.";
     else if (circular.has(placeKey(cell.sheet, cell.row, cell.column)))
       reason ??= "It needs its own answer, through other cells.";
     if (reason !== null) leftAlone.push({ cell, reason });
     else {
       calculated.push(cell);
       queue.push(...precedents);
+      for (const block of precedents) read.set(JSON.stringify(block), block);
     }
   };
   for (let next = 0; next < queue.length; next += 1) {
     const block = queue[next];
     const blockKey = JSON.stringify(block);
     if (block === undefined || seenBlocks.has(blockKey)) continue;
-    seenBlocks.set(blockKey, block);
+    seenBlocks.add(blockKey);
     if (!isComplete) continue;
     for (const cell of takeFormulas(block)) {
       const key = placeKey(cell.sheet, cell.row, cell.column);
@@ -74,5 +76,9 @@ export function feeding(
       take(cell);
     }
   }
-  return { calculated, leftAlone, read: [...seenBlocks.values()], isComplete };
+  const own = calculated.map(({ sheet, row, column }) => ({
+    sheet,
+    range: { top: row, left: column, bottom: row, right: column },
+  }));
+  return { calculated, leftAlone, read: [...own, ...read.values()], isComplete };
 }

@@ -96,7 +96,7 @@ describe("npm run -s audit", () => {
     ],
     ["a folder", () => Promise.resolve([folder]), /it is a folder/],
     ["a device without an end", () => Promise.resolve(["/dev/zero"]), /it is not a file/],
-    ["no file named", () => Promise.resolve([]), /^Usage: /],
+    ["no file named", () => Promise.resolve([]), /^No file is named\. See /],
     ["an unknown option", () => Promise.resolve(["--fix", "a.xlsx"]), /There is no option --fix/],
     [
       "a text file with another name",

@@ -1,0 +1,32 @@
+import { auditRecalculated } from "../audit/auditRecalculated";
+import { auditWorkbook } from "../audit/auditWorkbook";
+import type { AuditReport } from "../audit/report/auditReport";
+import { isProblem } from "../foundation/problem";
+import type { Result } from "../foundation/result";
+import type { DecimalMark } from "../workbook/csv/decimalMark";
+import type { Workbook } from "../workbook/model";
+import type { SheetRange } from "../workbook/precedents";
+import { openBook } from "./openBook";
+
+export interface AuditTask {
+  readonly file: string;
+  readonly decimal: DecimalMark | null;
+  readonly recalculation: boolean;
+}
+
+/** The grid's engine costs a second and 100 MB: it is loaded when it is first needed. */
+async function recalculate(workbook: Workbook, blocks: readonly SheetRange[]) {
+  const engine = await import("../workbook/evaluate");
+  return engine.recalculate(workbook, blocks);
+}
+
+/** Reads and audits one file. */
+export async function auditFile(task: AuditTask): Promise<Result<AuditReport>> {
+  const opened = await openBook(task.file, task.decimal);
+  if (isProblem(opened)) return opened;
+  const { workbook, reading } = opened;
+  const report = task.recalculation
+    ? await auditRecalculated(workbook, recalculate)
+    : auditWorkbook(workbook);
+  return { ...report, reading };
+}
