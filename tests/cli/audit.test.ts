@@ -88,6 +88,62 @@ describe("npm run -s audit", () => {
     expect(text).toMatch(/freezing point −\d+\.\d+ instead of −\d+\.\d+ °C/);
   });
 
+  test("a CSV file is read, and one that leaves the decimal mark open is asked about", async () => {
+    const file = path.join(folder, "table.csv");
+    await writeFile(file, "Ingredient;Amount (g)\nWater;1,250\nSucrose;150\n");
+    const asked = await audit(file);
+    expect([asked.code, asked.stdout]).toEqual([2, ""]);
+    expect(asked.stderr).toMatch(/^"1,250" can mean .*--decimal comma or --decimal point\.\n$/);
+    const { code, stdout } = await audit(file, "--decimal", "point");
+    expect(code).toBe(0);
+    expect(stdout).toContain("Fields were split at semicolons; the decimal mark is the point.");
+  });
+
+  test("an accepted finding is kept with its reason and ends with 0; a page is written once only", async () => {
+    const file = await saved("accepted.xlsx", [
+      ["Ingredient", "Amount (g)"],
+      ["Water", 500],
+      ["Sucrose", "150,5"],
+    ]);
+    const { findings } = JSON.parse((await audit(file, "--json")).stdout) as {
+      findings: { key: string }[];
+    };
+    const accepted = path.join(folder, "accepted.json");
+    const html = path.join(folder, "report.html");
+    await writeFile(
+      accepted,
+      JSON.stringify(findings.map(({ key }) => ({ finding: key, reason: "typed so" }))),
+    );
+    const first = await audit(file, "--accepted", accepted, "--html", html);
+    expect(first).toMatchObject({ code: 0, stderr: "" });
+    expect(first.stdout).toMatch(/ACCEPTED {2}Batch!B3 {2}typed so/);
+    expect(await readFile(html, "utf8")).toMatch(/^<!doctype html>[\s\S]*typed so/);
+    await writeFile(html, "mine");
+    const again = await audit(file, "--html", html);
+    expect(again.code).toBe(2);
+    expect(again.stderr).toMatch(/report\.html is not written: it exists already/);
+    expect(await readFile(html, "utf8")).toBe("mine");
+    expect((await audit(file, "--html", html, "--replace")).code).toBe(1);
+    expect(await readFile(html, "utf8")).not.toBe("mine");
+  });
+
+  test("a stale result is found by calculating anew, unless that is not wanted", async () => {
+    const book = new WriterWorkbook();
+    const sheet = book.addWorksheet("Batch");
+    sheet.addRows([["Ingredient", "Amount (g)"], ["Water", 500], ["Sucrose"]]);
+    sheet.getCell("B3").value = { formula: "B2*0.3", result: 90 };
+    const file = path.join(folder, "stale.xlsx");
+    await writeFile(file, new Uint8Array(await book.xlsx.writeBuffer()));
+    const { code, stdout } = await audit(file);
+    expect(code).toBe(1);
+    expect(stdout).toMatch(
+      /Batch!B3 {2}B3 shows 90, but its formula gives 150\. {2}\[stale-value\]/,
+    );
+    const skipped = await audit(file, "--no-recalculation");
+    expect(skipped.code).toBe(0);
+    expect(skipped.stdout).toContain("their stored results were taken");
+  });
+
   test.each<[string, () => Promise<readonly string[]>, RegExp]>([
     [
       "a file that is not there",
@@ -97,6 +153,17 @@ describe("npm run -s audit", () => {
     ["a folder", () => Promise.resolve([folder]), /it is a folder/],
     ["a device without an end", () => Promise.resolve(["/dev/zero"]), /it is not a file/],
     ["no file named", () => Promise.resolve([]), /^No file is named\. See /],
+    ["two files", () => Promise.resolve(["a.xlsx", "b.xlsx"]), /One file is read at a time/],
+    [
+      "another decimal mark",
+      () => Promise.resolve(["a.csv", "--decimal", ";"]),
+      /--decimal is comma or point, not ";"/,
+    ],
+    [
+      "acceptances that are not there",
+      () => Promise.resolve(["a.xlsx", "--accepted", "none.json"]),
+      /acceptances "none.json" cannot be read/,
+    ],
     ["an unknown option", () => Promise.resolve(["--fix", "a.xlsx"]), /There is no option --fix/],
     [
       "a text file with another name",
