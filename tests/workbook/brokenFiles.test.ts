@@ -4,6 +4,7 @@ import { eachCell } from "../../src/workbook/eachCell";
 import { isProblem } from "../../src/foundation/problem";
 import { readWorkbook } from "../../src/workbook/readWorkbook";
 import { handMadeParts, handMadeXlsx, relationships, sheetXml, zipped } from "./handMadeXlsx";
+import { manyBrokenFiles, richFile } from "./manyBrokenFiles";
 
 const good = () => handMadeXlsx(`<sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData>`);
 const withSheet = (xml: string) => handMadeXlsx("", { "xl/worksheets/sheet1.xml": xml });
@@ -190,6 +191,23 @@ describe("A file that cannot be read ends in one sentence", () => {
     const { message } = answer as { message: string };
     expect(message).toMatch(sentence);
     expect(message).toMatch(/^[^\n]{10,260}\.$/);
+  });
+
+  // tests/benchmarks/brokenFiles.ts reads them all, the large ones too, and measures time and memory.
+  test("five hundred kinds of them, one by one", async () => {
+    const small = manyBrokenFiles().filter(({ kind }) => !/\d+ MB/.test(kind));
+    expect(small.length).toBeGreaterThan(500);
+    const wrong: string[] = [];
+    for (const { family, kind, bytes } of small) {
+      const answer = await readWorkbook(bytes());
+      if (!isProblem(answer) || !/^[^\n]{10,600}\.$/.test(answer.message))
+        wrong.push(`${family}: ${kind}`);
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test("and the file that they are made from is read", async () => {
+    expect(await readWorkbook(richFile())).toMatchObject({ sheets: [{ tables: [{ name: "T" }] }] });
   });
 
   test("wherever a good file is cut, the reader neither throws nor accepts it", async () => {

@@ -30,7 +30,10 @@ export function cellValue(
       return dateSerial(text);
     default: {
       const number = Number(text);
-      return text.trim() === "" || !Number.isFinite(number) ? undefined : number;
+      // xsd:double knows no other base than ten.
+      return text.trim() === "" || !Number.isFinite(number) || /^\s*0[xob]/i.test(text)
+        ? undefined
+        : number;
     }
   }
 }
