@@ -24,6 +24,7 @@ ol p { margin: .25rem 0; }
 .note .severity { color: var(--note); }
 .severity { text-transform: uppercase; letter-spacing: .04em; font-size: .875rem; }
 .effect { font-size: 1.1rem; font-weight: 600; }
+.effect::first-letter { text-transform: uppercase; }
 .place { font-weight: 600; }
 .fine { color: var(--fine); font-size: .8125rem; }
 @media print {

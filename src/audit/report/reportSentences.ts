@@ -19,9 +19,7 @@ export function resultSentence({ findings, summary }: AuditReport): string {
 export function methodSentences({ reading, summary }: AuditReport): string[] {
   const { calculated, reason } = summary.recalculation;
   const fresh =
-    calculated > 0
-      ? [`${counted(calculated, "formula")} that feed recipes and results calculated anew.`]
-      : [];
+    calculated > 0 ? [`Formulas behind recipes and results calculated anew: ${calculated}.`] : [];
   return [...reading, ...fresh, ...(reason === null ? [] : [reason])];
 }
 
