@@ -1,7 +1,7 @@
 /** The style of every static page: readable at 320 px, in the dark and in print. */
 export const helpStyle = `
 :root { color-scheme: light dark; --ink: #1c2b2e; --paper: #fbfaf6; --line: #cfd6d4; --quiet: #55666a; --mark: #0f5c6e; }
-@media (prefers-color-scheme: dark) {
+@media screen and (prefers-color-scheme: dark) {
   :root { --ink: #e6ecea; --paper: #12191b; --line: #34444a; --quiet: #a3b2b5; --mark: #7cc3d6; }
 }
 * { box-sizing: border-box; }

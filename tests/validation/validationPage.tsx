@@ -1,206 +1,114 @@
 import { page } from "../../src/help/page";
-import { idealMisses, ourMisses, type Comparison, type Misses } from "./comparison";
-import { kitchenComparisons } from "./kitchenFigures";
-import { ParityPlot } from "./ParityPlot";
-import { ResidualPlot } from "./ResidualPlot";
-import { activityComparisons, freezingComparisons } from "./solutionFigures";
-import { targetsOf } from "./targets";
+import { aimsOf } from "./compared/aims";
+import { comparisonOf, QUANTITIES, type Comparison } from "./compared/comparison";
+import { idealMisses, ourMisses, withinStated } from "./compared/misses";
+import { comparisons } from "./comparisons";
+import { AimTable } from "./page/AimTable";
+import { Legend } from "./page/Legend";
+import { MissTable } from "./page/MissTable";
+import { ParityPlot } from "./page/ParityPlot";
+import { ResidualPlot } from "./page/ResidualPlot";
+import { SetAsideTable } from "./page/SetAsideTable";
+import { shownMiss } from "./page/shownNumber";
+import { SourceSection, USE_WORDS } from "./page/SourceSection";
+import { validationStyle } from "./page/validationStyle";
 
-/** Every table of printed figures with what is computed for it; those kept back from the fits first. */
-export function comparisons(): readonly Comparison[] {
-  const all = [...kitchenComparisons(), ...freezingComparisons(), ...activityComparisons()];
-  const kept = all.filter(({ figures }) => figures.length > 0);
-  return [
-    ...kept.filter(({ use }) => use === "held out"),
-    ...kept.filter(({ use }) => use === "fit"),
-  ];
+/** All freezing points of cells that were kept back, as one comparison. */
+function allFreezing(all: readonly Comparison[]): Comparison {
+  const chosen = all.filter(
+    ({ id, use, quantity }) =>
+      use === "held out" && quantity === "freezing" && id !== "left-out-fifths",
+  );
+  return comparisonOf(
+    {
+      id: "all",
+      title: "All freezing points kept back from the fits",
+      source: "",
+      use: "held out",
+      quantity: "freezing",
+    },
+    chosen.flatMap(({ figures }) => figures),
+  );
 }
 
-const STYLE = `
-body { max-width: 60rem; }
-.plots { display: flex; flex-wrap: wrap; gap: 0.5rem; }
-.plots > div { flex: 1 1 18rem; max-width: 30rem; min-width: 0; }
-svg { display: block; width: 100%; height: auto; }
-svg text { font-size: 10.5px; fill: var(--quiet); }
-.axes line { stroke: var(--line); }
-.same { stroke: var(--ink); stroke-dasharray: 4 3; }
-.ours { stroke: var(--mark); stroke-width: 5; stroke-linecap: round; fill: none; }
-.ideal { stroke: #a8501a; stroke-width: 1.2; fill: none; }
-.stated { stroke: var(--quiet); stroke-opacity: 0.28; stroke-width: 3; fill: none; }
-.beyond { margin: 0; font-size: 0.85rem; color: var(--quiet); }
-tbody th { font-weight: 400; }
-.missed, .missed th { font-weight: 700; }
-td.n { text-align: end; font-variant-numeric: tabular-nums; white-space: nowrap; }
-section { break-inside: avoid; border-top: 1px solid var(--line); margin-top: 1.5rem; }
-details table { font-size: 0.85rem; }
-@media (prefers-color-scheme: dark) { .ideal { stroke: #f0a36b; } }
-@media print { details { display: none; } }
-`;
+function Opening({ all }: { readonly all: readonly Comparison[] }) {
+  const held = allFreezing(all);
+  const [ours, ideal] = [ourMisses(held.figures), idealMisses(held.figures)!];
+  const { stated, once, twice } = withinStated(held.figures);
+  return (
+    <>
+      <p>
+        These are {held.figures.length} printed freezing points that no fit has read, from brines
+        and alcohols to milk and fruit. Rimeline misses them by {shownMiss(ours.rms)} K (RMS), the
+        ideal law of the classroom by {shownMiss(ideal.rms)} K. Of {stated} with a stated
+        uncertainty, {Math.round((100 * once) / stated)} % lie within it and{" "}
+        {Math.round((100 * twice) / stated)} % within twice of it.
+      </p>
+      <div class="pictures">
+        <ParityPlot {...held} />
+        <ResidualPlot {...held} />
+        <Legend />
+      </div>
+    </>
+  );
+}
 
-const figure = (value: number): string =>
-  value === 0 ? "0" : Number(value.toPrecision(2)).toString().replace("-", "−");
-const shown = (value: number, unit: Comparison["unit"]): string =>
-  value.toFixed(unit === "a_w" ? 4 : 3).replace("-", "−");
-
-const MissCells = ({ misses }: { readonly misses: Misses | null }) => (
-  <>
-    <td class="n">{misses === null ? "–" : figure(misses.rms)}</td>
-    <td class="n">{misses === null ? "–" : figure(misses.largest)}</td>
-  </>
+const SummaryTable = ({ all }: { readonly all: readonly Comparison[] }) => (
+  <MissTable
+    of="Source"
+    rows={all.map(({ id, title, source, use, quantity, figures }) => ({
+      name: <a href={`#${id}`}>{title}</a>,
+      below: `${source}; ${USE_WORDS[use]}`,
+      missUnit: QUANTITIES[quantity].missUnit,
+      figures,
+    }))}
+  />
 );
 
-const useText = (use: Comparison["use"]): string =>
-  use === "fit" ? "used in the fits" : "kept back from the fits";
-
-function Summary({ all }: { readonly all: readonly Comparison[] }) {
-  return (
-    <div class="wide">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">Source</th>
-            <th scope="col">Figures</th>
-            <th scope="col">RMS</th>
-            <th scope="col">Largest</th>
-            <th scope="col">Ideal law: RMS</th>
-            <th scope="col">Largest</th>
-          </tr>
-        </thead>
-        <tbody>
-          {all.map(({ id, title, source, use, figures }) => (
-            <tr>
-              <th scope="row">
-                <a href={`#${id}`}>{title}</a>
-                <br />
-                <span class="quiet">
-                  {source}; {useText(use)}
-                </span>
-              </th>
-              <td class="n">{figures.length}</td>
-              <MissCells misses={ourMisses(figures)} />
-              <MissCells misses={idealMisses(figures)} />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-function Targets({ all }: { readonly all: readonly Comparison[] }) {
-  return (
-    <div class="wide">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">Aim, against figures no fit has read</th>
-            <th scope="col">Figures</th>
-            <th scope="col">RMS</th>
-            <th scope="col">aim</th>
-            <th scope="col">Largest</th>
-            <th scope="col">aim</th>
-            <th scope="col" />
-          </tr>
-        </thead>
-        <tbody>
-          {targetsOf(all).map(({ name, rms, largest, figures }) => {
-            const ours = ourMisses(figures);
-            const isMet = ours.rms <= rms && (largest === null || ours.largest <= largest);
-            return (
-              <tr class={isMet ? "" : "missed"}>
-                <th scope="row">{name}</th>
-                <td class="n">{figures.length}</td>
-                <td class="n">{figure(ours.rms)}</td>
-                <td class="n">{rms}</td>
-                <td class="n">{figure(ours.largest)}</td>
-                <td class="n">{largest ?? "–"}</td>
-                <td>{isMet ? "reached" : "missed"}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-function Section(comparison: Comparison) {
-  const { id, title, source, use, unit, figures } = comparison;
-  return (
-    <section id={id}>
-      <h2>{title}</h2>
-      <p>
-        {source}. {figures.length} figures, {useText(use)}.
-      </p>
-      <div class="plots">
-        <div>
-          <ParityPlot {...comparison} />
-        </div>
-        <div>
-          <ResidualPlot {...comparison} />
-        </div>
-      </div>
-      <details>
-        <summary>The figures</summary>
-        <div class="wide">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Of</th>
-                <th scope="col">Printed</th>
-                <th scope="col">Computed</th>
-                <th scope="col">Stated ±</th>
-                <th scope="col">Ideal law</th>
-              </tr>
-            </thead>
-            <tbody>
-              {figures.map(({ label, printed, computed, band, ideal }) => (
-                <tr>
-                  <th scope="row">{label}</th>
-                  <td class="n">{shown(printed, unit)}</td>
-                  <td class="n">{shown(computed, unit)}</td>
-                  <td class="n">{band === null ? "–" : figure(band)}</td>
-                  <td class="n">{ideal === null ? "–" : shown(ideal, unit)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      </details>
-    </section>
-  );
-}
+/** What the page is and how to read it. */
+const Introduction = ({ count }: { readonly count: number }) => (
+  <p>
+    {count} printed figures beside what the worksheet functions answer, drawn from the tables that
+    the project’s own tests read. The ideal law is Kf·i·m with Kf = 1.86 K·kg/mol, for water
+    activities Raoult’s law. The stated ± is one standard uncertainty, as UNCERTAINTY answers it.
+    What a fit has read proves little; so the sources kept back from the fits come first.
+  </p>
+);
 
 /** The page that holds what Rimeline computes against print, source by source. */
 export function validationPage(): string {
-  const all = comparisons();
-  const count = all.reduce((sum, { figures }) => sum + figures.length, 0);
+  const everything = comparisons();
+  const aside = everything.filter(({ use }) => use === "set aside");
+  const all = everything.filter(({ use }) => use !== "set aside");
   return page(
     "Rimeline: computed and printed",
     <main>
-      <style dangerouslySetInnerHTML={{ __html: STYLE }} />
+      <style dangerouslySetInnerHTML={{ __html: validationStyle }} />
       <nav>
         <a href="index.html">All functions</a>
       </nav>
       <h1>Computed and printed</h1>
-      <p>
-        {count} printed figures beside what Rimeline computes for them, from the tables its own
-        tests use. Dots are Rimeline, crosses the classroom’s ideal law (Kf·i·m; Raoult’s law for
-        water activity), grey strokes the standard uncertainty that Rimeline states. What a fit has
-        read proves little; so the sources kept back from the fits come first.
-      </p>
+      <Opening all={all} />
+      <Introduction count={all.reduce((sum, { figures }) => sum + figures.length, 0)} />
       <h2>Aims</h2>
       <p>
-        Set before the misses were looked at. Where one is missed, DEVELOPERS.md says why, under
-        “Known misses”.
+        The limits were set before the misses were looked at. What is missed stands first, with its
+        size and reason; DEVELOPERS.md says more under “Known misses”.
       </p>
-      <Targets all={all} />
+      <AimTable aims={aimsOf(all)} />
       <h2>All sources</h2>
-      <p>In K, for water activities in a_w.</p>
-      <Summary all={all} />
+      <SummaryTable all={all} />
       {all.map((comparison) => (
-        <Section {...comparison} />
+        <SourceSection {...comparison} />
       ))}
+      <section id="set-aside">
+        <h2>Set aside</h2>
+        <p>
+          Tables in print that no fit reads and no aim is held to, each with its reason and how far
+          it lies from what is computed.
+        </p>
+        <SetAsideTable tables={aside} />
+      </section>
     </main>,
   );
 }
