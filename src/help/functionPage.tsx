@@ -4,6 +4,7 @@ import { isProblem } from "../foundation/problem";
 import { NAMESPACE } from "../worksheet/namespace";
 import type { WorksheetFunction } from "../worksheet/worksheetFunction";
 import { callFormula } from "./callFormula";
+import { Mistakes, problemText } from "./Mistakes";
 import { page } from "./page";
 
 /** A function's page under help/. */
@@ -21,9 +22,27 @@ export function signatureOf({ name, parameters }: WorksheetFunction): string {
 const ROWS_SHOWN = 8;
 
 function shown(cell: Cell): string {
-  if (isProblem(cell)) return `${cell.kind === "badInput" ? "#VALUE!" : "#N/A"}: ${cell.message}`;
+  if (isProblem(cell)) return problemText(cell);
   if (typeof cell === "number") return String(Number(cell.toPrecision(6)));
   return cell === null ? "" : String(cell);
+}
+
+/** The unit of the answer as a sentence. */
+function unitText(unit: string): string {
+  const asGiven = /^as the (.*)$/.exec(unit);
+  if (asGiven) return `In the unit of the ${asGiven[1] ?? ""}.`;
+  switch (unit) {
+    case "1":
+      return "A number without a unit.";
+    case "fraction":
+      return "A fraction, from 0 to 1.";
+    case "table":
+      return "A table that spills, its header row first.";
+    case "text":
+      return "A text.";
+    default:
+      return `In ${unit}.`;
+  }
 }
 
 function Answer({ answer }: { readonly answer: Matrix }) {
@@ -45,13 +64,12 @@ function Answer({ answer }: { readonly answer: Matrix }) {
 
 function Arguments({ definition }: { readonly definition: WorksheetFunction }) {
   return (
-    <table>
+    <table class="list">
       {definition.parameters.map(({ name, description, optional }) => (
         <tr>
           <th scope="row">{name}</th>
           <td>
-            {description}
-            {optional && <span class="quiet"> Optional.</span>}
+            {description}.{optional && <span class="quiet"> Optional.</span>}
           </td>
         </tr>
       ))}
@@ -77,20 +95,27 @@ export function functionPage(definition: WorksheetFunction): string {
       <Arguments definition={definition} />
       <h2>Answer</h2>
       <p>
-        In {unit}. What can be put right in the cell is answered with #VALUE!, what is declined with
-        #N/A, each with one sentence that names the argument, the value and the limit.
+        {unitText(unit)} What can be put right in the cell is answered with #VALUE!, what is
+        declined with #N/A, each with one sentence that names the argument, the value and the limit.
       </p>
-      {method !== undefined && <h2>How it is computed</h2>}
-      {method !== undefined && <p>{method}</p>}
+      <h2>How it is computed</h2>
+      <p>{method ?? "Nothing is computed: the rows are read from the catalogue."}</p>
       <h2>Example</h2>
       <pre>{example.formula}</pre>
       <Answer answer={callFormula(example.formula)} />
+      <Mistakes definition={definition} />
       <h2>Sources</h2>
       <ul>
         {sources.map((key) => (
           <li>{bibliography[key]}</li>
         ))}
       </ul>
+      {sources.includes("stokesRobinson1966") && (
+        <p>
+          How far its numbers lie from print:{" "}
+          <a href="validation.html">computed and printed, source by source</a>.
+        </p>
+      )}
       {seeAlso.length > 0 && (
         <p>
           See also:{" "}

@@ -18,7 +18,7 @@ function indexPage(): string {
         Temperatures in °C, masses in g, molality in mol per kg of water, shares from 0 to 1. Every
         argument takes a cell, a range or an array.
       </p>
-      <table>
+      <table class="list">
         {worksheetFunctions.map(({ name, summary }) => (
           <tr>
             <th scope="row">

@@ -13,7 +13,14 @@ code, pre { font-family: ui-monospace, Consolas, monospace; font-size: 0.92em; }
 pre { border-inline-start: 3px solid var(--mark); margin: 0.5rem 0; padding: 0.4rem 0.7rem; white-space: pre-wrap; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; }
 th, td { border-bottom: 1px solid var(--line); padding: 0.3rem 0.5rem 0.3rem 0; text-align: start; vertical-align: top; }
+dt { margin-top: 0.5rem; }
+dd { margin: 0; padding-inline-start: 0.9rem; }
 .quiet { color: var(--quiet); }
 .wide { overflow-x: auto; }
-@media print { body { max-width: none; } nav { display: none; } }
+@media screen and (max-width: 30rem) {
+  .list, .list tbody, .list tr, .list th, .list td { display: block; padding-inline: 0; }
+  .list th { border: 0; padding-bottom: 0; }
+  .list td { padding-top: 0; }
+}
+@media print { body { max-width: none; } nav { display: none; } dt, h2 { break-after: avoid; } tr, pre { break-inside: avoid; } }
 `;
