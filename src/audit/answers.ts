@@ -50,3 +50,23 @@ export const componentPer100 = (
   component: string,
   ownIngredients: Mix["ownIngredients"],
 ) => numberFrom("COMPONENT", [[item]], [[100]], component, ownIngredients);
+
+const compositions = new WeakMap<Mix, ReadonlyMap<string, number>>();
+
+/** g of every part of a mix by name: water, solutes, fat…; empty when it cannot be computed. */
+export function compositionGrams(mix: Mix): ReadonlyMap<string, number> {
+  const known = compositions.get(mix);
+  if (known !== undefined) return known;
+  const table =
+    mix.items.length === 0
+      ? []
+      : callFunction("COMPOSITION", column(mix.items), column(mix.grams), mix.ownIngredients);
+  const parts = table.flatMap(([name, grams]): [string, number][] =>
+    typeof name === "string" && typeof grams === "number" && name !== "total"
+      ? [[name, grams]]
+      : [],
+  );
+  const grams = new Map(parts);
+  compositions.set(mix, grams);
+  return grams;
+}

@@ -9,7 +9,10 @@ export interface FormulaCell extends Place {
   readonly formula: string;
 }
 
-const CALLS_OUTSIDE = new RegExp(`_xl|WEBSERVICE|HYPERLINK|\\||\\b${NAMESPACE}\\.`, "i");
+const CALLS_OUTSIDE = new RegExp(
+  `_xl|WEBSERVICE|HYPERLINK|IMPORT|RTD|DDE|\\||\\b${NAMESPACE}\\.`,
+  "i",
+);
 
 const known = new WeakMap<WorkbookSheet, readonly FormulaCell[]>();
 

@@ -14,6 +14,8 @@ export interface Mix {
 export interface MeantMix extends Mix {
   /** False when an ingredient with an amount is unknown or ambiguous, or its amount unreadable. */
   readonly complete: boolean;
+  /** False when something with an amount is left out: an unknown ingredient, an unreadable amount. */
+  readonly whole: boolean;
   /** Where each item is written. */
   readonly names: readonly RecipeName[];
 }
@@ -23,20 +25,22 @@ export function meantMix(block: RecipeBlock, recipe: Recipe, check: ItemCheck): 
   const items: string[] = [];
   const grams: number[] = [];
   const names: RecipeName[] = [];
-  let complete = true;
+  let [complete, whole] = [true, true];
   for (const name of block.names) {
     const amount = amountOf(block, recipe, name);
-    if (amount.grams === null ? amount.unreadable !== null : amount.grams < 0) complete = false;
+    if (amount.grams === null ? amount.unreadable !== null : amount.grams < 0)
+      complete = whole = false;
     if (amount.grams === null || amount.grams <= 0) continue;
     const knowledge = check(name.item);
     if (knowledge.kind !== "known") complete = false;
+    if (knowledge.kind === "unknown") whole = false;
     if (knowledge.kind === "unknown") continue;
     // An ambiguous name stands for its first choice where a mistake elsewhere is sized.
     items.push(knowledge.kind === "known" ? name.item : (knowledge.choices[0] ?? name.item));
     grams.push(amount.grams);
     names.push(name);
   }
-  return { items, grams, names, complete, ownIngredients: block.ownIngredients };
+  return { items, grams, names, complete, whole, ownIngredients: block.ownIngredients };
 }
 
 const indexOf = (mix: MeantMix, { row, column }: RecipeName): number =>

@@ -1,5 +1,6 @@
+import { eachCell } from "./eachCell";
 import { FormulaColumns, type FormulaNode } from "./formulaColumns";
-import type { Workbook } from "./model";
+import type { Workbook, WorkbookSheet } from "./model";
 import { referencesOf } from "./references";
 
 /** A formula that needs its own answer, directly or through others; the sheet counts from zero. */
@@ -32,18 +33,42 @@ function namesOf(workbook: Workbook): (formula: string, depth?: number) => strin
   return expand;
 }
 
+function columnsOfFormulas(sheet: WorkbookSheet): ReadonlySet<number> {
+  const columns = new Set<number>();
+  eachCell(sheet, (_row, column, cell) => {
+    if (cell.sharedFormula !== undefined || cell.formula !== undefined) columns.add(column);
+  });
+  return columns;
+}
+
 /**
  * The circles among a workbook's formulas, each from the cell it comes back to onwards; at most 20. Told from
  * the references in the formulas and names: a circle through a table's column or INDIRECT is not seen, and
  * one behind an IF that is never taken is. Takes time in proportion to the formulas, not to what they read.
  */
 export function circularCells(workbook: Workbook): readonly (readonly CircularPlace[])[] {
-  const sheets = workbook.sheets.map((sheet, index) => new FormulaColumns(sheet, index));
   const sheetByName = new Map(
     workbook.sheets.map(({ name }, index) => [name.toLowerCase(), index]),
   );
   const withNames = namesOf(workbook);
+  const filled = workbook.sheets.map(columnsOfFormulas);
+  const sheets = workbook.sheets.map(
+    (sheet, index) => new FormulaColumns(sheet, index, (formula) => readsFormulas(index, formula)),
+  );
   const circles: FormulaNode[][] = [];
+
+  /** Most formulas read typed numbers only: they are in no circle. */
+  function readsFormulas(home: number, formula: string): boolean {
+    return referencesOf(withNames(formula)).some(({ sheet, range }) => {
+      const index = sheet === null ? home : sheetByName.get(sheet.toLowerCase());
+      const columns = index === undefined ? undefined : filled[index];
+      if (columns === undefined) return false;
+      for (const column of columns) {
+        if (column >= range.left && column <= range.right) return true;
+      }
+      return false;
+    });
+  }
 
   function* readBy(node: FormulaNode): Generator<FormulaNode, undefined> {
     for (const { sheet, range } of referencesOf(withNames(node.formula))) {

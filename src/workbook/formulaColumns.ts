@@ -51,9 +51,14 @@ export class FormulaColumns {
   readonly nodes: FormulaNode[] = [];
   private readonly columns = new Map<number, FormulaColumn>();
 
-  constructor(content: WorkbookSheet, sheet: number) {
+  /** `isWanted` leaves out formulas that cannot matter, before anything is kept of them. */
+  constructor(
+    content: WorkbookSheet,
+    sheet: number,
+    isWanted: (formula: string) => boolean = () => true,
+  ) {
     eachCell(content, (row, column, { formula }) => {
-      if (formula === undefined) return;
+      if (formula === undefined || !isWanted(formula)) return;
       const node: FormulaNode = { sheet, row, column, formula, state: "unread" };
       this.nodes.push(node);
       const known = this.columns.get(column) ?? new FormulaColumn();

@@ -1,10 +1,12 @@
-import type { Workbook, WorkbookSheet, WorkbookValue } from "../../src/workbook/model";
 import { rules } from "../../src/audit/rules";
 import type { ShortCell } from "../../src/workbook/sheetFromRows";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { findingsOf, of } from "./findingsOf";
+import { mixtureCases } from "./mixtureCases";
+import type { RuleCase } from "./ruleCase";
+import { structureCases } from "./structureCases";
 import { freshValues } from "./freshValues";
 
 /**
@@ -56,19 +58,9 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
   ];
 }
 
-interface Case {
-  readonly rule: string;
-  readonly what: string;
-  readonly rows: Rows | Readonly<Record<string, Rows>>;
-  /** Cells that are flagged; [] for a false example. */
-  readonly cells: readonly string[];
-  readonly extras?: Partial<WorkbookSheet>;
-  readonly workbook?: Partial<Workbook>;
-  /** What the first sheet's formulas give when calculated anew, by cell. */
-  readonly fresh?: Readonly<Record<string, WorkbookValue>>;
-}
-
-const CASES: readonly Case[] = [
+const CASES: readonly RuleCase[] = [
+  ...structureCases,
+  ...mixtureCases,
   // stale-value
   {
     rule: "stale-value",
@@ -754,7 +746,7 @@ const CASES: readonly Case[] = [
     cells: ["D4"],
   },
   {
-    rule: "formula-overwritten",
+    rule: "inconsistent-formula",
     what: "another formula among formulas",
     rows: priced(5, (row) => formula(row === 4 ? "B3*C4/1000" : `B${row}*C${row}/1000`, 1)),
     cells: ["D4"],

@@ -2,6 +2,7 @@ import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
 import { blocksDown } from "./blocksDown";
 import type { FinderContext } from "./finderContext";
+import { foldedName } from "./foldedName";
 import { knownItems, type ItemCheck } from "./knownItems";
 import { ownIngredientsAt, type OwnIngredients } from "./ownIngredients";
 import { plainWords } from "./plainWords";
@@ -38,6 +39,14 @@ function ownFor(sheet: WorkbookSheet, all: readonly OwnIngredients[]): OwnIngred
   return usable.find((own) => own.sheet === sheet) ?? usable[0] ?? null;
 }
 
+/** A list of ingredients is one, too, when a name has a letter that only looks right. */
+const forgiving =
+  (check: ItemCheck): ItemCheck =>
+  (name) => {
+    const knowledge = check(name);
+    return knowledge.kind === "unknown" ? check(foldedName(name)) : knowledge;
+  };
+
 function blocksOf(
   context: FinderContext,
   texts: SheetTexts,
@@ -73,7 +82,8 @@ export function findRecipes(workbook: Workbook): FoundRecipes {
   };
   const blocks = all.flatMap(({ sheet, texts }) => {
     const own = ownFor(sheet, ownIngredients);
-    const context = { sheet, ownIngredients: own?.matrix ?? null, check: checkFor(own) };
+    const check = forgiving(checkFor(own));
+    const context = { sheet, ownIngredients: own?.matrix ?? null, check };
     return blocksOf(context, texts, ownIngredients);
   });
   return { blocks, ownIngredients };

@@ -1,9 +1,12 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
 import { calledOutside, type FormulaCell } from "../calledOutside";
+import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { contains } from "../references";
 import { sheetTexts } from "../recipes/sheetTexts";
 import type { Rule } from "../rule";
 
@@ -11,36 +14,56 @@ const identity = { id: "formula-reaches-out", severity: "error" } as const;
 
 /** Formulas that fetch or start something outside: seen in pasted data, never needed in a recipe. */
 const REACHES_OUT: readonly (readonly [RegExp, string])[] = [
-  [/\bWEBSERVICE\s*\(/i, "fetches a page from the internet"],
-  [/\b(cmd|powershell|msexcel|rundll32|mshta)\s*\|/i, "starts a program"],
-  [/\bHYPERLINK\s*\([^)]*https?:[^)]*&/i, "puts the contents of cells into a web address"],
+  [/\b(WEBSERVICE|IMPORT(DATA|XML|HTML|FEED)|RTD)\s*\(/i, "fetches something from outside"],
+  [/\b(cmd|powershell|msexcel|rundll32|mshta|wscript)\s*(\.exe)?\s*'?\s*\|/i, "starts a program"],
+  [/^[=+@-]?\s*[\p{L}\d_.]+\s*\|\s*['"][^!]*['"]\s*!/iu, "starts a program"],
+  [/\bDDE(AUTO)?\s*\(/i, "starts a program"],
+  [/\bHYPERLINK\s*\([^)]*&/i, "puts the contents of cells into an address"],
+  [/\bHYPERLINK\s*\(\s*"(file:|\\\\|ftp:)/i, "leads to a file or another machine"],
 ];
+const LINK = /\bHYPERLINK\s*\(/i;
 
-/** Formulas, and texts that would run as one when they are pasted or imported again. */
-function candidates(sheet: WorkbookSheet): FormulaCell[] {
-  const texts = [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+/** What a formula, or a text that would run as one, does outside; null when it does nothing there. */
+export function reachesOutHow(formula: string): string | null {
+  const match = REACHES_OUT.find(([pattern]) => pattern.test(formula));
+  if (match !== undefined) return match[1];
+  return LINK.test(formula) && /^[=+@-]/.test(formula)
+    ? "hides an address behind other words"
+    : null;
+}
+
+/** Texts that would run as a formula when they are pasted or imported again. */
+function textsOf(sheet: WorkbookSheet): FormulaCell[] {
+  return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
     columns.flatMap((column) => {
       const formula = textAt(sheet, row, column);
       return /^[=+@-]/.test(formula) ? { row, column, formula } : [];
     }),
   );
-  return [...calledOutside(sheet), ...texts];
+}
+
+/** A link in a recipe's own cells was pasted with the data; elsewhere people link to their suppliers. */
+const isLinkInData = (blocks: readonly RecipeBlock[], { row, column, formula }: FormulaCell) =>
+  LINK.test(formula) && blocks.some(({ range }) => contains(range, row, column));
+
+function findOn({ blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
+  const here = blocks.filter((block) => block.sheet === sheet);
+  return [...calledOutside(sheet), ...textsOf(sheet)].flatMap((cell): Finding[] => {
+    const link = isLinkInData(here, cell) ? "hides an address behind other words" : null;
+    const how = reachesOutHow(cell.formula) ?? link;
+    if (how === null) return [];
+    return [
+      findingAt(identity, sheet, cell, {
+        message: `${cellName(cell.row, cell.column)} ${how}: ${cell.formula.slice(0, 60)}`,
+        effect: null,
+        fix: "Delete it unless you put it there yourself.",
+      }),
+    ];
+  });
 }
 
 export const reachesOut: Rule = {
   ...identity,
   title: "A formula fetches or starts something outside the workbook",
-  find: ({ workbook }) =>
-    workbook.sheets.flatMap((sheet) =>
-      candidates(sheet).flatMap(({ row, column, formula }): Finding[] => {
-        const match = REACHES_OUT.find(([pattern]) => pattern.test(formula));
-        if (match === undefined) return [];
-        const evidence = {
-          message: `${cellName(row, column)} ${match[1]}: ${formula.slice(0, 60)}`,
-          effect: null,
-          fix: "Delete it unless you put it there yourself.",
-        };
-        return [findingAt(identity, sheet, { row, column }, evidence)];
-      }),
-    ),
+  find: (context) => context.workbook.sheets.flatMap((sheet) => findOn(context, sheet)),
 };

@@ -5,15 +5,13 @@ import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
 import { textAt } from "../recipes/cells";
+import { foldedName } from "../recipes/foldedName";
+import { isNoFood } from "../recipes/isNoFood";
 import { plainWords } from "../recipes/plainWords";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "unknown-ingredient", severity: "error" } as const;
-
-/** Rows of a costing sheet that are no food. Common practice, no source. */
-const NO_FOOD =
-  /\b(sticks?|box(es)?|labels?|wrappers?|bags?|cups? and lids?|lids?|tubs?|moulds?|molds?|napkins?|packaging|labou?r|work|energy|electricity|rent|delivery|stiele?|schachteln?|etiketten?|verpackung|arbeit\w*|strom|miete)\b/i;
 
 /** Share of the recipe's mass that has this name, at its largest over the block's recipes, in %. */
 function largestShare(block: RecipeBlock, name: RecipeName): number {
@@ -46,8 +44,10 @@ function finding(
   name: RecipeName,
 ): Finding | null {
   const knowledge = context.checkFor(block)(name.item);
-  if (knowledge.kind !== "unknown" || NO_FOOD.test(name.item)) return null;
+  if (knowledge.kind !== "unknown" || isNoFood(name.item)) return null;
   if (titles.has(plainWords(name.item))) return null;
+  // Letters that only look right have a rule of their own, which knows the name that is meant.
+  if (context.checkFor(block)(foldedName(name.item)).kind !== "unknown") return null;
   const share = largestShare(block, name);
   if (share === 0) return null;
   const match = findItem(name.item);

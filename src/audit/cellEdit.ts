@@ -1,0 +1,28 @@
+import { cellName } from "../workbook/address";
+import type { WorkbookSheet } from "../workbook/model";
+import type { CellEdit } from "./finding";
+import type { Place } from "./recipes/recipeBlock";
+
+/** A cell's content as an edit names it: its formula with "=", else its value; null for what no edit can restore. */
+function contentOf(sheet: WorkbookSheet, { row, column }: Place): string | number | null {
+  const cell = sheet.cellAt(row, column);
+  if (cell?.formula !== undefined) return cell.spills === undefined ? `=${cell.formula}` : null;
+  const value = cell?.value ?? "";
+  return typeof value === "string" || typeof value === "number" ? value : null;
+}
+
+/** The change of one cell to a new content; none where it holds an error, a truth value or a spilling formula. */
+export function cellEdit(
+  sheet: WorkbookSheet,
+  place: Place,
+  to: string | number,
+): readonly CellEdit[] {
+  const from = contentOf(sheet, place);
+  return from === null || from === to
+    ? []
+    : [{ sheet: sheet.name, cell: cellName(place.row, place.column), from, to }];
+}
+
+/** The change of a typed number; none where a formula gives it: then a person decides. */
+export const numberEdit = (sheet: WorkbookSheet, place: Place, to: number): readonly CellEdit[] =>
+  sheet.cellAt(place.row, place.column)?.formula === undefined ? cellEdit(sheet, place, to) : [];

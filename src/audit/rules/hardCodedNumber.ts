@@ -1,0 +1,98 @@
+import { solutes } from "../../catalogue/solutes";
+import { rangeName } from "../../workbook/address";
+import { eachCell } from "../../workbook/eachCell";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import { NAMESPACE } from "../../worksheet/namespace";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { formulaNumbers, type FormulaNumber } from "../formulaNumbers";
+import type { Rule } from "../rule";
+
+const identity = { id: "hard-coded-number", severity: "warning" } as const;
+
+/** Numbers that are no input: nothing, one, halves, and powers of ten. */
+const PLAIN = new Set([0, 1, 2, 10, 100, 1000, 1e4, 1e6, 0.1, 0.01, 0.001, 0.5]);
+/** Factors between units (NIST Handbook 44, appendix C; ITS-90 for 273.15) and hours, minutes and seconds. */
+const FACTORS = [
+  28.349523, 453.59237, 0.45359237, 2.2046226, 29.57353, 236.58824, 14.786765, 4.9289216, 3.7854118,
+  0.035273962, 273.15, 459.67, 1.8, 32, 60, 24, 3600, 4.184, 4.1868, 8.314,
+];
+/** Constants of nature have their own rule: Kf and Kb of water, right or wrong, and the density of ethanol. */
+const CONSTANTS = [1.86, 18.6, 0.186, 3.35, 0.512, 0.789];
+const CLOSE = 0.004;
+
+/** Functions whose numbers are places, digits or choices. */
+const CHOOSING =
+  /^(ROUND\w*|MROUND|CEILING\S*|FLOOR\S*|TRUNC|FIXED|[VHX]?LOOKUP|INDEX|X?MATCH|CHOOSE|OFFSET|LEFT|RIGHT|MID|LARGE|SMALL|TEXT\w*|DATE|TIME|SUBTOTAL|AGGREGATE|ROW|COLUMN|MOD|POWER|LOG|SEQUENCE|TAKE|DROP|RANK\S*|CONVERT|ADDRESS|INDIRECT|REPT|SUBSTITUTE|FIND|SEARCH|QUARTILE\S*|PERCENTILE\S*|CHAR|CODE|IFERROR|IFNA|BASE|DECIMAL)$/;
+
+const COMPARISON = /^(<|>|=|<>|<=|>=)$/;
+
+const isNear = (value: number, list: readonly number[]): boolean =>
+  list.some((one) => Math.abs(value / one - 1) < CLOSE);
+
+const isMolarMass = (value: number): boolean =>
+  value > 15 && solutes.some(({ molarMass }) => Math.abs(value / molarMass.value - 1) < 0.001);
+
+function isInput({ value, inFunction, before, after }: FormulaNumber): boolean {
+  if (PLAIN.has(value) || isNear(value, FACTORS) || isNear(value, CONSTANTS)) return false;
+  if (before === "^" || COMPARISON.test(before) || COMPARISON.test(after)) return false;
+  if (CHOOSING.test(inFunction) || inFunction.startsWith(`${NAMESPACE}.`)) return false;
+  return !isMolarMass(value);
+}
+
+const HAS_DIGITS = /(?<![\p{L}\p{N}_.$:])[\d.]+(?![\p{L}\p{N}_(:!])/u;
+const HAS_REFERENCE = /[A-Z]{1,3}\$?\d|\[|\p{L}{2,}(?![\p{L}\p{N}_.]*\()/iu;
+/** °F to °C and back. */
+const FIVE_NINTHS = /\b(5\s*\/\s*9|9\s*\/\s*5)\b/g;
+
+/** The inputs that a formula holds itself; a sum of typed numbers alone is an input written out. */
+function inputsIn(formula: string): readonly string[] {
+  if (!HAS_DIGITS.test(formula) || !HAS_REFERENCE.test(formula)) return [];
+  return formulaNumbers(formula.replace(FIVE_NINTHS, "1"))
+    .filter(isInput)
+    .map(({ text }) => text);
+}
+
+interface Run {
+  range: CellRange;
+  readonly numbers: string;
+}
+
+/** Cells one below the other with the same numbers are told together. */
+function runsOn(sheet: WorkbookSheet): Run[] {
+  const runs: Run[] = [];
+  const lastIn = new Map<number, Run>();
+  eachCell(sheet, (row, column, cell) => {
+    const text = cell.sharedFormula ?? cell.formula;
+    if (text === undefined) return;
+    const numbers = inputsIn(text).join(", ");
+    if (numbers === "") return;
+    const last = lastIn.get(column);
+    if (last?.numbers === numbers && last.range.bottom === row - 1) {
+      last.range = { ...last.range, bottom: row };
+      return;
+    }
+    const run = { range: { top: row, left: column, bottom: row, right: column }, numbers };
+    lastIn.set(column, run);
+    runs.push(run);
+  });
+  return runs;
+}
+
+function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
+  const many = numbers.includes(",");
+  return findingAt(identity, sheet, range, {
+    message: `The formula${range.top === range.bottom ? "" : "s"} in ${rangeName(range)} hold${range.top === range.bottom ? "s" : ""} the typed number${many ? "s" : ""} ${numbers.slice(0, 60)}: whoever changes ${many ? "them" : "it"} has to find ${many ? "them" : "it"} first.`,
+    effect: null,
+    fix: "Give the number a cell of its own with a label and a unit, and refer to it.",
+  });
+}
+
+export const hardCodedNumber: Rule = {
+  ...identity,
+  title: "A formula holds a number that belongs in a cell",
+  find: ({ blocks }) =>
+    [...new Set(blocks.map(({ sheet }) => sheet))].flatMap((sheet) =>
+      runsOn(sheet).map((run) => finding(sheet, run)),
+    ),
+};

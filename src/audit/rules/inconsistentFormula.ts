@@ -1,0 +1,30 @@
+import { cellName } from "../../workbook/address";
+import { cellEdit } from "../cellEdit";
+import { comparedReferences } from "../comparedReferences";
+import { filledLines, patternAt, type FilledLine } from "../filledLines";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import type { Rule } from "../rule";
+
+const identity = { id: "inconsistent-formula", severity: "warning" } as const;
+
+function findIn(line: FilledLine): Finding[] {
+  const { sheet, strangers } = line;
+  return strangers.flatMap((place) => {
+    const formula = sheet.cellAt(place.row, place.column)?.formula;
+    const expected = patternAt(line, place);
+    if (formula === undefined || comparedReferences(formula, expected).kind === "fixing") return [];
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)} has the formula =${formula.slice(0, 80)}, unlike the cells around it (=${expected.slice(0, 80)}).`,
+      effect: null,
+      fix: `Enter =${expected}, if the difference is not meant.`,
+      edits: cellEdit(sheet, place, `=${expected}`),
+    });
+  });
+}
+
+export const inconsistentFormula: Rule = {
+  ...identity,
+  title: "One formula is unlike the others of its column",
+  find: ({ blocks }) => blocks.flatMap((block) => filledLines(block).flatMap(findIn)),
+};

@@ -1,0 +1,82 @@
+import { cellName, columnName } from "../../workbook/address";
+import type { AuditContext } from "../context";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { labelledNumbers } from "../labels";
+import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+import { textAt } from "../recipes/cells";
+import { unitFromFormat, unitFromWord } from "../recipes/unit";
+import type { Rule } from "../rule";
+
+const identity = { id: "input-without-unit", severity: "note" } as const;
+
+const SAYS_DEGREES = /°|º|\b(celsius|fahrenheit|kelvin|deg|grad)\b|[([,]\s*[cfk]\s*[)\]]?$/i;
+/** "All amounts in grams" anywhere on the sheet is a unit too. */
+const SAYS_MASS =
+  /\b(in|all|alle|angaben)\b.{0,20}\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
+
+function saysMass({ sheet }: RecipeBlock): boolean {
+  return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
+    columns.some((column) => SAYS_MASS.test(textAt(sheet, row, column))),
+  );
+}
+
+/** Amounts for which neither header nor cell, format, total or the sheet names a unit. */
+function amountFindings(block: RecipeBlock): Finding[] {
+  const { sheet, names, unitColumn, recipes, layout, range } = block;
+  const [recipe] = recipes;
+  const [first] = names;
+  if (recipe?.unitAssumed !== true || first === undefined || unitColumn !== null) return [];
+  const place = amountPlace(block, recipe, first);
+  const besides = names.some((name) => {
+    const { row, column } = amountPlace(block, recipe, name);
+    const cell = sheet.cellAt(row, column);
+    const beside = layout === "down" ? textAt(sheet, row, column + 1) : "";
+    return (
+      typeof cell?.value === "string" ||
+      unitFromFormat(cell?.format) !== null ||
+      unitFromWord(beside) !== null
+    );
+  });
+  if (besides || saysMass(block)) return [];
+  const where =
+    layout === "down"
+      ? { row: block.headerRow ?? place.row, column: recipe.line }
+      : { row: range.top, column: first.column };
+  const what = layout === "down" ? `column ${columnName(recipe.line)}` : "this table";
+  return [
+    findingAt(identity, sheet, where, {
+      message: `No unit is written for the amounts of ${what}; they were taken for grams.`,
+      effect: null,
+      fix: 'Write the unit in the header, for example "Amount (g)".',
+    }),
+  ];
+}
+
+function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
+  if (blocks.length === 0) return [];
+  return labelledNumbers(workbook, ["temperature"]).flatMap(
+    ({ sheet, row, column, label, beside, value }) => {
+      const format = sheet.cellAt(row, column)?.format ?? "";
+      const above = textAt(sheet, row - 1, column);
+      if ([label, beside, format, above].some((text) => SAYS_DEGREES.test(text))) return [];
+      return findingAt(
+        identity,
+        sheet,
+        { row, column },
+        {
+          message: `${cellName(row, column)}, "${label}", is ${value} without a unit: °C is assumed.`,
+          effect: null,
+          fix: "Write °C or °F beside it or in its label.",
+        },
+      );
+    },
+  );
+}
+
+export const inputWithoutUnit: Rule = {
+  ...identity,
+  title: "An input has no unit",
+  find: (context) => [...context.blocks.flatMap(amountFindings), ...temperatureFindings(context)],
+};

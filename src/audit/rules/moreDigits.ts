@@ -1,0 +1,86 @@
+import { cellName } from "../../workbook/address";
+import type { WorkbookCell } from "../../workbook/model";
+import type { AuditContext } from "../context";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { amountPlace, type Place } from "../recipes/recipeBlock";
+import { unitText } from "../recipes/unit";
+import type { StatedResult } from "../statedResults";
+import type { Rule } from "../rule";
+import type { WorkbookSheet } from "../../workbook/model";
+
+const identity = { id: "more-digits-than-known", severity: "note" } as const;
+
+/** Decimals that an amount can have: a tenth of a gram is what a kitchen scale shows. Common practice, no source. */
+const AMOUNT_DECIMALS: Readonly<Record<string, number>> = {
+  g: 2,
+  kg: 5,
+  oz: 3,
+  lb: 4,
+  "%": 3,
+  fraction: 5,
+};
+
+/** Decimals that a computed answer can have: real recipes are known to a few hundredths of a kelvin at best. */
+const RESULT_DECIMALS: Readonly<Record<StatedResult["unit"], number>> = {
+  ...{ "°C": 3, "°F": 3, K: 3, "mol/kg": 4, fraction: 4, "%": 2 },
+};
+
+function decimalsOf(value: number): number {
+  const [, decimals = "", exponent = "0"] = /\.(\d+)(?:e([-+]\d+))?$/.exec(String(value)) ?? [];
+  return Math.max(0, decimals.length - Number(exponent));
+}
+
+/** The decimals a cell claims: those of its format, else those typed; a formula without a format claims none. */
+function claimed({ value, format, formula }: WorkbookCell): number | null {
+  if (typeof value !== "number") return null;
+  const [section = ""] = (format ?? "").replace(/"[^"]*"|\\./g, "").split(";");
+  const shown = /[0#]/.test(section) ? (/\.([0#?]+)/.exec(section)?.[1]?.length ?? 0) : null;
+  if (shown !== null) return /%/.test(section) ? shown + 2 : shown;
+  return formula === undefined ? decimalsOf(value) : null;
+}
+
+function findingFor(
+  sheet: WorkbookSheet,
+  place: Place,
+  most: number | undefined,
+  unit: string,
+): Finding[] {
+  const cell = sheet.cellAt(place.row, place.column);
+  const decimals = cell === undefined ? null : claimed(cell);
+  if (decimals === null || most === undefined || decimals <= most) return [];
+  return [
+    findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)} claims ${decimals} decimals of ${unit}; what it is made from is known to ${most} at most.`,
+      effect: null,
+      fix: `Show ${most} decimals or fewer.`,
+    }),
+  ];
+}
+
+/** A ledger of thousands of recipes is looked at by its first ones. */
+const MOST_RECIPES = 1000;
+
+function findAll({ blocks, results }: AuditContext): Finding[] {
+  const amounts = blocks.flatMap((block) =>
+    block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
+      const unit = unitText(recipe.unit);
+      if (block.unitColumn !== null && recipe.unitAssumed) return [];
+      return block.names.flatMap((name) =>
+        findingFor(block.sheet, amountPlace(block, recipe, name), AMOUNT_DECIMALS[unit], unit),
+      );
+    }),
+  );
+  const answers = results
+    .slice(0, MOST_RECIPES)
+    .flatMap((result) =>
+      findingFor(result.sheet, result, RESULT_DECIMALS[result.unit], result.unit),
+    );
+  return [...amounts, ...answers];
+}
+
+export const moreDigits: Rule = {
+  ...identity,
+  title: "A number has more digits than the data behind it",
+  find: findAll,
+};

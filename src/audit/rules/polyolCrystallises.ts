@@ -1,0 +1,51 @@
+import { iceFraction } from "../answers";
+import { rounded } from "../effect";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import type { Rule } from "../rule";
+import {
+  judgedRecipes,
+  mainSource,
+  per100Water,
+  solubility20,
+  titleOf,
+  type JudgedRecipe,
+} from "../solubility";
+
+const identity = { id: "polyol-will-crystallise", severity: "warning" } as const;
+
+/** These two do not stay in solution beyond their solubility as sugars do. Common practice, no source. */
+const CRYSTALLISE = ["erythritol", "mannitol"] as const;
+/** The household freezer in which a batch is kept. */
+const STORED_AT_C = -18;
+
+/**
+ * In the freezer the substance stands in the water that is not ice. More there than dissolves even at 20 °C
+ * cannot stay dissolved: it is less in the cold.
+ */
+function findIn(judged: JudgedRecipe): Finding[] {
+  const { mix, block, recipe } = judged;
+  return CRYSTALLISE.flatMap((substance) => {
+    const [there, limit] = [per100Water(mix, substance), solubility20(substance)];
+    if (there === 0 || limit === null || there > limit) return []; // more than dissolves at all: told elsewhere
+    const ice = iceFraction(mix, STORED_AT_C, "water");
+    const cold = ice === null || ice >= 1 ? null : there / (1 - ice);
+    if (cold === null || cold <= limit) return [];
+    return findingAt(identity, block.sheet, mainSource(judged, substance), {
+      message: `The ${substance} in ${titleOf(recipe).replace("The", "the")} will crystallise: at −18 °C the water left liquid has ${rounded(cold, 0)} g per 100 g, and not even at 20 °C do more than ${limit} g dissolve.`,
+      effect: {
+        quantity: `${substance} per 100 g of unfrozen water at −18 °C`,
+        from: rounded(cold, 0),
+        to: limit,
+        unit: "g",
+      },
+      fix: `Replace part of the ${substance} by a sugar that stays dissolved.`,
+    });
+  });
+}
+
+export const polyolCrystallises: Rule = {
+  ...identity,
+  title: "Erythritol or mannitol that will crystallise in the freezer",
+  find: (context) => judgedRecipes(context).flatMap(findIn),
+};

@@ -1,0 +1,103 @@
+import { cellName, rangeName } from "../../workbook/address";
+import type { CellRange } from "../../workbook/model";
+import { cellEdit } from "../cellEdit";
+import { comparedReferences } from "../comparedReferences";
+import { filledLines, patternAt, type FilledLine } from "../filledLines";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { referencesOf } from "../references";
+import type { Rule } from "../rule";
+
+const identity = { id: "reference-slips", severity: "warning" } as const;
+
+/** One cell whose reference is fixed where those around it move, or the other way round. */
+function strangersIn(line: FilledLine): Finding[] {
+  const { sheet, strangers } = line;
+  return strangers.flatMap((place) => {
+    const formula = sheet.cellAt(place.row, place.column)?.formula;
+    const expected = patternAt(line, place);
+    const difference = formula === undefined ? null : comparedReferences(formula, expected);
+    if (difference?.kind !== "fixing") return [];
+    const now = difference.sameCells ? "; it reads the same cells for now" : "";
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)} has =${formula?.slice(0, 80)} where the cells around it have =${expected.slice(0, 80)}: a $ is missing or too much${now}.`,
+      effect: null,
+      fix: `Enter =${expected}.`,
+      edits: cellEdit(sheet, place, `=${expected}`),
+    });
+  });
+}
+
+interface Drift {
+  readonly anchor: Place;
+  /** The rows in which the reference has left its cell. */
+  readonly wrong: CellRange;
+}
+
+/**
+ * A whole column filled down without a $: its first row reads a total or a single number below the list, the
+ * next rows read what stands below that, which is nothing.
+ */
+function driftIn(
+  block: RecipeBlock,
+  { sheet, length, placeAt, pattern }: FilledLine,
+): Drift | null {
+  const [first, second, last] = [placeAt(0), placeAt(1), placeAt(length - 1)];
+  if (block.layout !== "down" || first.column !== second.column) return null;
+  const bottomName = Math.max(...block.names.map(({ row }) => row));
+  for (const { sheet: other, range } of referencesOf(pattern)) {
+    const single = range.top === range.bottom && range.left === range.right;
+    const outside = range.top > bottomName;
+    if (other !== null || !single || !outside || !isRelative(pattern, range)) continue;
+    const number = (row: number) => typeof sheet.cellAt(row, range.left)?.value === "number";
+    const steps = Array.from({ length: last.row - first.row }, (_, at) => at + 1);
+    if (number(range.top) && !steps.some((step) => number(range.top + step))) {
+      return {
+        anchor: { row: range.top, column: range.left },
+        wrong: { top: second.row, bottom: last.row, left: first.column, right: first.column },
+      };
+    }
+  }
+  return null;
+}
+
+/** Whether the row of a cell is not fixed in a formula. */
+const isRelative = (formula: string, { top, left }: CellRange): boolean =>
+  new RegExp(
+    `(?<![A-Z0-9$!:])\\$?${cellName(top, left).replace(/\d+/, "")}${top + 1}(?![0-9:])`,
+    "i",
+  ).test(formula);
+
+const placesOf = ({ length, placeAt }: FilledLine): Place[] =>
+  Array.from({ length }, (_, at) => placeAt(at));
+
+function driftFinding(block: RecipeBlock, line: FilledLine): Finding[] {
+  const drift = driftIn(block, line);
+  if (drift === null) return [];
+  const { anchor, wrong } = drift;
+  const cell = cellName(anchor.row, anchor.column);
+  const fixed = cell.replace(/([A-Z]+)(\d+)/, "$1$$$2");
+  const first = line.placeAt(0);
+  const mended = line.pattern.replace(new RegExp(`(?<![A-Z0-9$])${cell}(?![0-9])`, "gi"), fixed);
+  const repaired = { ...line, pattern: mended };
+  return [
+    findingAt(identity, line.sheet, wrong, {
+      message: `${rangeName(wrong)}: the formula of ${cellName(first.row, first.column)} reads ${cell}, and filled down without a $ its copies read the blank cells below it.`,
+      effect: null,
+      fix: `Write ${fixed} in ${cellName(first.row, first.column)} and fill it down again.`,
+      edits: placesOf(line).flatMap((place) =>
+        cellEdit(line.sheet, place, `=${patternAt(repaired, place)}`),
+      ),
+    }),
+  ];
+}
+
+export const referenceSlips: Rule = {
+  ...identity,
+  title: "A reference is fixed where those around it move, or the other way round",
+  find: ({ blocks }) =>
+    blocks.flatMap((block) =>
+      filledLines(block).flatMap((line) => [...strangersIn(line), ...driftFinding(block, line)]),
+    ),
+};
