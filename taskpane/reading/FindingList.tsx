@@ -3,9 +3,8 @@ import type { Finding, Severity } from "../../src/audit/finding";
 import type { ReportedFinding } from "../../src/audit/report/auditReport";
 import type { Workbook } from "../../src/workbook/model";
 import type { PaneContext } from "../view";
-import { Accept } from "./Accept";
+import { FindingActions } from "./FindingActions";
 import { FindingItem } from "./FindingItem";
-import { Mend } from "./Mend";
 
 const MOST_AT_ONCE = 50; // more are drawn when asked for: thousands would stop the pane
 
@@ -35,21 +34,13 @@ export function FindingList(props: FindingListProps) {
             finding={finding}
             onGo={onGo}
           >
-            <div class="finding-actions">
-              {finding.edits !== undefined && finding.edits.length > 0 && (
-                <Mend
-                  context={context}
-                  finding={finding}
-                  workbook={workbook}
-                  onWritten={onWritten}
-                />
-              )}
-              <Accept
-                context={context}
-                place={`${finding.sheet}!${finding.cell}`}
-                onAccept={(reason) => onAccept(finding.key, reason)}
-              />
-            </div>
+            <FindingActions
+              context={context}
+              finding={finding}
+              workbook={workbook}
+              onAccept={(reason) => onAccept(finding.key, reason)}
+              onWritten={onWritten}
+            />
           </FindingItem>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { AuditReport } from "../../src/audit/report/auditReport";
+import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 import { reportRows } from "./reportRows";
@@ -20,7 +21,7 @@ const today = (): string => new Date().toISOString().slice(0, 10);
 export function Keeping(props: KeepingProps) {
   const { context, report, acceptanceSheet, isStored, onStored } = props;
   const { host, words, announce } = context;
-  const { reportSheet, acceptanceSheet: texts } = words.readThrough;
+  const { reportSheet, page, acceptanceSheet: texts } = words.readThrough;
   const { fault, run } = useHostTask(context);
   const [told, setTold] = useState<string | null>(null);
   const tell = (sentence: string) => {
@@ -33,6 +34,12 @@ export function Keeping(props: KeepingProps) {
       const rows = reportRows(report, words, today());
       tell(reportSheet.added(await host.addSheet(reportSheet.name, rows)));
     });
+  const savePage = async () => {
+    const { htmlReport } = await import("../../src/audit/report/htmlReport");
+    const file = `${reportSheet.name} ${today()}.html`;
+    saveFile(file, new Blob([htmlReport(page.workbook, report)], { type: "text/html" }));
+    tell(page.saved(file));
+  };
   const sentenceOf = ({ outcome, sheet }: Stored): string => {
     if (outcome === "changed meanwhile") return texts.changed(sheet);
     if (outcome === "not ours") return texts.notOurs(sheet);
@@ -53,6 +60,9 @@ export function Keeping(props: KeepingProps) {
       <div class="buttons">
         <button type="button" class="small" onClick={() => void addReport()}>
           {reportSheet.add}
+        </button>
+        <button type="button" class="small" onClick={() => void run(savePage)}>
+          {page.save}
         </button>
         {!isStored && (
           <button type="button" class="small" onClick={() => void store()}>

@@ -1,7 +1,6 @@
 import { useRef, useState } from "preact/hooks";
 import type { Finding, Severity } from "../../src/audit/finding";
 import type { AuditReport } from "../../src/audit/report/auditReport";
-import type { Workbook } from "../../src/workbook/model";
 import type { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 import { AcceptedList } from "./AcceptedList";
@@ -10,12 +9,13 @@ import { Keeping } from "./Keeping";
 import { ReadRecipes } from "./ReadRecipes";
 import { SeverityFilter } from "./SeverityFilter";
 import type { useAcceptances } from "./useAcceptances";
+import type { Reading } from "./useReading";
 
 const SEVERITIES: readonly Severity[] = ["error", "warning", "note"];
 
 interface ReadReportProps {
   readonly context: PaneContext;
-  readonly workbook: Workbook;
+  readonly reading: Reading;
   readonly report: AuditReport;
   readonly acceptances: ReturnType<typeof useAcceptances>;
   readonly run: ReturnType<typeof useHostTask>["run"];
@@ -24,7 +24,7 @@ interface ReadReportProps {
 
 /** What the reading found, worst first; what was accepted; what was read as a recipe; what can be kept. */
 export function ReadReport(props: ReadReportProps) {
-  const { context, workbook, report, acceptances, run, onWritten } = props;
+  const { context, reading, report, acceptances, run, onWritten } = props;
   const { words, host, announce } = context;
   const texts = words.readThrough;
   const [hidden, setHidden] = useState<ReadonlySet<Severity>>(new Set());
@@ -64,9 +64,9 @@ export function ReadReport(props: ReadReportProps) {
         ({ severity, findings }) =>
           findings.length > 0 && (
             <FindingList
-              key={severity}
+              key={`${severity} ${reading.turn}`} // what was said of a finding is of its reading
               context={context}
-              workbook={workbook}
+              workbook={reading.workbook}
               severity={severity}
               findings={findings}
               onGo={go}

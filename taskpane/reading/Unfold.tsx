@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import "../insert/insertPanel.css";
 
 interface UnfoldProps {
@@ -15,7 +15,7 @@ export function Unfold({ label, fullLabel, title, children }: UnfoldProps) {
   const [isOpen, setOpen] = useState(false);
   const opener = useRef<HTMLButtonElement>(null);
   const panel = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isOpen) panel.current?.querySelector<HTMLElement>("input, button")?.focus();
   }, [isOpen]);
   const close = () => {

@@ -1,5 +1,4 @@
 import { useRef, useState } from "preact/hooks";
-import { auditInSteps } from "../../src/audit/auditInSteps";
 import type { AuditReport } from "../../src/audit/report/auditReport";
 import type { Workbook } from "../../src/workbook/model";
 import { useHostTask } from "../components/useHostTask";
@@ -8,6 +7,8 @@ import type { PaneContext } from "../view";
 import { inSlices } from "./inSlices";
 
 export interface Reading {
+  /** Which reading of this sitting it is. */
+  readonly turn: number;
   readonly workbook: Workbook;
   readonly report: AuditReport;
 }
@@ -19,6 +20,7 @@ export function useReading(context: PaneContext, onRead: (reading: Reading) => v
   const { fault, run } = useHostTask(context);
   const [progress, setProgress] = useState<string | null>(null);
   const [reading, setReading] = useState<Reading | null>(null);
+  const turns = useRef(0);
   const running = useRef<AbortController | null>(null);
 
   const read = async (signal: AbortSignal) => {
@@ -28,13 +30,16 @@ export function useReading(context: PaneContext, onRead: (reading: Reading) => v
       onSheet: (done, total) => setProgress(texts.sheets(done, total)),
     });
     setProgress(texts.checks);
+    // The rules are a third of the pane: they are loaded when they are first needed.
+    const { auditInSteps } = await import("../../src/audit/auditInSteps");
     const report = await inSlices(
       auditInSteps(workbook),
       ({ done, total }) => setProgress(texts.checking(done, total)),
       signal,
     );
-    setReading({ workbook, report });
-    onRead({ workbook, report });
+    const next = { turn: (turns.current += 1), workbook, report };
+    setReading(next);
+    onRead(next);
     announce(texts.result(report.findings.length));
   };
   const start = async () => {

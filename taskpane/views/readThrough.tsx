@@ -43,7 +43,7 @@ function ReadThrough({ context }: ViewProps) {
         <div hidden={progress !== null}>
           <ReadReport
             context={context}
-            workbook={reading.reading.workbook}
+            reading={reading.reading}
             report={acceptances.shown}
             acceptances={acceptances}
             run={reading.run}

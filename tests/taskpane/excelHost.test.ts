@@ -1,4 +1,5 @@
 import { excelHost } from "../../taskpane/excelHost";
+import { Cancelled } from "../../taskpane/office/cancelled";
 import { hostSentence } from "../../taskpane/office/hostSentence";
 import { english } from "../../taskpane/words/english";
 import { FakeError, fakeExcel, type FakeBook } from "./fakeExcel";
@@ -143,6 +144,14 @@ describe("reading the whole workbook", () => {
     const { sheets } = await host.readWorkbook({ mostRows: 2 });
     expect(sheets[0]!.rowCount).toBe(2);
     expect(sheets[0]!.cellAt(1, 0)).toMatchObject({ value: "water" });
+  });
+
+  test("ends when it is asked to, before the next sheet or part", async () => {
+    const { host, state } = hostOf(book());
+    const stop = new AbortController();
+    const reading = host.readWorkbook({ signal: stop.signal, onSheet: () => stop.abort() });
+    await expect(reading).rejects.toBeInstanceOf(Cancelled);
+    expect(state.syncs).toBeLessThan(6);
   });
 
   test("leaves selection, sheet and undo history as they are", async () => {

@@ -5,8 +5,10 @@ import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import german from "@univerjs/preset-sheets-core/locales/de-DE";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
+import "@univerjs/sheets-numfmt/facade";
 import "@univerjs/sheets-table/facade";
 import { defaultTheme } from "@univerjs/themes";
+import { undoHistoryOverride } from "./undoHistory";
 
 export type Language = "en" | "de";
 
@@ -22,6 +24,7 @@ export function createGrid(container: HTMLElement, language: Language): FUniver 
     locale: LOCALES[language],
     locales: { [LocaleType.EN_US]: english, [LocaleType.DE_DE]: german },
     logLevel: LogLevel.WARN,
+    override: undoHistoryOverride,
   });
   const { plugins } = UniverSheetsCorePreset({
     container,
@@ -41,5 +44,8 @@ export function createGrid(container: HTMLElement, language: Language): FUniver 
   return api;
 }
 
-export const setGridLanguage = (api: FUniver, language: Language): void =>
+/** The grid's own words, and the decimal mark of its number formats. */
+export function setGridLanguage(api: FUniver, language: Language): void {
   api.setLocale(LOCALES[language]);
+  api.getActiveWorkbook()?.setNumfmtLocal(language);
+}

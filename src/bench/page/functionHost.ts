@@ -1,11 +1,17 @@
 import type { Cell, Matrix } from "../../foundation/cell";
 import { badInput, outsideValidity } from "../../foundation/problem";
 import type { GridFunction } from "../../workbook/univer/gridFunction";
+import type { FunctionDescription } from "../../workbook/univer/registerFunctions";
 import { NAMESPACE } from "../../worksheet/namespace";
+import type { Language } from "./createGrid";
 
 // The same scripts Excel loads, in the order the pane's page loads them.
 const FUNCTION_SCRIPTS = ["/runtime.js", "/core.js", "/functions.js"];
-const METADATA = "/functions.json";
+// As the manifest names them.
+const METADATA: Readonly<Record<Language, string>> = {
+  en: "/functions.json",
+  de: "/functions.de.json",
+};
 
 /** As much of Excel's metadata file as the grid needs. */
 interface Metadata {
@@ -90,25 +96,34 @@ function loadScript(address: string): Promise<void> {
   });
 }
 
-async function loadMetadata(): Promise<Metadata> {
-  const response = await fetch(METADATA);
-  if (!response.ok) throw new Error(`${METADATA} could not be loaded.`);
-  return (await response.json()) as Metadata;
+async function loadMetadata(language: Language): Promise<Metadata["functions"]> {
+  const response = await fetch(METADATA[language]);
+  if (!response.ok) throw new Error(`${METADATA[language]} could not be loaded.`);
+  return ((await response.json()) as Metadata).functions;
 }
+
+type Described = Metadata["functions"][number];
+
+const described = ({ name, description, parameters }: Described): FunctionDescription => ({
+  name: `${NAMESPACE}.${name}`,
+  summary: description,
+  parameters: parameters.map((each) => ({ ...each, optional: each.optional ?? false })),
+});
+
+/** What autocompletion shows of the functions, in a language. */
+export const loadDescriptions = async (
+  language: Language,
+): Promise<readonly FunctionDescription[]> => (await loadMetadata(language)).map(described);
 
 /** Loads the compiled functions and gives them to the grid, named and described by the metadata. */
 export async function loadFunctions(): Promise<readonly GridFunction[]> {
   const associated = offerCustomFunctions();
-  const metadata = loadMetadata();
+  const metadata = loadMetadata("en");
   for (const script of FUNCTION_SCRIPTS) await loadScript(script);
-  return (await metadata).functions.map(({ id, name, description, parameters }) => {
-    const host = associated.get(id);
-    if (host === undefined) throw new Error(`functions.json names ${id}, which is not registered.`);
-    return {
-      name: `${NAMESPACE}.${name}`,
-      summary: description,
-      parameters: parameters.map((each) => ({ ...each, optional: each.optional ?? false })),
-      invoke: (args) => call(host, args),
-    };
+  return (await metadata).map((each) => {
+    const host = associated.get(each.id);
+    if (host === undefined)
+      throw new Error(`The metadata names ${each.id}, which is not registered.`);
+    return { ...described(each), invoke: (args) => call(host, args) };
   });
 }

@@ -1,5 +1,5 @@
 import "./style.css";
-import { registerFunctions } from "../../workbook/univer/registerFunctions";
+import { describeFunctions, registerFunctions } from "../../workbook/univer/registerFunctions";
 import { parseA1 } from "../address";
 import { sheet } from "../demo/cells";
 import { demoBook } from "../demo/demoBook";
@@ -7,9 +7,10 @@ import type { Bench } from "./bench";
 import { bookFiles } from "./bookFiles";
 import { createGrid, setGridLanguage, type Language } from "./createGrid";
 import { onFileDrop } from "./fileDrop";
-import { loadFunctions } from "./functionHost";
+import { loadDescriptions, loadFunctions } from "./functionHost";
 import { openBook } from "./openBook";
 import { placeBelowFormulaBar, showMessage } from "./messageLine";
+import { applyNotation } from "./notation";
 import { showNotice } from "./notice";
 import { setUpPaneDivider } from "./paneDivider";
 import { UniverGrid } from "./univerGrid";
@@ -45,6 +46,7 @@ async function start(): Promise<void> {
   const functions = await loading;
   await openBook(api, { name: "", sheets: [sheet("Blank", [], [])], names: [] });
   const messages = registerFunctions(api, functions);
+  applyNotation(api, () => (document.documentElement.lang === "de" ? "de" : "en"));
   await files.show(demoBook);
   const messageAt: Bench["messageAt"] = (sheet, row, column) => {
     const workbook = api.getActiveWorkbook();
@@ -76,12 +78,17 @@ async function start(): Promise<void> {
   onFileDrop(element("drop-hint"), (file) => tell(() => files.openFile(file)));
   element("save-copy").addEventListener("click", () => tell(files.saveCopy));
   element("demo-book").addEventListener("click", () => tell(() => files.show(demoBook)));
-  element("language").addEventListener("change", (event) => {
-    const language = (event.target as HTMLSelectElement).value as Language;
+  const speak = async (language: Language): Promise<readonly string[]> => {
     document.documentElement.lang = language; // the pane's host tells the pane
     showWords(language);
     setGridLanguage(api, language);
     pane.contentWindow?.location.reload();
+    describeFunctions(api, await loadDescriptions(language));
+    return [];
+  };
+  element("language").addEventListener("change", (event) => {
+    const language = (event.target as HTMLSelectElement).value as Language;
+    tell(() => speak(language));
   });
   setUpPaneDivider(element("divider"), pane, element("toggle-pane"));
   await grid.settled();

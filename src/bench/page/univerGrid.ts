@@ -16,6 +16,7 @@ import "@univerjs/sheets-table/facade";
 import type { CellRange, DefinedName, WorkbookTable } from "../../workbook/model";
 import type { BookValue } from "../book";
 import type { Grid, GridBlock, GridInput } from "../grid";
+import type { OneStepHistory } from "./undoHistory";
 
 const CALCULATION_STARTS_WITHIN_MS = 150; // the grid gathers changes for 100 ms before it calculates
 const CALCULATION_ENDS_WITHIN_MS = 120_000;
@@ -41,6 +42,8 @@ function valueOf(cell: Nullable<ICellData>): BookValue {
   const value = cell?.p?.body?.dataStream.replace(/\r?\n$/, "") ?? cell?.v ?? null;
   if (value === null || value === "") return cell?.f ? "" : null;
   if (cell?.t === CellValueType.BOOLEAN) return Boolean(value);
+  // A text that was a number for a while keeps the number and is a text by its type.
+  if (cell?.t === CellValueType.STRING && typeof value === "number") return String(value);
   if (typeof value === "string" && ERROR_TEXT.test(value)) return { error: value };
   return value;
 }
@@ -272,16 +275,9 @@ export class UniverGrid implements Grid {
   };
 
   readonly asOneStep = (work: () => void): void => {
-    // The grid has no other way yet.
-    // eslint-disable-next-line @typescript-eslint/no-deprecated
-    const batch = this.service<IUndoRedoService>(IUndoRedoService).__tempBatchingUndoRedo(
-      this.book().getId(),
-    );
-    try {
-      work();
-    } finally {
-      batch.dispose();
-    }
+    // createGrid has put it there.
+    const history = this.service<IUndoRedoService>(IUndoRedoService) as OneStepHistory;
+    history.asOneStep(work);
   };
 
   readonly settled = (): Promise<void> =>

@@ -42,7 +42,7 @@ export const readThrough = {
 
   mend: {
     open: "Mend…",
-    openFor: (place: string) => `Mend ${place}…`,
+    openFor: (place: string) => `Mend: ${place}`,
     title: (place: string) => `Mending ${place}`,
     about: "These cells would be written, each only if it still holds what stands here:",
     cell: "Cell",
@@ -62,7 +62,7 @@ export const readThrough = {
 
   accept: {
     open: "Accept…",
-    openFor: (place: string) => `Accept the finding at ${place}…`,
+    openFor: (place: string) => `Accept: ${place}`,
     title: (place: string) => `Accepting the finding at ${place}`,
     reason: "Why it may stay",
     empty: "Give a reason: it stands in later reports.",
@@ -71,7 +71,7 @@ export const readThrough = {
     list: (count: number) => `Accepted (${count})`,
     because: (reason: string) => `Accepted: ${reason}`,
     withdraw: "Count it again",
-    withdrawFor: (place: string) => `Count the finding at ${place} again`,
+    withdrawFor: (place: string) => `Count it again: ${place}`,
     withdrawn: "It counts again.",
     stale: (reason: string, why: string) => `Accepted once (“${reason}”). ${why}`,
     forget: "Forget",
@@ -106,6 +106,7 @@ export const readThrough = {
   },
   page: {
     save: "Save as a page",
+    workbook: "the open workbook",
     saved: (file: string) => `Saved as ${file}: to print, open it in the browser.`,
   },
 };

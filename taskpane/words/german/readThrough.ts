@@ -34,7 +34,7 @@ export const readThrough: Words["readThrough"] = {
 
   mend: {
     open: "Beheben …",
-    openFor: (place) => `${place} beheben …`,
+    openFor: (place) => `Beheben: ${place}`,
     title: (place) => `${place} beheben`,
     about: "Diese Zellen würden geschrieben, jede nur, wenn sie noch enthält, was hier steht:",
     cell: "Zelle",
@@ -54,7 +54,7 @@ export const readThrough: Words["readThrough"] = {
 
   accept: {
     open: "Hinnehmen …",
-    openFor: (place) => `Den Fund in ${place} hinnehmen …`,
+    openFor: (place) => `Hinnehmen: ${place}`,
     title: (place) => `Den Fund in ${place} hinnehmen`,
     reason: "Warum es so bleiben darf",
     empty: "Bitte einen Grund angeben: er steht in späteren Berichten.",
@@ -63,7 +63,7 @@ export const readThrough: Words["readThrough"] = {
     list: (count) => `Hingenommen (${count})`,
     because: (reason) => `Hingenommen: ${reason}`,
     withdraw: "Wieder zählen",
-    withdrawFor: (place) => `Den Fund in ${place} wieder zählen`,
+    withdrawFor: (place) => `Wieder zählen: ${place}`,
     withdrawn: "Er zählt wieder.",
     stale: (reason, why) => `Einmal hingenommen („${reason}“). ${why}`,
     forget: "Vergessen",
@@ -99,6 +99,7 @@ export const readThrough: Words["readThrough"] = {
   },
   page: {
     save: "Als Seite sichern",
+    workbook: "the open workbook", // the page is English
     saved: (file) => `Als ${file} gesichert: zum Drucken im Browser öffnen.`,
   },
 };

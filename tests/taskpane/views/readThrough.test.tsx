@@ -165,7 +165,7 @@ describe("the read-through", () => {
 });
 
 describe("mending a finding", () => {
-  const preview = () => click("Mend Ices!B2…");
+  const preview = () => click("Mend: Ices!B2");
   const panel = () => within(screen.getByRole("group", { name: "Mending Ices!B2" }));
 
   test("shows cells, old and new contents before anything is written", async () => {
@@ -179,7 +179,7 @@ describe("mending a finding", () => {
     expect(sheets).toEqual(book());
     fireEvent.keyDown(panel().getByRole("button", { name: "Write" }), { key: "Escape" });
     expect(screen.queryByRole("group", { name: "Mending Ices!B2" })).toBeNull();
-    expect(document.activeElement).toBe(screen.getByRole("button", { name: "Mend Ices!B2…" }));
+    expect(document.activeElement).toBe(screen.getByRole("button", { name: "Mend: Ices!B2" }));
   });
 
   test("writes on a click, says what was written, and writes the old contents back", async () => {
@@ -195,6 +195,8 @@ describe("mending a finding", () => {
     expect(sheets).toEqual(book());
     expect(screen.queryByRole("button", { name: "Write the old contents back" })).toBeNull();
     expect(said.at(-1)).toMatch(/^Written back/);
+    await read();
+    expect(screen.queryByText(/^Written back/)).toBeNull(); // it was of the reading before
   });
 
   test("leaves a cell alone that changed meanwhile, and says so; writing back does the same", async () => {
@@ -224,7 +226,7 @@ describe("mending a finding", () => {
 
 describe("accepting a finding", () => {
   const accept = (reason: string) => {
-    click("Accept the finding at Ices!B2…");
+    click("Accept: Ices!B2");
     fireEvent.input(screen.getByLabelText("Why it may stay"), { target: { value: reason } });
     click("Accept it");
   };
@@ -239,7 +241,7 @@ describe("accepting a finding", () => {
     expect(await screen.findByText("Accepted: a label")).toBeTruthy();
     expect(screen.getByText("1 finding.")).toBeTruthy();
     expect(document.activeElement).toBe(screen.getByRole("heading", { level: 2 }));
-    click("Count the finding at Ices!B2 again");
+    click("Count it again: Ices!B2");
     expect(screen.getByText("2 findings.")).toBeTruthy();
   });
 
@@ -282,8 +284,8 @@ describe("accepting a finding", () => {
     open(findings, sheets);
     await read();
     expect(screen.getByText(/Accepted once \(“old one”\)\. There is no such finding/)).toBeTruthy();
-    click("Count the finding at Ices!B2 again");
-    click("Accept the finding at Old!B2:B4…");
+    click("Count it again: Ices!B2");
+    click("Accept: Old!B2:B4");
     fireEvent.input(screen.getByLabelText("Why it may stay"), { target: { value: "on purpose" } });
     click("Accept it");
     click("Bring “Kept” up to date");
@@ -294,6 +296,29 @@ describe("accepting a finding", () => {
       ["hidden@Old!B9#0", "old one"],
       ["hidden@Old!B2:B4#0", "on purpose"],
     ]);
+  });
+});
+
+describe("a report as a page", () => {
+  test("is handed over as a file of its own, with the findings in it", async () => {
+    const files: Blob[] = [];
+    URL.createObjectURL = (file: Blob) => {
+      files.push(file);
+      return "blob:page";
+    };
+    HTMLAnchorElement.prototype.click = () => undefined;
+    const { sheets } = open([{ ...findings[0]!, message: "<b>B2</b> holds a text." }]);
+    await read();
+    click("Save as a page");
+    expect(await screen.findByText(/^Saved as Read-through \d{4}-\d\d-\d\d\.html/)).toBeTruthy();
+    const reader = new FileReader();
+    const page = await new Promise<string>((resolve) => {
+      reader.onload = () => resolve(reader.result as string);
+      reader.readAsText(files[0]!);
+    });
+    expect(page).toMatch(/^<!doctype html>/);
+    expect(page).toContain("&lt;b>B2&lt;/b> holds a text.");
+    expect(sheets).toEqual(book());
   });
 });
 
