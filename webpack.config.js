@@ -30,16 +30,18 @@ const cache = (name) => ({
   buildDependencies: { config: [__filename] },
 });
 
-/** Writes functions.json, what Excel reads to know the functions, and the help, from the function objects. */
+/** Writes functions.json in every language, what Excel reads to know the functions, and the help, from the function objects. */
 class MetadataPlugin {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("Metadata", (compilation) => {
       compilation.hooks.processAssets.tap(
         { name: "Metadata", stage: compilation.constructor.PROCESS_ASSETS_STAGE_ADDITIONAL },
         () => {
-          const { functionMetadata } = require("./src/worksheet/metadata.ts");
-          const json = JSON.stringify(functionMetadata(), null, 1);
-          compilation.emitAsset("functions.json", new compiler.webpack.sources.RawSource(json));
+          const { functionMetadata, METADATA_FILES } = require("./src/worksheet/metadata.ts");
+          for (const [file, words] of Object.entries(METADATA_FILES)) {
+            const json = JSON.stringify(functionMetadata(words), null, 1);
+            compilation.emitAsset(file, new compiler.webpack.sources.RawSource(json));
+          }
           const { helpSite } = require("./src/help/helpSite.tsx");
           const { validationPage } = require("./tests/validation/validationPage.tsx");
           const validation = { name: "validation.html", html: validationPage() };

@@ -2,24 +2,17 @@ import { freezingPointC } from "../engine/freezingPoint";
 import { iceLineTemperatureC } from "../engine/iceLineTemperature";
 import { iceShare } from "../engine/iceShare";
 import { solutionThetaMolPerKg } from "../engine/solutionTheta";
-import { isProblem, outsideValidity, type Problem } from "../foundation/problem";
+import { isProblem, outsideValidity } from "../foundation/problem";
 import { COLDEST_C } from "../foundation/constants";
 import type { Result } from "../foundation/result";
 import { dissolvedGrams } from "./amounts";
 import type { Mix } from "./mix";
+import { neverFreezes } from "./neverFreezes";
 import { maxFreezeTemperatureC, solutionOf } from "./solution";
 
 export type IceBasis = "water" | "mix";
 
 const rounded = (temperatureC: number): string => temperatureC.toFixed(1).replace("-", "−");
-
-/** @param iceLineC null when it lies below the coldest that is answered */
-function neverFreezes(iceLineC: number | null, lowestC: number): Problem {
-  const where = iceLineC === null ? `below ${rounded(COLDEST_C)}` : `at ${rounded(iceLineC)}`;
-  return outsideValidity(
-    `grams: no ice forms in this mix: its ice line lies ${where} °C, below the ${rounded(lowestC)} °C (Tm′) at which freezing ends. It thickens into a glass instead, and sugar that crystallises in it is not ice.`,
-  );
-}
 
 /** Temperature at which the first ice forms, °C, at most 0; the reason when none can form. */
 export function freezingPointOfMix(mix: Mix): Result<number> {
@@ -30,9 +23,9 @@ export function freezingPointOfMix(mix: Mix): Result<number> {
   if (isProblem(pointC)) {
     return lowestC === null || lowestC < COLDEST_C
       ? outsideValidity(`grams: ${lowerFirst(pointC.message)}`)
-      : neverFreezes(null, lowestC);
+      : neverFreezes(mix, null, lowestC);
   }
-  return lowestC !== null && pointC < lowestC ? neverFreezes(pointC, lowestC) : pointC;
+  return lowestC !== null && pointC < lowestC ? neverFreezes(mix, pointC, lowestC) : pointC;
 }
 
 const lowerFirst = (sentence: string): string =>

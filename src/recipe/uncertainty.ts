@@ -1,80 +1,20 @@
-import { curveUncertaintyFraction } from "../catalogue/curveUncertainty";
 import { iceLineThetaMolPerKg } from "../engine/iceLine";
-import { iceLineTemperatureC } from "../engine/iceLineTemperature";
+import { iceShare } from "../engine/iceShare";
 import { solutionThetaMolPerKg } from "../engine/solutionTheta";
-import { waterHeldKgPerMol } from "../engine/waterHeld";
+import type { Solution } from "../engine/dissolved";
 import { COLDEST_C, WATER_MOLAR_MASS_KG_PER_MOL } from "../foundation/constants";
 import { isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { waterActivityOfMix } from "./activity";
+import { depressionK, heldThere, kelvinPerTheta, ofCurves, ofSpread } from "./bandParts";
 import { freezingPointOfMix } from "./freezing";
-import type { Dose, Mix } from "./mix";
+import type { Mix } from "./mix";
 import { freezingPointGapK } from "./freezingPointGap";
 import { mixingGap } from "./mixingGap";
 import { maxFreezeTemperatureC, solutionOf } from "./solution";
-import { spreadVariance } from "./spreadVariance";
-import type { Substance } from "./substance";
 
-type At = number | "freezing";
-
-const HALF_STEP = 1e-4;
-
-/** What the solutes of a mix hold at one θ, and how that changes with θ. */
-interface HeldThere {
-  readonly heldKg: number;
-  readonly slope: number; // kg per (mol/kg), negative
-  /** Share of the slope that each dose makes up. */
-  readonly shares: readonly number[];
-}
-
-function heldThere(doses: readonly Dose[], theta: number, at: At): HeldThere {
-  const held = ({ moles, substance }: Dose, where: number) =>
-    moles * waterHeldKgPerMol(substance.curve, where, at);
-  const step = HALF_STEP * theta;
-  const slopes = doses.map(
-    (dose) => (held(dose, theta + step) - held(dose, theta - step)) / (2 * step),
-  );
-  const slope = slopes.reduce((sum, one) => sum + one, 0);
-  const heldKg = doses.reduce((sum, dose) => sum + held(dose, theta), 0);
-  return { heldKg, slope, shares: slopes.map((one) => one / slope) };
-}
-
-const relativeUncertainty = ({ solute, relativeUncertainty }: Substance, temperatureC: number) =>
-  solute === null
-    ? relativeUncertainty
-    : curveUncertaintyFraction(solute.curveRecord, temperatureC);
-
-/** Of the curves themselves, in θ: each is uncertain by its share of the depression, independently. */
-function ofCurves(doses: readonly Dose[], { shares }: HeldThere, theta: number): number {
-  const temperatureC = iceLineTemperatureC(theta);
-  return (
-    theta *
-    Math.hypot(
-      ...doses.map(
-        ({ substance }, index) =>
-          (shares[index] ?? 0) * relativeUncertainty(substance, temperatureC),
-      ),
-    )
-  );
-}
-
-/** Of the ingredients' composition, in θ; `liquidShare` is the part of the water that stays liquid. */
-function ofSpread(mix: Mix, { slope }: HeldThere, theta: number, at: At, liquidShare: number) {
-  const kgPerGram = (component: "water" | Substance): number =>
-    component === "water"
-      ? -liquidShare / 1000
-      : waterHeldKgPerMol(component.curve, theta, at) / component.molarMassGPerMol;
-  const deviations = mix.parts.map(
-    ({ item, grams }) => (grams * Math.sqrt(spreadVariance(item, kgPerGram))) / slope,
-  );
-  return Math.hypot(...deviations);
-}
-
-const depressionK = (theta: number): number => -iceLineTemperatureC(theta);
-
-const kelvinPerTheta = (theta: number): number =>
-  (depressionK(theta * (1 + HALF_STEP)) - depressionK(theta * (1 - HALF_STEP))) /
-  (2 * HALF_STEP * theta);
+/** One standard uncertainty of Tm′, K: printed values of one sugar differ by as much. @source roos1993 */
+const END_OF_FREEZING_K = 5;
 
 /** One standard uncertainty of the freezing point, K: curves, mixing rule and ingredients combined. */
 export function freezingPointUncertaintyK(mix: Mix): Result<number> {
@@ -109,7 +49,16 @@ export function iceFractionUncertainty(mix: Mix, temperatureC: number): Result<n
     mixingGap(mix.doses, there.heldKg, "freezing", depressionK) / kelvinPerTheta(theta),
   );
   const band = Math.abs(there.slope / solution.waterKg) * inTheta;
-  return Math.min(Math.max(band - Math.max(liquidShare - 1, 0), 0), 1);
+  const reaching = Math.max(band - Math.max(liquidShare - 1, 0), 0);
+  return Math.min(Math.hypot(reaching, endOfFreezing(mix, solution, temperatureC)), 1);
+}
+
+/** How far the share that is ice is in doubt because Tm′, where freezing ends, is. */
+export function endOfFreezing(mix: Mix, solution: Solution, temperatureC: number): number {
+  const endC = maxFreezeTemperatureC(mix);
+  if (endC === null) return 0;
+  const iceWith = (tmC: number) => iceShare(solution, Math.max(tmC, COLDEST_C), temperatureC);
+  return (iceWith(endC - END_OF_FREEZING_K) - iceWith(endC + END_OF_FREEZING_K)) / 2;
 }
 
 /** One standard uncertainty of the water activity. */

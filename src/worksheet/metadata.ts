@@ -1,4 +1,12 @@
 import { worksheetFunctions } from "./functions";
+import type { WordsOfFunctions } from "./words/functionWords";
+import { german } from "./words/german";
+
+/** The metadata's files: Excel takes the one its manifest names for the user's language, and English else. */
+export const METADATA_FILES: Readonly<Record<string, WordsOfFunctions>> = {
+  "functions.json": {},
+  "functions.de.json": german,
+};
 
 /** Where the add-in's pages are served from; the manifest names the same place. */
 export const ADDIN_ORIGIN = "https://localhost:3443";
@@ -6,19 +14,20 @@ export const ADDIN_ORIGIN = "https://localhost:3443";
 /**
  * The JSON metadata by which Excel knows our functions. Every parameter is a matrix of any type and takes
  * error values, so that one bad cell spoils its own answer only.
+ * @param words descriptions in another language; ids and names of functions and arguments stay as they are
  */
-export function functionMetadata() {
+export function functionMetadata(words: WordsOfFunctions = {}) {
   return {
     allowCustomDataForDataTypeAny: true,
     allowErrorForDataTypeAny: true,
     functions: worksheetFunctions.map((definition) => ({
       id: definition.name,
       name: definition.name,
-      description: definition.summary,
+      description: words[definition.name]?.summary ?? definition.summary,
       helpUrl: `${ADDIN_ORIGIN}/help/${definition.name.toLowerCase()}.html`,
       parameters: definition.parameters.map(({ name, description, optional }) => ({
         name,
-        description,
+        description: words[definition.name]?.parameters[name] ?? description,
         type: "any",
         dimensionality: "matrix",
         ...(optional ? { optional } : {}),

@@ -1,6 +1,8 @@
 import type { Cell, Matrix } from "../foundation/cell";
 import { isProblem, type Problem } from "../foundation/problem";
 import { worksheetFunctions } from "./functions";
+import { hostCard } from "./hostCard";
+import type { WorksheetFunction } from "./worksheetFunction";
 
 // The only file that knows Excel's CustomFunctions, and the only one that throws at a user's input:
 // Excel takes the error of a one-cell answer as an exception, and errors within a spill as values.
@@ -20,11 +22,33 @@ export function hostAnswer(answer: Matrix): unknown[][] {
   return answer.map((row) => row.map(hostCell));
 }
 
+/** Whether the host takes entity values from functions: integration with data types, in its own words. */
+function showsCards(): boolean {
+  if (typeof Office === "undefined") return false;
+  const context = Office.context as Office.Context | undefined; // there once the host is ready
+  const supports = (set: string, version: string): boolean =>
+    context?.requirements.isSetSupported(set, version) ?? false;
+  return supports("CustomFunctionsRuntime", "1.4") && supports("ExcelApi", "1.16");
+}
+
+/** A call as the host makes it; texts that stand for a card become one where the host shows cards. */
+function answerFor({ evaluate, cards }: WorksheetFunction, args: readonly unknown[]): unknown[][] {
+  const answer = hostAnswer(evaluate(args));
+  const found = cards !== undefined && showsCards() ? cards(args) : null;
+  if (found === null) return answer;
+  return answer.map((row, r) =>
+    row.map((cell, c) => {
+      const card = found[r]?.[c] ?? null;
+      return card === null ? cell : hostCard(card);
+    }),
+  );
+}
+
 /** Hands every function of the list to the host. The last argument Excel adds (the invocation) is dropped. */
 export function registerWorksheetFunctions(): void {
-  for (const { name, parameters, evaluate } of worksheetFunctions) {
-    CustomFunctions.associate(name, (...args: unknown[]) =>
-      hostAnswer(evaluate(args.slice(0, parameters.length))),
+  for (const definition of worksheetFunctions) {
+    CustomFunctions.associate(definition.name, (...args: unknown[]) =>
+      answerFor(definition, args.slice(0, definition.parameters.length)),
     );
   }
 }

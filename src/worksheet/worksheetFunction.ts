@@ -1,5 +1,6 @@
 import type { SourceKey } from "../foundation/bibliography";
 import type { Matrix } from "../foundation/cell";
+import type { Card } from "./card";
 
 /** One argument as the user sees it: drives metadata, autocompletion and help. */
 export interface Parameter {
@@ -30,4 +31,9 @@ export interface WorksheetFunction {
    * an omitted one. Always a rectangular matrix, 1×1 for a scalar; never throws.
    */
   readonly evaluate: (args: readonly unknown[]) => Matrix;
+  /**
+   * The cards behind an answer, in its shape, null where a cell has none: for hosts that show them in place
+   * of the text. Null when the whole call has none; never for numbers.
+   */
+  readonly cards?: (args: readonly unknown[]) => readonly (readonly (Card | null)[])[] | null;
 }

@@ -10,7 +10,10 @@ interface FormulaFacade {
   registerFunction(config: { calculate: []; description: IFunctionInfo[] }): unknown;
 }
 
-function descriptionOf({ name, summary, parameters }: GridFunction): IFunctionInfo {
+/** What a user reads of a function while typing it. */
+export type FunctionDescription = Omit<GridFunction, "invoke">;
+
+function descriptionOf({ name, summary, parameters }: FunctionDescription): IFunctionInfo {
   return {
     functionName: name,
     functionType: FunctionType.User,
@@ -40,7 +43,15 @@ export function registerFunctions(
 ): ErrorMessages {
   const { _injector: injector } = univerAPI as unknown as { _injector: Injector };
   const messages = installFunctions(injector, functions, report);
-  const facade = univerAPI as unknown as FormulaFacade;
-  facade.registerFunction({ calculate: [], description: functions.map(descriptionOf) });
+  describeFunctions(univerAPI, functions);
   return messages;
+}
+
+/** Gives autocompletion its texts, in place of earlier ones. */
+export function describeFunctions(
+  univerAPI: FUniver,
+  descriptions: readonly FunctionDescription[],
+): void {
+  const facade = univerAPI as unknown as FormulaFacade;
+  facade.registerFunction({ calculate: [], description: descriptions.map(descriptionOf) });
 }

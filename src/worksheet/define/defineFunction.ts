@@ -2,11 +2,12 @@ import type { SourceKey } from "../../foundation/bibliography";
 import type { Cell, Matrix } from "../../foundation/cell";
 import { badInput, isProblem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
+import type { Card } from "../card";
 import type { WorksheetFunction } from "../worksheetFunction";
 import type { ValuesOf } from "./argument";
 import type { Given } from "./hostValue";
 import { createMemo } from "./memo";
-import { givenOf, parametersOf, readCall, type Arguments } from "./readCall";
+import { givenOf, parametersOf, readCall, type Arguments, type ReadCall } from "./readCall";
 
 /** What a function says of itself; see `WorksheetFunction`. */
 export interface Described<Args extends Arguments> {
@@ -26,6 +27,8 @@ type Scalar = number | string | boolean;
 interface FunctionDefinition<Args extends Arguments> extends Described<Args> {
   /** The answer to one set of values. */
   readonly compute: (values: ValuesOf<Args>) => Result<Scalar>;
+  /** The card that a host may show in place of the answer's text, or null. */
+  readonly card?: (values: ValuesOf<Args>) => Card | null;
 }
 
 interface TableDefinition<Args extends Arguments> extends Described<Args> {
@@ -37,19 +40,33 @@ interface TableDefinition<Args extends Arguments> extends Described<Args> {
 export function defineFunction<const Args extends Arguments>(
   definition: FunctionDefinition<Args>,
 ): WorksheetFunction {
-  const { compute, args, ...described } = definition;
+  const { compute, card, args, ...described } = definition;
   const answer = (given: readonly Given[]): Matrix => {
     const call = readCall(args, given);
     if (isProblem(call)) return [[call]];
-    const { rows, columns } = call.shape;
-    return Array.from({ length: rows }, (_row, row) =>
-      Array.from({ length: columns }, (_column, column): Cell => {
-        const values = call.valuesAt(row, column);
-        return isProblem(values) ? values : sound(compute(values), args);
-      }),
+    return eachPlace(call, (values): Cell =>
+      isProblem(values) ? values : sound(compute(values), args),
     );
   };
-  return asWorksheetFunction(described, args, answer);
+  const made = asWorksheetFunction(described, args, answer);
+  if (card === undefined) return made;
+  const cards = (raw: readonly unknown[]) => {
+    const given = givenOf(made.parameters, raw);
+    const call = isProblem(given) ? given : readCall(args, given);
+    if (isProblem(call)) return null;
+    return eachPlace(call, (values) => (isProblem(values) ? null : card(values)));
+  };
+  return { ...made, cards };
+}
+
+/** Something of the values at every place of a call's shape. */
+function eachPlace<Args extends Arguments, T>(
+  { shape: { rows, columns }, valuesAt }: ReadCall<Args>,
+  of: (values: Result<ValuesOf<Args>>) => T,
+): T[][] {
+  return Array.from({ length: rows }, (_row, row) =>
+    Array.from({ length: columns }, (_column, column) => of(valuesAt(row, column))),
+  );
 }
 
 /** A function that spills a table: every argument stands for one value, and there is one recipe. */

@@ -21,6 +21,9 @@ function fromObject(value: object): Cell {
   if (value instanceof Date)
     return badInput("this is a date object; a number or a text is expected.");
   const { type, basicType, basicValue, code } = value as HostObject;
+  if (type === "Entity") {
+    return badInput("this is a card, not a value; a number or a text is expected.");
+  }
   if (type === "Error" || basicType === "Error") {
     return errorOf(typeof basicValue === "string" ? basicValue : "#VALUE!");
   }

@@ -19,8 +19,13 @@ export interface NumberRange {
 
 const unitText = ({ unit = "" }: NumberRange) => (unit === "" ? "" : ` ${unit}`);
 
+/** 1e9 rather than a row of zeros. */
+const shownLimit = (limit: number): string =>
+  limit >= 1e6 ? limit.toExponential().replace("+", "") : String(limit);
+
 function rangeText(range: NumberRange): string {
-  const { from, to, above = false } = range;
+  const { from, above = false } = range;
+  const to = shownLimit(range.to);
   return `${above ? `above ${from} and up to ${to}` : `from ${from} to ${to}`}${unitText(range)}`;
 }
 

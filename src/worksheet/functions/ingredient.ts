@@ -1,11 +1,15 @@
-import { isProblem, outsideValidity } from "../../foundation/problem";
+import { normalName } from "../../catalogue/normalName";
+import { isProblem, outsideValidity, type Problem } from "../../foundation/problem";
 import type { Result } from "../../foundation/result";
 import { wholeItem } from "../../recipe/catalogueItem";
 import { componentGrams } from "../../recipe/components";
+import { freezingPointOfMix } from "../../recipe/freezing";
 import { mixOfItem } from "../../recipe/mixOf";
 import { cautionWords } from "../../recipe/cautionWords";
 import { allergenWords } from "../../recipe/allergenWords";
 import type { Item } from "../../recipe/item";
+import { cardText } from "../card";
+import { ingredientCard } from "../cards";
 import { componentNamed, defineFunction, item, text } from "../define";
 
 const WORDS = new Map<string, (item: Item) => Result<number | string>>(
@@ -18,6 +22,7 @@ const WORDS = new Map<string, (item: Item) => Result<number | string>>(
     "g per piece": ({ name, facts }: Item) =>
       facts.gramsPerPiece?.value ?? notKnown("g per piece", name),
     note: ({ assumptions }: Item) => assumptions.join("; "),
+    card: (item: Item) => cardText(ingredientCard(item)),
   }),
 );
 
@@ -26,13 +31,23 @@ const notKnown = (what: string, name: string) =>
     `component: the catalogue has no "${what}" of "${name}"; a figure with a source is expected before it is shown.`,
   );
 
+/** A freezing point is none of an ingredient's figures: where it is computed, or why there is none. */
+function freezingPointAsked(item: Item): Problem {
+  const mix = mixOfItem(item, 100);
+  const point = isProblem(mix) ? mix : freezingPointOfMix(mix);
+  const why = isProblem(point)
+    ? `for "${item.name}" there is none: ${point.message.replace(/^grams: /, "")}`
+    : `=RIME.FREEZINGPOINT("${item.name}",100) is expected, and answers ${point.toPrecision(3)} °C.`;
+  return outsideValidity(`component: a freezing point is computed, not looked up; ${why}`);
+}
+
 export const ingredient = defineFunction({
   name: "INGREDIENT",
   summary: "What 100 g of an ingredient hold, or what is known of it.",
   args: {
     name: item("Name of the ingredient"),
     component: text(
-      "A component such as water, sugars, fat, a solute's name; or source, allergens, caution, g per mL, g per piece, note",
+      "A component such as water, sugars, fat, a solute's name; or source, allergens, caution, g per mL, g per piece, note, card",
       'a component, "source", "allergens" or "caution"',
     ),
   },
@@ -40,11 +55,14 @@ export const ingredient = defineFunction({
   sources: ["usdaSr26"],
   example: { formula: '=RIME.INGREDIENT("whole milk","lactose")', from: "computed here" },
   method:
-    "The catalogue's composition, brought to a sum of exactly 100 g. Of ingredients whose pieces do not dissolve the true composition is given; in a mix all of them but fat and protein counts as inert.",
+    'The catalogue\'s composition, brought to a sum of exactly 100 g. Of ingredients whose pieces do not dissolve the true composition is given; in a mix all of them but fat and protein counts as inert. "card" is all that is known in one cell: a card to open where the spreadsheet has cards, one line elsewhere.',
   seeAlso: ["INGREDIENTS", "COMPONENT"],
+  card: ({ name: found, component }) =>
+    component.toLowerCase() === "card" ? ingredientCard(found) : null,
   compute: ({ name: found, component }) => {
     const words = WORDS.get(component.toLowerCase());
     if (words !== undefined) return words(found);
+    if (normalName(component) === "freezing point") return freezingPointAsked(found);
     const asked = componentNamed(component, "component");
     if (isProblem(asked)) return asked;
     if (found.origin.kind === "water lost") {

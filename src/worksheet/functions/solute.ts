@@ -3,6 +3,8 @@ import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
 import type { Figure } from "../../foundation/figure";
 import { outsideValidity } from "../../foundation/problem";
 import type { Solute } from "../../catalogue/solute";
+import { cardText } from "../card";
+import { soluteCard } from "../cards";
 import { choice, defineFunction, solute as soluteArgument } from "../define";
 
 type Answer = (solute: Solute) => number | string | undefined;
@@ -34,6 +36,7 @@ const PROPERTIES = {
   basis: ({ curveRecord }) => curveRecord.basis,
   source: ({ curveRecord }) => curveRecord.source.map((key) => bibliography[key]).join("; "),
   note: ({ note }) => note,
+  card: (solute) => cardText(soluteCard(solute)),
 } as const satisfies Record<string, Answer>;
 
 const NAMES = Object.keys(PROPERTIES) as (keyof typeof PROPERTIES)[];
@@ -49,8 +52,9 @@ export const solute = defineFunction({
   sources: ["ciaaw2021"],
   example: { formula: '=RIME.SOLUTE("sucrose","molar mass")', from: "computed here" },
   method:
-    "Molar mass in g/mol, temperatures in °C, solubility 20 in g per 100 g of water at 20 °C, sweetness against sucrose = 1; uncertainty is the standard uncertainty of the freezing-point depression as a share of it, checked to the coldest printed temperature it was compared with.",
+    'Molar mass in g/mol, temperatures in °C, solubility 20 in g per 100 g of water at 20 °C, sweetness against sucrose = 1; uncertainty is the standard uncertainty of the freezing-point depression as a share of it, checked to the coldest printed temperature it was compared with. "card" is all of it in one cell: a card to open where the spreadsheet has cards (Excel with CustomFunctionsRuntime 1.4), one line elsewhere.',
   seeAlso: ["SOLUTES", "INGREDIENT"],
+  card: ({ name, property }) => (property === "card" ? soluteCard(name) : null),
   compute: ({ name, property }) =>
     PROPERTIES[property](name) ??
     outsideValidity(
