@@ -1,15 +1,15 @@
 import { eaterFacts } from "../bowl/eaterFacts";
-import type { PicturedMix } from "../curves/askMix";
+import type { RecipeMix } from "../bowl/askMix";
 import { BlockInsert } from "../insert/BlockInsert";
-import { AmountTable } from "./AmountTable";
+import { AmountTable } from "../components/AmountTable";
 import { asOwnIngredient } from "./baseMix";
 import type { BatchProps } from "./batchProps";
 
 interface BasePartProps extends BatchProps {
-  readonly base: PicturedMix | null;
+  readonly base: RecipeMix | null;
   /** True when the recipe named the base: its rows then are those with the base written out. */
   readonly isUsed: boolean;
-  readonly onKeep: (base: PicturedMix) => void;
+  readonly onKeep: (base: RecipeMix) => void;
 }
 
 /** A base mix kept from one recipe and used in another: written out there, or made an own ingredient. */

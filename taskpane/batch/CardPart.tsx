@@ -1,13 +1,12 @@
 import { useState } from "preact/hooks";
 import { TemperatureField } from "../bowl/TemperatureField";
+import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
 import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
 import type { BatchProps } from "./batchProps";
 import { cardPage } from "./cardPage";
 import { cardRows } from "./cardRows";
 import { recipeCard } from "./recipeCard";
-
-const USUAL_SERVING_C = -14;
 
 /** The recipe on a card: as a page to print, or on a sheet. */
 export function CardPart({ context, mix }: BatchProps) {

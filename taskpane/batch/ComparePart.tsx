@@ -1,18 +1,16 @@
 import { useState } from "preact/hooks";
-import type { PicturedMix } from "../curves/askMix";
-import { AmountTable } from "./AmountTable";
+import { isSameMix, type RecipeMix } from "../bowl/askMix";
+import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
+import { AmountTable } from "../components/AmountTable";
 import type { BatchProps } from "./batchProps";
 import { versionFigures, versionRows } from "./versions";
-
-const SERVING_C = -14;
 
 /** Two versions of a recipe side by side: amounts, figures, differences. */
 export function ComparePart({ context, mix }: BatchProps) {
   const { words, numbers } = context;
   const texts = words.batch.compare;
-  const [kept, setKept] = useState<PicturedMix | null>(null);
-  const isSame =
-    JSON.stringify([kept?.items, kept?.grams]) === JSON.stringify([mix.items, mix.grams]);
+  const [kept, setKept] = useState<RecipeMix | null>(null);
+  const isSame = kept !== null && isSameMix(kept, mix);
   const cell = (value: number | null, decimals: number) =>
     value === null ? "–" : numbers.fixed(value, decimals);
   const row = (name: string, one: number | null, other: number | null, decimals: number) => [
@@ -21,8 +19,8 @@ export function ComparePart({ context, mix }: BatchProps) {
     cell(other, decimals),
     one === null || other === null ? "–" : numbers.fixed(other - one, decimals),
   ];
-  const figures = kept === null ? null : versionFigures(kept, SERVING_C);
-  const now = versionFigures(mix, SERVING_C);
+  const figures = kept === null ? null : versionFigures(kept, USUAL_SERVING_C);
+  const now = versionFigures(mix, USUAL_SERVING_C);
   const percent = (value: number | null) => (value === null ? null : value * 100);
   return (
     <details>
@@ -42,7 +40,7 @@ export function ComparePart({ context, mix }: BatchProps) {
                 row(texts.total, figures.totalGrams, now.totalGrams, 1),
                 row(texts.firstIce, figures.firstIceC, now.firstIceC, 2),
                 row(
-                  `${texts.iceServed(numbers.plain(SERVING_C))}, %`,
+                  `${texts.iceServed(numbers.plain(USUAL_SERVING_C))}, %`,
                   percent(figures.iceServed),
                   percent(now.iceServed),
                   1,

@@ -1,11 +1,11 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { RecognisedRecipe } from "../bowl/recognised";
-import { parseRangeName } from "../../src/workbook/address";
-import { useHostTask } from "../components/useHostTask";
-import type { CellBlock } from "../host";
-import { AmountTable } from "./AmountTable";
+import { Choice } from "../components/Choice";
+import type { PriceBasis } from "../prices/priceHeader";
+import { usePriceColumns } from "../prices/usePriceColumns";
+import { AmountTable } from "../components/AmountTable";
 import type { BatchProps } from "./batchProps";
-import { costOf, priceColumns, type PriceBasis } from "./prices";
+import { costOf } from "./costOf";
 
 interface CostPartProps extends BatchProps {
   readonly recipe: RecognisedRecipe;
@@ -13,29 +13,17 @@ interface CostPartProps extends BatchProps {
 
 const BASES: readonly PriceBasis[] = ["kg", "100 g", "g", "row"];
 
-/** What the batch costs, where a column of the recipe's block holds prices. */
+/** What the batch costs, where a column beside the recipe holds prices. */
 export function CostPart({ context, recipe, rows }: CostPartProps) {
-  const { words, numbers, host } = context;
+  const { words, numbers } = context;
   const texts = words.batch.cost;
-  const { fault, run } = useHostTask(context);
-  const [block, setBlock] = useState<CellBlock | null>(null);
+  const { columns, fault } = usePriceColumns(context, recipe, true);
   const [chosen, setChosen] = useState(0);
   const [asked, setAsked] = useState<PriceBasis | null>(null);
-  useEffect(() => {
-    void run(async () => {
-      if (host !== null) setBlock((await host.readSelection()).around);
-    });
-  }, [host, run, recipe]);
-  const columns = block === null ? [] : priceColumns(block, recipe);
   const column = columns[chosen] ?? columns[0];
   const basis = asked ?? column?.basis ?? null;
-  const names = parseRangeName(recipe.nameRange);
-  const priceOf = (name: string) => {
-    if (block === null || names === null || column === undefined) return "";
-    const line = recipe.lines.findIndex((each) => each.name === name);
-    const row = names.top + line - block.top;
-    return block.values[row]?.[column.column - block.left] ?? "";
-  };
+  const priceOf = (name: string) =>
+    column?.prices[recipe.lines.findIndex((line) => line.name === name)] ?? null;
   const cost =
     basis === null || column === undefined
       ? null
@@ -51,33 +39,19 @@ export function CostPart({ context, recipe, rows }: CostPartProps) {
         <p class="quiet">{texts.none}</p>
       ) : (
         <div class="fields">
-          <label class="field">
-            <span>{texts.column}</span>
-            <select
-              value={chosen}
-              onChange={(event) => setChosen(Number(event.currentTarget.value))}
-            >
-              {columns.map(({ header }, at) => (
-                <option key={at} value={at}>
-                  {header}
-                </option>
-              ))}
-            </select>
-          </label>
-          <label class="field">
-            <span>{texts.basis}</span>
-            <select
-              value={basis ?? ""}
-              onChange={(event) => setAsked(event.currentTarget.value as PriceBasis)}
-            >
-              {basis === null && <option value="">–</option>}
-              {BASES.map((key) => (
-                <option key={key} value={key}>
-                  {texts.bases[key]}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice
+            label={texts.column}
+            value={chosen}
+            options={columns.map(({ header }, at) => ({ value: at, label: header }))}
+            onChange={setChosen}
+          />
+          <Choice
+            label={texts.basis}
+            value={basis}
+            {...(basis === null && { none: "–" })}
+            options={BASES.map((key) => ({ value: key, label: texts.bases[key] }))}
+            onChange={setAsked}
+          />
         </div>
       )}
       {column !== undefined && basis === null && <p class="fault">{texts.ask}</p>}

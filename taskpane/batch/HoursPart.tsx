@@ -1,21 +1,22 @@
 import { useState } from "preact/hooks";
 import { isProblem } from "../../src/foundation/problem";
+import { HOUSEHOLD_FREEZER_C } from "../bowl/usualTemperatures";
+import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
-import { askMix } from "../curves/askMix";
+import { askMix } from "../bowl/askMix";
 import type { BatchProps } from "./batchProps";
 
 const AIRFLOWS = ["still", "fan", "blast", "brine"] as const;
 const SHAPES = ["slab", "cylinder", "sphere"] as const;
 const METHOD_FRACTION = 0.3; // stated for RIME.FREEZINGTIME
 const FRIDGE_C = 4;
-const FREEZER_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
 
 /** How long it takes in this freezer, as the estimate it is. */
 export function HoursPart({ context, mix }: BatchProps) {
   const { words, numbers } = context;
   const texts = words.batch.hours;
   const [thicknessMm, setThickness] = useState<number | null>(40);
-  const [airC, setAir] = useState<number | null>(FREEZER_C);
+  const [airC, setAir] = useState<number | null>(HOUSEHOLD_FREEZER_C);
   const [startC, setStart] = useState<number | null>(FRIDGE_C);
   const [airflow, setAirflow] = useState<(typeof AIRFLOWS)[number]>("still");
   const [shape, setShape] = useState<(typeof SHAPES)[number]>("slab");
@@ -41,32 +42,18 @@ export function HoursPart({ context, mix }: BatchProps) {
         <NumberField {...range} label={texts.air} value={airC} onChange={setAir} />
         <NumberField {...range} label={texts.start} value={startC} onChange={setStart} />
       </div>
-      <label class="field">
-        <span>{texts.airflow}</span>
-        <select
-          value={airflow}
-          onChange={(event) => setAirflow(event.currentTarget.value as typeof airflow)}
-        >
-          {AIRFLOWS.map((key) => (
-            <option key={key} value={key}>
-              {texts.airflows[key]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="field">
-        <span>{texts.shape}</span>
-        <select
-          value={shape}
-          onChange={(event) => setShape(event.currentTarget.value as typeof shape)}
-        >
-          {SHAPES.map((key) => (
-            <option key={key} value={key}>
-              {texts.shapes[key]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.airflow}
+        value={airflow}
+        options={AIRFLOWS.map((key) => ({ value: key, label: texts.airflows[key] }))}
+        onChange={setAirflow}
+      />
+      <Choice
+        label={texts.shape}
+        value={shape}
+        options={SHAPES.map((key) => ({ value: key, label: texts.shapes[key] }))}
+        onChange={setShape}
+      />
       {typeof answer === "number" && (
         <p>
           {texts.answer(

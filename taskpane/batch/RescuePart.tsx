@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { NumberField } from "../components/NumberField";
-import { askMix, firstNumber } from "../curves/askMix";
+import { askMix, firstNumber } from "../bowl/askMix";
 import type { BatchProps } from "./batchProps";
 import { restoreProportions, singleAdditions } from "./rescue";
 

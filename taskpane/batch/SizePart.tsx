@@ -1,7 +1,8 @@
 import { useState } from "preact/hooks";
+import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import { BlockInsert } from "../insert/BlockInsert";
-import { AmountTable } from "./AmountTable";
+import { AmountTable } from "../components/AmountTable";
 import type { BatchProps } from "./batchProps";
 import { HEADROOM_FRACTION, scaleBatch, type BatchSize } from "./scale";
 
@@ -33,16 +34,12 @@ export function SizePart({ context, mix, rows, onHold }: BatchProps) {
   return (
     <details>
       <summary>{texts.title}</summary>
-      <label class="field">
-        <span>{texts.by}</span>
-        <select value={kind} onChange={(event) => setKind(event.currentTarget.value as Kind)}>
-          {KINDS.map((key) => (
-            <option key={key} value={key}>
-              {texts[key]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.by}
+        value={kind}
+        options={KINDS.map((key) => ({ value: key, label: texts[key] }))}
+        onChange={setKind}
+      />
       <div class="fields">
         {kind === "grams" ? (
           <NumberField {...field} label={texts.total} unit="g" value={grams} onChange={setGrams} />

@@ -1,6 +1,6 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { eaterFacts } from "../bowl/eaterFacts";
-import type { PicturedRow } from "../curves/askMix";
+import type { MixRow } from "../bowl/askMix";
 
 export interface LabelPart {
   readonly name: string;
@@ -13,7 +13,7 @@ export interface LabelPart {
  * The ingredients in descending order of mass as weighed, as a label lists them (Regulation (EU) 1169/2011,
  * article 18), with the allergens that article 21 has stressed. Water lost by boiling is no ingredient.
  */
-export function labelParts(rows: readonly PicturedRow[], own: Matrix | null): readonly LabelPart[] {
+export function labelParts(rows: readonly MixRow[], own: Matrix | null): readonly LabelPart[] {
   const listed = rows
     .filter(({ name }) => name.toLowerCase() !== "water lost")
     .sort((one, other) => other.grams - one.grams);

@@ -1,7 +1,7 @@
 import { bibliography } from "../../src/foundation/bibliography";
 import { worksheetFunctions } from "../../src/worksheet/functions";
 import { eaterFacts } from "../bowl/eaterFacts";
-import { askMix, firstNumber, rowsOf, type PicturedMix } from "../curves/askMix";
+import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
 import type { PaneContext } from "../view";
 import { householdAmount } from "./household";
 
@@ -23,7 +23,7 @@ export interface RecipeCard {
 
 const USED = ["FREEZINGPOINT", "ICEFRACTION", "TEXTURE", "UNCERTAINTY", "CAUTIONS"];
 
-function expectedOf(mix: PicturedMix, servingC: number, { words, numbers }: PaneContext) {
+function expectedOf(mix: RecipeMix, servingC: number, { words, numbers }: PaneContext) {
   const texts = words.batch.card;
   const temperature = numbers.plain(servingC);
   const point = firstNumber(askMix(mix, "FREEZINGPOINT"));
@@ -44,7 +44,7 @@ function expectedOf(mix: PicturedMix, servingC: number, { words, numbers }: Pane
 
 /** What stands on the card of a recipe. A number without its uncertainty is left out. */
 export function recipeCard(
-  mix: PicturedMix,
+  mix: RecipeMix,
   servingC: number,
   date: string,
   context: PaneContext,

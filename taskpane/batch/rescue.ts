@@ -1,19 +1,16 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { callFunction } from "../../src/worksheet/callFunction";
-import type { PicturedRow } from "../curves/askMix";
+import type { MixRow } from "../bowl/askMix";
 
 /** What has to be added so that the bowl has the recipe's proportions again. */
 export interface Restored {
   /** The whole batch is then so many times the recipe. */
   readonly factor: number;
-  readonly additions: readonly PicturedRow[];
+  readonly additions: readonly MixRow[];
 }
 
 /** The smallest batch in the recipe's proportions that holds what is in the bowl; a recipe's zero rows are left out. */
-export function restoreProportions(
-  recipe: readonly PicturedRow[],
-  inBowl: readonly PicturedRow[],
-): Restored {
+export function restoreProportions(recipe: readonly MixRow[], inBowl: readonly MixRow[]): Restored {
   const bowlOf = (name: string) => inBowl.find((row) => row.name === name)?.grams ?? 0;
   const factor = Math.max(0, ...recipe.map(({ name, grams }) => bowlOf(name) / grams));
   const additions = recipe.flatMap(({ name, grams }) => {
@@ -24,7 +21,7 @@ export function restoreProportions(
 }
 
 /** One ingredient whose addition brings the freezing point back. */
-export interface OneAddition extends PicturedRow {
+export interface OneAddition extends MixRow {
   readonly freezingPointC: number;
 }
 
@@ -33,7 +30,7 @@ export interface OneAddition extends PicturedRow {
  * of which there already is too much, or that cannot do it, are left out. Smallest first.
  */
 export function singleAdditions(
-  inBowl: readonly PicturedRow[],
+  inBowl: readonly MixRow[],
   recipePointC: number,
   mayAdd: readonly string[],
   own: Matrix | null,

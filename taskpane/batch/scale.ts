@@ -1,6 +1,6 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { callFunction } from "../../src/worksheet/callFunction";
-import { rowsOf, type PicturedRow } from "../curves/askMix";
+import { rowsOf, type MixRow } from "../bowl/askMix";
 import type { RecipeInGrams } from "../bowl/toGrams";
 
 /** How large the batch is to be. Moulds are filled by mass or, with the mix's density, by volume. */
@@ -17,7 +17,7 @@ export type BatchSize =
 
 export interface ScaledBatch {
   readonly factor: number;
-  readonly rows: readonly (PicturedRow & { readonly before: number })[];
+  readonly rows: readonly (MixRow & { readonly before: number })[];
   readonly totalGrams: number;
   /** g/mL of the mix with its air, when moulds were filled by volume. */
   readonly density: number | null;

@@ -1,4 +1,4 @@
-import { askMix, firstNumber, rowsOf, type PicturedMix } from "../curves/askMix";
+import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
 
 export interface VersionFigures {
   readonly totalGrams: number | null;
@@ -9,7 +9,7 @@ export interface VersionFigures {
 }
 
 /** The figures by which two versions of a recipe are told apart; null where a function declines. */
-export function versionFigures(mix: PicturedMix, servingC: number): VersionFigures {
+export function versionFigures(mix: RecipeMix, servingC: number): VersionFigures {
   const totalGrams = firstNumber(askMix(mix, "COMPONENT", "total"));
   const solids = firstNumber(askMix(mix, "COMPONENT", "solids"));
   return {
@@ -29,7 +29,7 @@ export interface VersionRow {
 }
 
 /** Every ingredient of either version with its grams in each; null where it is not in it. */
-export function versionRows(one: PicturedMix, other: PicturedMix): readonly VersionRow[] {
+export function versionRows(one: RecipeMix, other: RecipeMix): readonly VersionRow[] {
   const [left, right] = [one, other].map(
     (mix) => new Map(rowsOf(mix).map(({ name, grams }) => [name, grams])),
   );

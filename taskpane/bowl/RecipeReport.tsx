@@ -8,17 +8,18 @@ import { CurveFigure } from "./CurveFigure";
 import { eaterFacts } from "./eaterFacts";
 import { FormulaPanel } from "./FormulaPanel";
 import { FreezingPoint } from "./FreezingPoint";
-import { recipeAnswers, recipeTrouble } from "./recipeAnswers";
+import { recipeAnswers } from "./recipeAnswers";
+import { recipeTrouble } from "./recipeTrouble";
 import type { OwnRange } from "./ownIngredients";
 import type { RecognisedRecipe } from "./recognised";
 import { recipeFormulas } from "./recipeFormulas";
 import { RecipeTrouble } from "./RecipeTrouble";
+import { ServingFields } from "./ServingFields";
 import { spokenAnswer } from "./spokenAnswer";
 import { Sources } from "./Sources";
 import { SumsLine } from "./SumsLine";
 import { TargetCheck } from "./TargetCheck";
-import { TargetSelect } from "./TargetSelect";
-import { TemperatureField } from "./TemperatureField";
+import { HOUSEHOLD_FREEZER_C, USUAL_SERVING_C } from "./usualTemperatures";
 import { toGrams } from "./toGrams";
 
 interface RecipeReportProps {
@@ -29,9 +30,6 @@ interface RecipeReportProps {
   /** Asks for the recipe to stay while the selection moves, or lets go of it. */
   readonly onHold: (hold: boolean) => void;
 }
-
-const USUAL_SERVING_C = -14;
-const STORAGE_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
 
 /** Everything the functions say about a recipe. */
 export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps) {
@@ -44,13 +42,13 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
         recipe: inGrams,
         own: own.cells,
         servingC,
-        storageC: STORAGE_C,
+        storageC: HOUSEHOLD_FREEZER_C,
         target: target?.name ?? null,
       }),
     [inGrams, own.cells, servingC, target],
   );
   const facts = useMemo(() => eaterFacts(inGrams, own.cells), [inGrams, own.cells]);
-  const trouble = recipeTrouble(answers);
+  const trouble = recipeTrouble(answers.waterGrams, answers.freezingPointC);
   const { announce } = context;
   const spoken = spokenAnswer(recipe.title, answers, context);
   useEffect(() => announce(spoken), [announce, spoken]);
@@ -60,22 +58,13 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
   return (
     <>
       <FreezingPoint context={context} answers={answers} />
-      <div class="fields">
-        <TargetSelect
-          context={context}
-          target={target}
-          onChange={(next) => {
-            setTarget(next);
-            if (next !== null) setServingC(next.temperatureC);
-          }}
-        />
-        <TemperatureField
-          context={context}
-          label={context.words.servedAt}
-          valueC={servingC}
-          onChange={setServingC}
-        />
-      </div>
+      <ServingFields
+        context={context}
+        target={target}
+        servingC={servingC}
+        onTarget={setTarget}
+        onServing={setServingC}
+      />
       {target !== null && <TargetCheck context={context} target={target} check={answers.check} />}
       <ColdTable context={context} answers={answers} />
       <SumsLine context={context} answers={answers} />

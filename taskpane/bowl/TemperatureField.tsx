@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 
 interface TemperatureFieldProps {
@@ -14,31 +14,19 @@ const WARMEST_C = 40;
 
 /** A temperature to type, decimal point or comma; what cannot be taken is said beneath. */
 export function TemperatureField({ context, label, valueC, onChange }: TemperatureFieldProps) {
-  const { words, numbers } = context;
-  const [typed, setTyped] = useState(numbers.plain(valueC));
-  useEffect(() => setTyped(numbers.plain(valueC)), [valueC, numbers]);
-  const isTaken = (value: number | null): value is number =>
-    value !== null && value >= COLDEST_C && value <= WARMEST_C;
-  const wrong = !isTaken(numbers.read(typed));
   return (
-    <label class="field">
-      <span>{label}</span>
-      <span class="with-unit">
-        <input
-          type="text"
-          inputMode="text"
-          size={6}
-          value={typed}
-          aria-invalid={wrong}
-          onInput={(event) => {
-            setTyped(event.currentTarget.value);
-            const value = numbers.read(event.currentTarget.value);
-            if (isTaken(value)) onChange(value);
-          }}
-        />
-        °C
-      </span>
-      {wrong && <span class="fault">{words.temperatureWrong(typed, COLDEST_C, WARMEST_C)}</span>}
-    </label>
+    <NumberField
+      context={context}
+      label={label}
+      unit="°C"
+      value={valueC}
+      from={COLDEST_C}
+      to={WARMEST_C}
+      isRequired
+      wrong={(typed) => context.words.temperatureWrong(typed, COLDEST_C, WARMEST_C)}
+      onChange={(value) => {
+        if (value !== null) onChange(value);
+      }}
+    />
   );
 }

@@ -1,8 +1,6 @@
 import type { Cell, Matrix } from "../../src/foundation/cell";
-import { isProblem } from "../../src/foundation/problem";
-import { callFunction } from "../../src/worksheet/callFunction";
-import { worksheetFunctions } from "../../src/worksheet/functions";
 import { curvePoints, type CurvePoint } from "../curves/curvePoints";
+import { askMix } from "./askMix";
 import type { RecipeInGrams } from "./toGrams";
 
 /** The mix at one temperature; bands are one standard uncertainty. */
@@ -36,50 +34,38 @@ export interface Question {
   readonly target: string | null;
 }
 
-const known = new Set(worksheetFunctions.map(({ name }) => name));
+type Ask = (name: string, ...args: readonly (Cell | Matrix)[]) => Cell;
 
-type Ask = (name: string, ...more: readonly unknown[]) => Matrix;
-
-/** Asks a function about the recipe; a function that is not there yet leaves its answer blank. */
-const asker =
-  ({ recipe }: Question): Ask =>
-  (name, ...more) =>
-    known.has(name) ? callFunction(name, recipe.items, recipe.grams, ...more) : [[null]];
-
-const first = (answer: Matrix): Cell => answer[0]?.[0] ?? null;
-
-function coldAnswers(ask: Ask, temperatureC: number, own: Matrix | null): ColdAnswers {
+function coldAnswers(ask: Ask, temperatureC: number): ColdAnswers {
   return {
     temperatureC,
-    iceOfWater: first(ask("ICEFRACTION", temperatureC, "water", own)),
-    iceOfMix: first(ask("ICEFRACTION", temperatureC, "mix", own)),
-    iceBand: first(ask("UNCERTAINTY", "ice fraction", temperatureC, own)),
-    unfrozenSolids: first(ask("UNFROZENSOLIDS", temperatureC, own)),
+    iceOfWater: ask("ICEFRACTION", temperatureC, "water"),
+    iceOfMix: ask("ICEFRACTION", temperatureC, "mix"),
+    iceBand: ask("UNCERTAINTY", "ice fraction", temperatureC),
+    unfrozenSolids: ask("UNFROZENSOLIDS", temperatureC),
   };
 }
 
 /** Every number of the bowl, each by calling the worksheet function that a cell would call. */
-export function recipeAnswers(question: Question): RecipeAnswers {
-  const { own, servingC, storageC, target } = question;
-  const ask = asker(question);
+export function recipeAnswers({
+  recipe,
+  own,
+  servingC,
+  storageC,
+  target,
+}: Question): RecipeAnswers {
+  const mix = { ...recipe, own };
+  const ask: Ask = (name, ...args) => askMix(mix, name, ...args)[0]?.[0] ?? null;
   return {
-    freezingPointC: first(ask("FREEZINGPOINT", own)),
-    freezingPointBandK: first(ask("UNCERTAINTY", "freezing point", null, own)),
-    sweetness: first(ask("SWEETNESS", own)),
-    solidsGrams: first(ask("COMPONENT", "solids", own)),
-    waterGrams: first(ask("COMPONENT", "water", own)),
-    totalGrams: first(ask("COMPONENT", "total", own)),
-    serving: coldAnswers(ask, servingC, own),
-    storage: coldAnswers(ask, storageC, own),
-    curve: curvePoints({ ...question.recipe, own }),
-    check: target === null ? null : first(ask("CHECK", target, own)),
+    freezingPointC: ask("FREEZINGPOINT"),
+    freezingPointBandK: ask("UNCERTAINTY", "freezing point", null),
+    sweetness: ask("SWEETNESS"),
+    solidsGrams: ask("COMPONENT", "solids"),
+    waterGrams: ask("COMPONENT", "water"),
+    totalGrams: ask("COMPONENT", "total"),
+    serving: coldAnswers(ask, servingC),
+    storage: coldAnswers(ask, storageC),
+    curve: curvePoints(mix),
+    check: target === null ? null : ask("CHECK", target),
   };
-}
-
-/** The sentence that explains why nothing can be said of the recipe, when that is so. */
-export function recipeTrouble({ waterGrams, freezingPointC }: RecipeAnswers): string | null {
-  if (isProblem(waterGrams)) return waterGrams.message;
-  // What the user can fix in a cell spoils everything; "no ice can form" is an answer like others.
-  const broken = isProblem(freezingPointC) && freezingPointC.kind === "badInput";
-  return broken ? freezingPointC.message : null;
 }

@@ -1,6 +1,7 @@
 import { isProblem } from "../../src/foundation/problem";
 import type { PaneContext } from "../view";
-import { recipeTrouble, type RecipeAnswers } from "./recipeAnswers";
+import type { RecipeAnswers } from "./recipeAnswers";
+import { recipeTrouble } from "./recipeTrouble";
 
 /** What a screen reader is told when another recipe, target or temperature is shown. */
 export function spokenAnswer(
@@ -8,7 +9,7 @@ export function spokenAnswer(
   answers: RecipeAnswers,
   { words, numbers }: PaneContext,
 ): string {
-  const trouble = recipeTrouble(answers);
+  const trouble = recipeTrouble(answers.waterGrams, answers.freezingPointC);
   if (trouble !== null) return `${title}: ${trouble}`;
   const { freezingPointC: point, check } = answers;
   const ice =

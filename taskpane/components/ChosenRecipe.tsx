@@ -1,11 +1,12 @@
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import type { RecognisedRecipe } from "../bowl/recognised";
+import { NoRecipe } from "../bowl/NoRecipe";
 import { recipeTroubleOf } from "../bowl/recipeTroubleOf";
 import { RecipeTrouble } from "../bowl/RecipeTrouble";
 import { toGrams } from "../bowl/toGrams";
 import type { useRecipe } from "../bowl/useRecipe";
-import type { PicturedMix } from "../curves/askMix";
+import type { RecipeMix } from "../bowl/askMix";
 import type { PaneContext } from "../view";
 import { Notice } from "./Notice";
 
@@ -13,9 +14,9 @@ interface ChosenRecipeProps {
   readonly context: PaneContext;
   readonly recipe: ReturnType<typeof useRecipe>;
   /** Turns the recipe into the one meant, before it is looked at; as it stands when absent. */
-  readonly meant?: (mix: PicturedMix) => PicturedMix;
+  readonly meant?: (mix: RecipeMix) => RecipeMix;
   /** Drawn when there is a recipe that the functions can answer about. */
-  readonly children: (mix: PicturedMix, recipe: RecognisedRecipe) => ComponentChildren;
+  readonly children: (mix: RecipeMix, recipe: RecognisedRecipe) => ComponentChildren;
 }
 
 /** The recipe under the selection for a view that only works with one; else the sentence that says what is missing. */
@@ -30,12 +31,10 @@ export function ChosenRecipe({ context, recipe, meant, children }: ChosenRecipeP
   }, [recognition, own.cells, meant]);
   if (fault !== null) return <Notice tone="trouble">{fault}</Notice>;
   if (recognition === null) return <p class="quiet">{words.reading}</p>;
-  if (recognition.kind !== "recipe" || mix === null) {
-    const place = `${recognition.sheet}!${recognition.kind === "recipe" ? "" : recognition.address}`;
-    const sentence =
-      recognition.kind === "none" ? words.noRecipe[recognition.why](place) : words.askInBowl;
-    return <Notice tone="note">{sentence}</Notice>;
+  if (recognition.kind !== "recipe") {
+    return <NoRecipe context={context} recognition={recognition} />;
   }
+  if (mix === null) return null; // never: there is a recipe
   const trouble = recipeTroubleOf(mix);
   return trouble === null ? (
     <>{children(mix, recognition)}</>

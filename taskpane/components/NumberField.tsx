@@ -9,12 +9,16 @@ interface NumberFieldProps {
   readonly value: number | null;
   readonly from: number;
   readonly to: number;
+  /** True when an empty field is wrong too: it then keeps its last value. */
+  readonly isRequired?: boolean;
+  /** The sentence for what cannot be taken, when there is a better one than the usual. */
+  readonly wrong?: (typed: string) => string;
   readonly onChange: (value: number | null) => void;
 }
 
 /** A number to type, decimal point or comma, or nothing; what cannot be taken is said beneath. */
 export function NumberField(props: NumberFieldProps) {
-  const { context, label, unit, value, from, to, onChange } = props;
+  const { context, label, unit, value, from, to, isRequired = false, onChange } = props;
   const { words, numbers } = context;
   const written = value === null ? "" : numbers.plain(value);
   const [typed, setTyped] = useState(written);
@@ -25,7 +29,9 @@ export function NumberField(props: NumberFieldProps) {
   );
   const isTaken = (number: number | null): number is number =>
     number !== null && number >= from && number <= to;
-  const wrong = typed.trim() !== "" && !isTaken(numbers.read(typed));
+  const isWrong = (isRequired || typed.trim() !== "") && !isTaken(numbers.read(typed));
+  const sentence =
+    props.wrong ?? (() => words.numberWrong(typed, numbers.plain(from), numbers.plain(to), unit));
   return (
     <label class="field">
       <span>{label}</span>
@@ -35,22 +41,18 @@ export function NumberField(props: NumberFieldProps) {
           inputMode="text"
           size={6}
           value={typed}
-          aria-invalid={wrong}
+          aria-invalid={isWrong}
           onInput={(event) => {
             const text = event.currentTarget.value;
             setTyped(text);
             const number = numbers.read(text);
-            if (text.trim() === "") onChange(null);
+            if (text.trim() === "" && !isRequired) onChange(null);
             else if (isTaken(number)) onChange(number);
           }}
         />
         {unit}
       </span>
-      {wrong && (
-        <span class="fault">
-          {words.numberWrong(typed, numbers.plain(from), numbers.plain(to), unit)}
-        </span>
-      )}
+      {isWrong && <span class="fault">{sentence(typed)}</span>}
     </label>
   );
 }

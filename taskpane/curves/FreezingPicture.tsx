@@ -2,20 +2,20 @@ import type { ServingTarget } from "../../src/catalogue/target";
 import { FreezingCurve } from "../charts/FreezingCurve";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
-import { askMix, firstNumber, type PicturedMix } from "./askMix";
+import { askMix, firstNumber, type RecipeMix } from "../bowl/askMix";
 import { CURVE_TO_C, curvePoints, type CurvePoint } from "./curvePoints";
 import { PictureFrame } from "./PictureFrame";
 
 export interface PictureProps {
   readonly context: PaneContext;
-  readonly mix: PicturedMix;
+  readonly mix: RecipeMix;
   readonly servingC: number;
   readonly storageC: number;
 }
 
 interface FreezingPictureProps extends PictureProps {
   readonly target: ServingTarget | null;
-  readonly other: PicturedMix | null;
+  readonly other: RecipeMix | null;
 }
 
 const EVERY = 4; // rows of the table are 2 °C apart

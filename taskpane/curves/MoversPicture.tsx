@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { MoverBars } from "../charts/MoverBars";
+import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import type { PictureProps } from "./FreezingPicture";
 import { moversOf, type MovedQuantity } from "./movers";
@@ -24,19 +25,12 @@ export function MoversPicture({ context, mix, servingC }: PictureProps) {
       : `${texts.quantities[quantity]}, ${numbers.plain(servingC)} °C`;
   return (
     <>
-      <label class="field">
-        <span>{texts.quantity}</span>
-        <select
-          value={quantity}
-          onChange={(event) => setQuantity(event.currentTarget.value as MovedQuantity)}
-        >
-          {QUANTITIES.map((each) => (
-            <option key={each} value={each}>
-              {texts.quantities[each]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.quantity}
+        value={quantity}
+        options={QUANTITIES.map((key) => ({ value: key, label: texts.quantities[key] }))}
+        onChange={setQuantity}
+      />
       {found === null || found.movers.length === 0 ? (
         <Notice tone="note">{texts.declined}</Notice>
       ) : (

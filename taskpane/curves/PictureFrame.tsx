@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useRef, useState } from "preact/hooks";
+import { AmountTable } from "../components/AmountTable";
 import { Notice } from "../components/Notice";
 import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
@@ -54,27 +55,7 @@ export function PictureFrame({ context, title, table, children }: PictureFramePr
       {children}
       <details>
         <summary>{words.curves.asTable}</summary>
-        <table class="picture-table">
-          <thead>
-            <tr>
-              {table.head.map((text) => (
-                <th key={text} scope="col">
-                  {text}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map(([first, ...rest], at) => (
-              <tr key={at}>
-                <th scope="row">{first}</th>
-                {rest.map((text, column) => (
-                  <td key={column}>{text}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <AmountTable {...table} />
       </details>
       <div class="buttons">
         <button type="button" class="small" onClick={saveSvg}>

@@ -1,6 +1,6 @@
 import { StateDiagram } from "../charts/StateDiagram";
 import { Notice } from "../components/Notice";
-import { askMix, firstNumber } from "./askMix";
+import { askMix, firstNumber } from "../bowl/askMix";
 import type { PictureProps } from "./FreezingPicture";
 import { PictureFrame } from "./PictureFrame";
 import { stateLines, type StatePoint } from "./stateLines";

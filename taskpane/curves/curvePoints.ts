@@ -1,4 +1,4 @@
-import { askMix, type PicturedMix } from "./askMix";
+import { askMix, type RecipeMix } from "../bowl/askMix";
 
 export interface CurvePoint {
   readonly temperatureC: number;
@@ -15,7 +15,7 @@ const CURVE_STEPS = 60;
 const numberOrNull = (cell: unknown): number | null => (typeof cell === "number" ? cell : null);
 
 /** The freezing curve of a mix with its band; empty where a function declines. */
-export function curvePoints(mix: Omit<PicturedMix, "title">): readonly CurvePoint[] {
+export function curvePoints(mix: Omit<RecipeMix, "title">): readonly CurvePoint[] {
   const [, ...rows] = askMix(mix, "FREEZINGCURVE", 0, CURVE_TO_C, CURVE_STEPS);
   const temperatures = rows.map(([temperature = null]) => [temperature]);
   const bands = askMix(mix, "UNCERTAINTY", "ice fraction", temperatures);

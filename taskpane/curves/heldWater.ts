@@ -1,4 +1,4 @@
-import { askMix, firstNumber, rowsOf, type PicturedMix } from "./askMix";
+import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
 
 /** How much water one ingredient keeps liquid. */
 export interface HeldShare {
@@ -20,7 +20,7 @@ const PLENTY = 200;
  * What keeps the water of a mix liquid at a temperature, ingredient by ingredient. Each holds what it would
  * hold alone in plenty of water, since the mixing rule adds these up. Null where a function declines.
  */
-export function heldWater(mix: PicturedMix, temperatureC: number): HeldWater | null {
+export function heldWater(mix: RecipeMix, temperatureC: number): HeldWater | null {
   const ice = firstNumber(askMix(mix, "ICEFRACTION", temperatureC, "water"));
   const water = firstNumber(askMix(mix, "COMPONENT", "water"));
   if (ice === null || water === null) return null;

@@ -1,5 +1,5 @@
 import type { Matrix } from "../../src/foundation/cell";
-import { askMix, firstNumber, rowsOf, type PicturedMix } from "./askMix";
+import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
 
 export type MovedQuantity = "freezing point" | "ice of water";
 
@@ -18,7 +18,7 @@ export interface Movers {
 
 export const STEP_FRACTION = 0.1;
 
-function answers(mix: PicturedMix, quantity: MovedQuantity, temperatureC: number): Matrix {
+function answers(mix: RecipeMix, quantity: MovedQuantity, temperatureC: number): Matrix {
   return quantity === "freezing point"
     ? askMix(mix, "FREEZINGPOINT")
     : askMix(mix, "ICEFRACTION", temperatureC, "water");
@@ -26,7 +26,7 @@ function answers(mix: PicturedMix, quantity: MovedQuantity, temperatureC: number
 
 /** Which ingredient moves the answer most when each in turn is taken a tenth less and more, all else kept. */
 export function moversOf(
-  mix: PicturedMix,
+  mix: RecipeMix,
   quantity: MovedQuantity,
   temperatureC: number,
 ): Movers | null {

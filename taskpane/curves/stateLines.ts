@@ -1,5 +1,5 @@
 import type { Matrix } from "../../src/foundation/cell";
-import { askMix, firstNumber, type PicturedMix } from "./askMix";
+import { askMix, firstNumber, type RecipeMix } from "../bowl/askMix";
 
 /** A place in the diagram: the share of dissolved matter in what is liquid, and a temperature. */
 export interface StatePoint {
@@ -35,11 +35,11 @@ const points = (rows: Matrix): StatePoint[] =>
 
 /** The same dissolved matter in so much more or less water that a share of dissolved matter is reached. */
 function withSolids(
-  mix: PicturedMix,
+  mix: RecipeMix,
   waterGrams: number,
   mixSolids: number,
   wished: number,
-): PicturedMix {
+): RecipeMix {
   const dissolved = (waterGrams * mixSolids) / (1 - mixSolids);
   const more = (dissolved * (1 - wished)) / wished - waterGrams;
   return {
@@ -50,7 +50,7 @@ function withSolids(
 }
 
 /** The state diagram of a mix: its freezing line, its glass line, where they end. Null where it is declined. */
-export function stateLines(mix: PicturedMix): StateLines | null {
+export function stateLines(mix: RecipeMix): StateLines | null {
   const mixSolidsFraction = firstNumber(askMix(mix, "UNFROZENSOLIDS", WARM_C));
   const water = firstNumber(askMix(mix, "COMPONENT", "water"));
   if (mixSolidsFraction === null || water === null || mixSolidsFraction <= 0) return null;

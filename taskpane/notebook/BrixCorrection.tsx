@@ -1,5 +1,6 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
+import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import { brixIngredient } from "./learnIngredient";
@@ -31,15 +32,13 @@ export function BrixCorrection({ context, names, own }: BrixCorrectionProps) {
     <details>
       <summary>{texts.brixTitle}</summary>
       <p class="quiet">{texts.brixAbout}</p>
-      <label class="field">
-        <span>{texts.ingredient}</span>
-        <select value={item ?? ""} onChange={(event) => setAsked(event.currentTarget.value)}>
-          <option value="">–</option>
-          {names.map((name) => (
-            <option key={name}>{name}</option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.ingredient}
+        value={item}
+        none="–"
+        options={names.map((name) => ({ value: name, label: name }))}
+        onChange={setAsked}
+      />
       <NumberField
         context={context}
         label={texts.brixRead}

@@ -2,6 +2,8 @@ import { useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { WITH_ICE, WITHOUT_ICE } from "../../src/catalogue/textureScale";
 import type { RecipeInGrams } from "../bowl/toGrams";
+import { HOUSEHOLD_FREEZER_C } from "../bowl/usualTemperatures";
+import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import type { NotebookEntry } from "./entry";
@@ -18,19 +20,18 @@ interface EntryFormProps {
 }
 
 const FIRMNESS = [...WITH_ICE, ...WITHOUT_ICE].map(({ word }) => word);
-const HOUSEHOLD_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
 const NOTHING = { measuredC: null, brix: null, freezerC: null, firmness: "", note: "" };
 
 /** What was measured of a recipe, beside what was forecast, to be written down. */
 export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormProps) {
   const { words, numbers } = context;
   const texts = words.notebook;
-  const [freezerSetC, setFreezerSetC] = useState<number | null>(HOUSEHOLD_C);
+  const [freezerSetC, setFreezerSetC] = useState<number | null>(HOUSEHOLD_FREEZER_C);
   const [found, setFound] =
     useState<Pick<NotebookEntry, "measuredC" | "brix" | "freezerC" | "firmness" | "note">>(NOTHING);
   const [isAsked, setIsAsked] = useState(false);
   const set = (change: Partial<typeof found>) => setFound({ ...found, ...change });
-  const atC = found.freezerC ?? freezerSetC ?? HOUSEHOLD_C;
+  const atC = found.freezerC ?? freezerSetC ?? HOUSEHOLD_FREEZER_C;
   const forecast = forecastOf(recipe, own, atC);
   const isEmpty = JSON.stringify(found) === JSON.stringify(NOTHING);
   const write = async () => {
@@ -96,18 +97,15 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
           onChange={(freezerC) => set({ freezerC })}
         />
       </div>
-      <label class="field">
-        <span>{texts.firmness}</span>
-        <select
-          value={found.firmness}
-          onChange={(event) => set({ firmness: event.currentTarget.value })}
-        >
-          <option value="">{texts.notFelt}</option>
-          {FIRMNESS.map((word) => (
-            <option key={word}>{word}</option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.firmness}
+        value={found.firmness}
+        options={[
+          { value: "", label: texts.notFelt },
+          ...FIRMNESS.map((word) => ({ value: word, label: word })),
+        ]}
+        onChange={(firmness) => set({ firmness })}
+      />
       <label class="field">
         <span>{texts.note}</span>
         <input

@@ -1,5 +1,6 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
+import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import type { NotebookEntry } from "./entry";
@@ -38,26 +39,23 @@ export function LearnIngredient({ context, entries, own }: LearnIngredientProps)
   return (
     <>
       <p>{texts.learnAbout}</p>
-      <label class="field">
-        <span>{texts.line}</span>
-        <select value={line} onChange={(event) => setLine(Number(event.currentTarget.value))}>
-          {entries.map(({ date, recipe, measuredC }, at) => (
-            <option key={at} value={at}>
-              {date}, {recipe}, {numbers.plain(measuredC ?? 0)} °C
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.line}
+        value={line}
+        options={entries.map(({ date, recipe, measuredC }, at) => ({
+          value: at,
+          label: `${date}, ${recipe}, ${numbers.plain(measuredC ?? 0)} °C`,
+        }))}
+        onChange={setLine}
+      />
       {mix === null && <p class="fault">{texts.noMix}</p>}
-      <label class="field">
-        <span>{texts.ingredient}</span>
-        <select value={item ?? ""} onChange={(event) => setAsked(event.currentTarget.value)}>
-          <option value="">–</option>
-          {names.map((name) => (
-            <option key={name}>{name}</option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.ingredient}
+        value={item}
+        none="–"
+        options={names.map((name) => ({ value: name, label: name }))}
+        onChange={setAsked}
+      />
       <NumberField
         context={context}
         label={texts.thermometer}

@@ -1,5 +1,5 @@
 import type { Matrix } from "../../src/foundation/cell";
-import { callFunction } from "../../src/worksheet/callFunction";
+import { askMix, firstNumber } from "../bowl/askMix";
 import type { RecipeInGrams } from "../bowl/toGrams";
 
 /** What the functions expect of a mix, to be held against what is measured; null where they decline. */
@@ -11,18 +11,16 @@ export interface Forecast {
 }
 
 export function forecastOf(
-  { items, grams }: RecipeInGrams,
+  recipe: RecipeInGrams,
   own: Matrix | null,
   temperatureC: number,
 ): Forecast {
-  const ask = (name: string, ...more: readonly unknown[]) =>
-    callFunction(name, items, grams, ...more, own)[0]?.[0];
-  const number = (cell: unknown) => (typeof cell === "number" ? cell : null);
-  const word = ask("TEXTURE", temperatureC);
+  const mix = { ...recipe, own };
+  const word = askMix(mix, "TEXTURE", temperatureC)[0]?.[0];
   return {
-    pointC: number(ask("FREEZINGPOINT")),
-    bandK: number(ask("UNCERTAINTY", "freezing point", null)),
-    brix: number(ask("BRIX")),
+    pointC: firstNumber(askMix(mix, "FREEZINGPOINT")),
+    bandK: firstNumber(askMix(mix, "UNCERTAINTY", "freezing point", null)),
+    brix: firstNumber(askMix(mix, "BRIX")),
     firmness: typeof word === "string" ? word : "",
   };
 }

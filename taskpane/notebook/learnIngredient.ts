@@ -1,5 +1,5 @@
 import type { Matrix } from "../../src/foundation/cell";
-import { callFunction } from "../../src/worksheet/callFunction";
+import { askMix, firstNumber } from "../bowl/askMix";
 import type { RecipeInGrams } from "../bowl/toGrams";
 import { mergeOwn } from "./mergeOwn";
 import { scaledIngredient, type ScaledIngredient } from "./scaledIngredient";
@@ -17,11 +17,6 @@ export interface LearntIngredient extends ScaledIngredient {
   readonly uncertainty: number | null;
 }
 
-const firstNumber = (answer: Matrix): number | null => {
-  const cell = answer[0]?.[0];
-  return typeof cell === "number" ? cell : null;
-};
-
 /** What a measured freezing point of a mix says of one ingredient, all others being as the catalogue says. */
 export function learnIngredient(
   { items, grams, own, measuredC, thermometerK }: MeasuredPoint,
@@ -35,7 +30,7 @@ export function learnIngredient(
       source,
       measured,
       answer: (rows) =>
-        firstNumber(callFunction("FREEZINGPOINT", items, grams, mergeOwn(own, rows))),
+        firstNumber(askMix({ items, grams, own: mergeOwn(own, rows) }, "FREEZINGPOINT")),
     });
   const found = explain(measuredC);
   if (found === null) return null;
@@ -57,5 +52,6 @@ export const brixIngredient = (
     own,
     source,
     measured: measuredBrix,
-    answer: (rows) => firstNumber(callFunction("BRIX", [[item]], [[100]], mergeOwn(own, rows))),
+    answer: (rows) =>
+      firstNumber(askMix({ items: [[item]], grams: [[100]], own: mergeOwn(own, rows) }, "BRIX")),
   });

@@ -1,7 +1,7 @@
+import { normalName } from "../../src/catalogue/normalName";
 import type { Cell, Matrix } from "../../src/foundation/cell";
 
-const key = (cell: Cell | undefined): string =>
-  typeof cell === "string" ? cell.trim().toLowerCase() : "";
+const key = (cell: Cell | undefined): string => (typeof cell === "string" ? normalName(cell) : "");
 
 /** Own ingredients with one more row of them, in place of the row of that name. Header rows first. */
 export function mergeOwn(own: Matrix | null, added: Matrix): Matrix {

@@ -1,6 +1,6 @@
 import type { Matrix } from "../../src/foundation/cell";
 import type { RecipeInGrams } from "../bowl/toGrams";
-import { rowsOf } from "../curves/askMix";
+import { rowsOf } from "../bowl/askMix";
 
 /** A recipe in one line: "water 250 g; sucrose 70 g". */
 export const mixText = (mix: RecipeInGrams): string =>

@@ -3,6 +3,9 @@ import type { Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import { callFunction } from "../../src/worksheet/callFunction";
 import type { RecognisedRecipe } from "../bowl/recognised";
+import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
+import { pricesPerKg } from "../prices/pricesPerKg";
+import { usePriceColumns } from "../prices/usePriceColumns";
 import type { PaneContext } from "../view";
 import type { Asked } from "./asked";
 import { askExchange } from "./askExchange";
@@ -11,11 +14,9 @@ import { outcomeSentence } from "./sentences";
 import { steer } from "./steered";
 import { isStrong, type SteerLine } from "./steerLines";
 import { steerQuestion, usualChoice, type LineChoice } from "./steerQuestion";
-import { usePrices } from "./usePrices";
 import type { WishesValue } from "./Wishes";
 import { readWishes } from "./wishDrafts";
 
-const USUAL_SERVING_C = -14;
 /** Below this mass a gram is too coarse a step. */
 const WHOLE_GRAMS_FROM = 100;
 const HALF_GRAM = 0.5;
@@ -42,7 +43,8 @@ export function useSteering(
   const [asked, setAsked] = useState<Asked | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const asksPrices = wishes.drafts.some(({ key }) => key === "cost");
-  const { prices, fault } = usePrices(context, recipe, asksPrices);
+  const { columns, fault } = usePriceColumns(context, recipe, asksPrices);
+  const prices = pricesPerKg(columns);
   const lines = [...given, ...added];
   const priceOf = ({ place }: SteerLine) => (place === null ? null : (prices?.[place] ?? null));
   const choices = lines.map((line, at) => {

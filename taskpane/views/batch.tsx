@@ -12,7 +12,7 @@ import { SizePart } from "../batch/SizePart";
 import { useRecipe } from "../bowl/useRecipe";
 import { ChosenRecipe } from "../components/ChosenRecipe";
 import { Notice } from "../components/Notice";
-import { rowsOf, type PicturedMix } from "../curves/askMix";
+import { rowsOf, type RecipeMix } from "../bowl/askMix";
 import type { View, ViewProps } from "../view";
 import "../batch/batch.css";
 import "../curves/curves.css";
@@ -20,9 +20,9 @@ import "../curves/curves.css";
 /** The selected recipe as a batch: its size, time and cost, what is in the bowl, versions, label and card. */
 function Batch({ context, active }: ViewProps) {
   const recipe = useRecipe(context, active);
-  const [base, setBase] = useState<PicturedMix | null>(null);
+  const [base, setBase] = useState<RecipeMix | null>(null);
   const meant = useCallback(
-    (mix: PicturedMix) => (base === null ? mix : withBaseWrittenOut(mix, base)),
+    (mix: RecipeMix) => (base === null ? mix : withBaseWrittenOut(mix, base)),
     [base],
   );
   if (context.host === null) return <Notice tone="note">{context.words.batch.outside}</Notice>;

@@ -1,5 +1,7 @@
 import { ColumnForm } from "../bowl/ColumnForm";
 import { OwnChoice } from "../bowl/OwnChoice";
+import { NoRecipe } from "../bowl/NoRecipe";
+import { RecipeHead } from "../bowl/RecipeHead";
 import { RecipeReport } from "../bowl/RecipeReport";
 import { TakenAs } from "../bowl/TakenAs";
 import { useRecipe } from "../bowl/useRecipe";
@@ -15,30 +17,14 @@ function Bowl({ context, active }: ViewProps) {
   if (host === null) return <Notice tone="note">{words.outsideBowl}</Notice>;
   return (
     <div class="bowl">
-      <div class="bowl-head">
-        <h2>{recognition?.kind === "recipe" ? recognition.title : words.bowlTitle}</h2>
-        <div class="buttons">
-          <button
-            type="button"
-            class="small"
-            aria-pressed={recipe.isKept}
-            onClick={() => recipe.keep(!recipe.isKept)}
-            title={words.keepAbout}
-          >
-            {words.keep}
-          </button>
-          <button type="button" class="small" onClick={() => void recipe.readAgain()}>
-            {words.readAgain}
-          </button>
-        </div>
-      </div>
+      <RecipeHead
+        context={context}
+        title={recognition?.kind === "recipe" ? recognition.title : words.bowlTitle}
+        recipe={recipe}
+      />
       {recipe.fault !== null && <Notice tone="trouble">{recipe.fault}</Notice>}
       {recognition === null && recipe.fault === null && <p class="quiet">{words.reading}</p>}
-      {recognition?.kind === "none" && (
-        <Notice tone="note">
-          {words.noRecipe[recognition.why](`${recognition.sheet}!${recognition.address}`)}
-        </Notice>
-      )}
+      {recognition?.kind === "none" && <NoRecipe context={context} recognition={recognition} />}
       {recognition?.kind === "question" && (
         <ColumnForm
           key={`${recognition.sheet}!${recognition.address}`}

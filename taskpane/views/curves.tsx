@@ -1,11 +1,13 @@
 import { useState } from "preact/hooks";
 import type { ServingTarget } from "../../src/catalogue/target";
-import { TargetSelect } from "../bowl/TargetSelect";
+import { ServingFields } from "../bowl/ServingFields";
 import { TemperatureField } from "../bowl/TemperatureField";
+import { HOUSEHOLD_FREEZER_C, USUAL_SERVING_C } from "../bowl/usualTemperatures";
 import { useRecipe } from "../bowl/useRecipe";
+import { Choice } from "../components/Choice";
 import { ChosenRecipe } from "../components/ChosenRecipe";
 import { Notice } from "../components/Notice";
-import type { PicturedMix } from "../curves/askMix";
+import { isSameMix, type RecipeMix } from "../bowl/askMix";
 import { FreezingPicture } from "../curves/FreezingPicture";
 import { HeldPicture } from "../curves/HeldPicture";
 import { MoversPicture } from "../curves/MoversPicture";
@@ -15,8 +17,6 @@ import "../curves/curves.css";
 
 type Picture = "freezing" | "state" | "held" | "movers";
 const PICTURES: readonly Picture[] = ["freezing", "state", "held", "movers"];
-const USUAL_SERVING_C = -14;
-const STORAGE_C = -18; // a household freezer's nominal temperature, IEC 62552-1 (four stars)
 
 /** The selected recipe in pictures, each with its table, as a file or in the sheet. */
 function Curves({ context, active }: ViewProps) {
@@ -25,49 +25,41 @@ function Curves({ context, active }: ViewProps) {
   const [picture, setPicture] = useState<Picture>("freezing");
   const [servingC, setServingC] = useState(USUAL_SERVING_C);
   const [target, setTarget] = useState<ServingTarget | null>(null);
-  const [other, setOther] = useState<PicturedMix | null>(null);
+  const [other, setOther] = useState<RecipeMix | null>(null);
   const texts = words.curves;
   if (host === null) return <Notice tone="note">{texts.outside}</Notice>;
   return (
     <ChosenRecipe context={context} recipe={recipe}>
       {(mix) => {
         // Beside itself a recipe would only hide its own curve.
-        const isSame =
-          JSON.stringify([mix.items, mix.grams]) === JSON.stringify([other?.items, other?.grams]);
-        const shown = { context, mix, servingC, storageC: STORAGE_C };
+        const isSame = other !== null && isSameMix(mix, other);
+        const shown = { context, mix, servingC, storageC: HOUSEHOLD_FREEZER_C };
         return (
           <div class="curves">
-            <label class="field">
-              <span>{texts.picture}</span>
-              <select
-                value={picture}
-                onChange={(event) => setPicture(event.currentTarget.value as Picture)}
-              >
-                {PICTURES.map((key) => (
-                  <option key={key} value={key}>
-                    {texts.pictures[key]}
-                  </option>
-                ))}
-              </select>
-            </label>
-            <div class="fields">
-              {picture === "freezing" && (
-                <TargetSelect
-                  context={context}
-                  target={target}
-                  onChange={(next) => {
-                    setTarget(next);
-                    if (next !== null) setServingC(next.temperatureC);
-                  }}
-                />
-              )}
-              <TemperatureField
+            <Choice
+              label={texts.picture}
+              value={picture}
+              options={PICTURES.map((key) => ({ value: key, label: texts.pictures[key] }))}
+              onChange={setPicture}
+            />
+            {picture === "freezing" ? (
+              <ServingFields
                 context={context}
-                label={words.servedAt}
-                valueC={servingC}
-                onChange={setServingC}
+                target={target}
+                servingC={servingC}
+                onTarget={setTarget}
+                onServing={setServingC}
               />
-            </div>
+            ) : (
+              <div class="fields">
+                <TemperatureField
+                  context={context}
+                  label={words.servedAt}
+                  valueC={servingC}
+                  onChange={setServingC}
+                />
+              </div>
+            )}
             {picture === "freezing" && (
               <FreezingPicture {...shown} target={target} other={isSame ? null : other} />
             )}

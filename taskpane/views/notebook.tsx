@@ -1,7 +1,7 @@
 import { toGrams } from "../bowl/toGrams";
 import { useRecipe } from "../bowl/useRecipe";
 import { Notice } from "../components/Notice";
-import { rowsOf } from "../curves/askMix";
+import { rowsOf } from "../bowl/askMix";
 import { BrixCorrection } from "../notebook/BrixCorrection";
 import { EntryForm } from "../notebook/EntryForm";
 import { FreezerOffset } from "../notebook/FreezerOffset";

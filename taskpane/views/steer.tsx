@@ -1,5 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { isProblem } from "../../src/foundation/problem";
+import { NoRecipe } from "../bowl/NoRecipe";
+import { RecipeHead } from "../bowl/RecipeHead";
 import { RecipeTrouble } from "../bowl/RecipeTrouble";
 import { TakenAs } from "../bowl/TakenAs";
 import { useRecipe } from "../bowl/useRecipe";
@@ -22,34 +24,16 @@ function Steer({ context, active }: ViewProps) {
   if (host === null) return <Notice tone="note">{words.steer.outside}</Notice>;
   if (fault !== null) return <Notice tone="trouble">{fault}</Notice>;
   if (recognition === null) return <p class="quiet">{words.reading}</p>;
-  if (recognition.kind !== "recipe" || lines === null) {
-    const place = `${recognition.sheet}!${recognition.kind === "recipe" ? "" : recognition.address}`;
-    const sentence =
-      recognition.kind === "none" ? words.noRecipe[recognition.why](place) : words.askInBowl;
-    return <Notice tone="note">{sentence}</Notice>;
+  if (recognition.kind !== "recipe") {
+    return <NoRecipe context={context} recognition={recognition} />;
   }
+  if (lines === null) return null; // never: there is a recipe
   if (isProblem(lines)) {
     return <RecipeTrouble context={context} recipe={recognition} sentence={lines.message} />;
   }
   return (
     <div class="steer">
-      <div class="bowl-head">
-        <h2>{recognition.title}</h2>
-        <div class="buttons">
-          <button
-            type="button"
-            class="small"
-            aria-pressed={recipe.isKept}
-            onClick={() => recipe.keep(!recipe.isKept)}
-            title={words.keepAbout}
-          >
-            {words.keep}
-          </button>
-          <button type="button" class="small" onClick={() => void recipe.readAgain()}>
-            {words.readAgain}
-          </button>
-        </div>
-      </div>
+      <RecipeHead context={context} title={recognition.title} recipe={recipe} />
       <TakenAs context={context} recipe={recognition} own={own.chosen} onChange={null} />
       <SteerForm
         // Another recipe, or other amounts, begin anew: limits and answers were about the old ones.

@@ -1,3 +1,4 @@
+import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import type { View, ViewProps } from "../view";
 import { Explained } from "../why/Explained";
@@ -27,19 +28,12 @@ function Why({ context, active }: ViewProps) {
             <code>{cell.formula}</code>
           </p>
           {cell.calls.length > 1 && (
-            <label class="field">
-              <span>{words.why.which}</span>
-              <select
-                value={chosen}
-                onChange={(event) => choose(Number(event.currentTarget.value))}
-              >
-                {cell.calls.map(({ text }, at) => (
-                  <option key={at} value={at}>
-                    {text}
-                  </option>
-                ))}
-              </select>
-            </label>
+            <Choice
+              label={words.why.which}
+              value={chosen}
+              options={cell.calls.map(({ text }, at) => ({ value: at, label: text }))}
+              onChange={choose}
+            />
           )}
           {definition === null && <Notice tone="trouble">{words.why.unknown(call.name)}</Notice>}
           {found === null && fault === null && <p class="quiet">{words.reading}</p>}

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Cell, Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import type { WorksheetFunction } from "../../src/worksheet/worksheetFunction";
+import { Choice } from "../components/Choice";
 import { Notice } from "../components/Notice";
 import type { BlockValue } from "../host";
 import type { PaneContext } from "../view";
@@ -60,16 +61,15 @@ export function Explained({ context, definition, call, args, shown }: ExplainedP
         </a>
       </p>
       {recipes > 1 && (
-        <label class="field">
-          <span>{words.why.recipe}</span>
-          <select value={recipe} onChange={(event) => setRecipe(Number(event.currentTarget.value))}>
-            {Array.from({ length: Math.min(recipes, MOST_OFFERED) }, (_recipe, at) => (
-              <option key={at} value={at}>
-                {words.why.recipeNumber(at + 1)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={words.why.recipe}
+          value={recipe}
+          options={Array.from({ length: Math.min(recipes, MOST_OFFERED) }, (_recipe, at) => ({
+            value: at,
+            label: words.why.recipeNumber(at + 1),
+          }))}
+          onChange={setRecipe}
+        />
       )}
       {boardTrouble !== null && !isProblem(now) && <Notice tone="note">{boardTrouble}</Notice>}
       {board.length > 0 && <Board context={context} lines={board} />}

@@ -1,6 +1,6 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { cellName } from "../../src/workbook/address";
-import { useFollowedBlock } from "../bowl/useFollowedBlock";
+import { useFollowedBlock, type FollowedBlock } from "../bowl/useFollowedBlock";
 import { useHostTask } from "../components/useHostTask";
 import type { BlockValue } from "../host";
 import type { PaneContext } from "../view";
@@ -17,29 +17,32 @@ export interface ExplainedCell {
   readonly calls: readonly OwnCall[];
 }
 
+function explainedCell(followed: FollowedBlock | null): ExplainedCell | null {
+  if (followed?.active == null) return null;
+  const { block, active } = followed;
+  const { row, column } = active;
+  const formula = String(block.formulas[row]?.[column] ?? "");
+  return {
+    sheet: block.sheet,
+    cell: cellName(block.top + row, block.left + column),
+    row: block.top + row,
+    formula,
+    shown: block.values[row]?.[column] ?? "",
+    calls: formula.startsWith("=") ? ownCalls(formula) : [],
+  };
+}
+
 /** The cell under the selection, the call chosen in it, and that call's arguments as read from the sheet. */
 export function useExplanation(context: PaneContext, active: boolean) {
   const { host } = context;
   const block = useFollowedBlock(context, active);
   const { fault, run } = useHostTask(context);
-  const [chosen, setChosen] = useState(0);
   const [resolved, setResolved] = useState<{ call: OwnCall; found: ResolvedCall } | null>(null);
-  const [cell, setCell] = useState<ExplainedCell | null>(null);
+  const [choice, setChoice] = useState<{ cell: ExplainedCell; at: number } | null>(null);
   const { followed } = block;
-  useEffect(() => {
-    if (followed?.active == null) return;
-    const { row, column } = followed.active;
-    const formula = String(followed.block.formulas[row]?.[column] ?? "");
-    setChosen(0);
-    setCell({
-      sheet: followed.block.sheet,
-      cell: cellName(followed.block.top + row, followed.block.left + column),
-      row: followed.block.top + row,
-      formula,
-      shown: followed.block.values[row]?.[column] ?? "",
-      calls: formula.startsWith("=") ? ownCalls(formula) : [],
-    });
-  }, [followed]);
+  const cell = useMemo(() => explainedCell(followed), [followed]);
+  // Another cell begins with its first call.
+  const chosen = choice !== null && choice.cell === cell ? choice.at : 0;
   const call = cell?.calls[chosen];
   useEffect(() => {
     if (host === null || cell === null || call === undefined) return;
@@ -56,7 +59,7 @@ export function useExplanation(context: PaneContext, active: boolean) {
     cell,
     call: call ?? null,
     chosen,
-    choose: setChosen,
+    choose: (at: number) => setChoice(cell === null ? null : { cell, at }),
     found: resolved !== null && resolved.call === call ? resolved.found : null,
     fault: block.fault ?? fault,
   };

@@ -2,11 +2,14 @@ import { callFunction } from "../../../src/worksheet/callFunction";
 import { asOwnIngredient, writeOut } from "../../../taskpane/batch/baseMix";
 import { householdAmount } from "../../../taskpane/batch/household";
 import { labelLine, labelParts } from "../../../taskpane/batch/labelText";
-import { costOf, priceColumns } from "../../../taskpane/batch/prices";
+import { costOf } from "../../../taskpane/batch/costOf";
+import { readPriceColumns } from "../../../taskpane/prices/readPriceColumns";
 import { restoreProportions, singleAdditions } from "../../../taskpane/batch/rescue";
 import { HEADROOM_FRACTION, scaleBatch } from "../../../taskpane/batch/scale";
 import type { RecognisedRecipe } from "../../../taskpane/bowl/recognised";
+import type { BlockValue } from "../../../taskpane/host";
 import { blockOf } from "../blockOf";
+import { fakeHost } from "../fakeHost";
 
 const recipe = [
   { name: "water", grams: 250 },
@@ -96,33 +99,46 @@ describe("what it costs", () => {
     ["sucrose", 70, 1.2, ""],
     ["lemon juice", 30, "", ""],
   ]);
-  const recognised = {
-    direction: "down",
-    nameRange: "A2:A4",
-  } as RecognisedRecipe;
-  test("a price column is known by its header, with what it buys", () => {
-    expect(priceColumns(block, recognised)).toEqual([
-      { header: "Price per kg, €", column: 2, basis: "kg" },
+  const recognised = (names: readonly string[]) =>
+    ({
+      sheet: "Recipes",
+      direction: "down",
+      nameRange: `A2:A${names.length + 1}`,
+      lines: names.map((name, at) => ({ name, cell: `A${at + 2}` })),
+    }) as unknown as RecognisedRecipe;
+  const read = (rows: BlockValue[][], select = "A2") =>
+    readPriceColumns(
+      fakeHost({ Recipes: rows }, select).host,
+      recognised(rows.slice(1).map(([name]) => String(name))),
+    );
+  test("a price column is known by its header, with what it buys", async () => {
+    expect(await read(block.values.map((row) => [...row]))).toEqual([
+      { header: "Price per kg, €", basis: "kg", prices: [0, 1.2, null] },
     ]);
+  });
+  test("it is read beside the recipe, wherever the selection is by now", async () => {
+    const far = [...block.values.map((row) => [...row]), ["", "", "", ""], ["x", 1, 2, 3]];
+    const { host } = fakeHost({ Recipes: far }, "A6");
+    const columns = await readPriceColumns(host, recognised(["water", "sucrose", "lemon juice"]));
+    expect(columns.map(({ prices }) => prices)).toEqual([[0, 1.2, null]]);
   });
   test.each([
     ["Kosten je 100 g", "100 g"],
     ["Cost", null],
     ["Preis/kg", "kg"],
-  ])("%s buys %s", (header, basis) => {
-    expect(
-      priceColumns(
-        blockOf([
-          ["x", header],
-          ["y", 1],
-        ]),
-        { ...recognised, nameRange: "A2:A2" },
-      )[0]?.basis,
-    ).toBe(basis);
+  ])("%s buys %s", async (header, basis) => {
+    const [column] = await read([
+      ["x", header],
+      ["y", 1],
+    ]);
+    expect(column?.basis).toBe(basis);
   });
   test("a missing price is told of, not taken for nothing", () => {
     const cost = costOf(
-      recipe.map((row, at) => ({ ...row, price: block.values[at + 1]![2]! })),
+      recipe.map((row, at) => {
+        const price = block.values[at + 1]![2];
+        return { ...row, price: typeof price === "number" ? price : null };
+      }),
       "kg",
     );
     expect(cost.total).toBeCloseTo(0.084, 12);

@@ -1,4 +1,4 @@
-import { perKgFactor } from "../../../taskpane/steer/priceColumn";
+import { perKgFactor } from "../../../taskpane/prices/priceHeader";
 
 test.each([
   ["Price per kg", 1],

@@ -1,0 +1,35 @@
+import type { ServingTarget } from "../../src/catalogue/target";
+import type { PaneContext } from "../view";
+import { TargetSelect } from "./TargetSelect";
+import { TemperatureField } from "./TemperatureField";
+
+interface ServingFieldsProps {
+  readonly context: PaneContext;
+  readonly target: ServingTarget | null;
+  readonly servingC: number;
+  readonly onTarget: (target: ServingTarget | null) => void;
+  readonly onServing: (servingC: number) => void;
+}
+
+/** How it is meant to be served, and at what: choosing a target brings its temperature along. */
+export function ServingFields(props: ServingFieldsProps) {
+  const { context, target, servingC, onTarget, onServing } = props;
+  return (
+    <div class="fields">
+      <TargetSelect
+        context={context}
+        target={target}
+        onChange={(next) => {
+          onTarget(next);
+          if (next !== null) onServing(next.temperatureC);
+        }}
+      />
+      <TemperatureField
+        context={context}
+        label={context.words.servedAt}
+        valueC={servingC}
+        onChange={onServing}
+      />
+    </div>
+  );
+}
