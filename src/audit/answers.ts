@@ -8,7 +8,8 @@ export function numberFrom(name: string, ...args: readonly unknown[]): number | 
   return typeof answer === "number" ? answer : null;
 }
 
-const column = <T>(values: readonly T[]): T[][] => values.map((value) => [value]);
+/** A list as a column of cells. */
+export const column = <T>(values: readonly T[]): T[][] => values.map((value) => [value]);
 
 /** °C at which the first ice forms, or null when there is no such number. */
 export const freezingPointC = ({ items, grams, ownIngredients }: Mix): number | null =>

@@ -1,5 +1,5 @@
 import type { Workbook } from "../workbook/model";
-import { reportOf, rulesFor, type AuditOptions } from "./auditWorkbook";
+import { findingsOf, reportOf, rulesFor, type AuditOptions } from "./auditWorkbook";
 import { auditContext } from "./context";
 import type { Finding } from "./finding";
 import type { AuditReport } from "./report/auditReport";
@@ -25,7 +25,7 @@ export function* auditInSteps(
   const found: Finding[] = [];
   for (const [done, rule] of asked.entries()) {
     yield { done: done + 1, total };
-    found.push(...rule.find(context));
+    found.push(...findingsOf(rule, context));
   }
   return reportOf(context, found, recalculated);
 }

@@ -74,7 +74,7 @@ export function reportOf(
 }
 
 /** What one rule finds, the worst first, a column that is wrong throughout summed up. */
-const findingsOf = (rule: Rule, context: AuditContext): Finding[] =>
+export const findingsOf = (rule: Rule, context: AuditContext): Finding[] =>
   condense(rule.find(context).sort(compare));
 
 /** The audit of a workbook that has been read already. */

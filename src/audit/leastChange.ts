@@ -1,6 +1,5 @@
 import type { ServingTarget } from "../catalogue/target";
-import { callFunction } from "../worksheet/callFunction";
-import { componentGrams, iceFraction } from "./answers";
+import { column, componentGrams, iceFraction, numberFrom } from "./answers";
 import type { Mix } from "./mix";
 
 /** The change of one ingredient's amount that brings a mix into its target's band. */
@@ -17,15 +16,13 @@ const STEPS = 8;
 /** Near enough to a bound, as a fraction of the basis. */
 const CLOSE = 5e-4;
 
-const column = <T>(values: readonly T[]): T[][] => values.map((value) => [value]);
-
 function withAmount(mix: Mix, at: number, grams: number): Mix {
   return { ...mix, grams: mix.grams.map((old, index) => (index === at ? grams : old)) };
 }
 
 /** Grams of one ingredient with which a share of the water is ice; null when no amount does it. */
 function amountFor(mix: Mix, item: string, share: number, temperatureC: number): number | null {
-  const answer = callFunction(
+  return numberFrom(
     "AMOUNTFOR",
     column(mix.items),
     column(mix.grams),
@@ -34,8 +31,7 @@ function amountFor(mix: Mix, item: string, share: number, temperatureC: number):
     share,
     temperatureC,
     mix.ownIngredients,
-  )[0]?.[0];
-  return typeof answer === "number" ? answer : null;
+  );
 }
 
 /** The share of the water that is ice when this share of the mix is. */

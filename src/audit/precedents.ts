@@ -1,6 +1,6 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
 import type { Place } from "./recipes/recipeBlock";
-import { referencesOf } from "./references";
+import { referencesOf } from "../workbook/references";
 import type { CellRange } from "../workbook/model";
 
 /** A range on its sheet that an answer is computed from, directly or through other formulas. */

@@ -63,5 +63,10 @@ export function mainSource({ block, recipe, mix }: JudgedRecipe, substance: stri
   return most === undefined ? { row: recipe.line, column: 0 } : amountPlace(block, recipe, most);
 }
 
-export const titleOf = ({ title }: Recipe): string =>
-  title === "" ? "The recipe" : `"${title.slice(0, 60)}"`;
+/** The recipe's title in quotation marks, or what stands for one, as a sentence begins with it. */
+export const titleOf = (recipe: Recipe): string =>
+  recipe.title === "" ? "The recipe" : titleWithin(recipe);
+
+/** The same within a sentence. */
+export const titleWithin = ({ title }: Recipe): string =>
+  title === "" ? "the recipe" : `"${title.slice(0, 60)}"`;

@@ -5,7 +5,7 @@ import { headerRole, type Role } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { amountPlace } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
-import { contains } from "./references";
+import { contains } from "../workbook/references";
 import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
 
 export type ResultRole = Extract<

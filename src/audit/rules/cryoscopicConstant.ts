@@ -5,7 +5,7 @@ import { freezingEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { labelledNumbers, type LabelledNumber } from "../labels";
-import { referencesOf } from "../references";
+import { referencesOf } from "../../workbook/references";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { Rule } from "../rule";

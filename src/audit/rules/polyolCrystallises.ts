@@ -8,7 +8,7 @@ import {
   mainSource,
   per100Water,
   solubility20,
-  titleOf,
+  titleWithin,
   type JudgedRecipe,
 } from "../solubility";
 
@@ -32,7 +32,7 @@ function findIn(judged: JudgedRecipe): Finding[] {
     const cold = ice === null || ice >= 1 ? null : there / (1 - ice);
     if (cold === null || cold <= limit) return [];
     return findingAt(identity, block.sheet, mainSource(judged, substance), {
-      message: `The ${substance} in ${titleOf(recipe).replace("The", "the")} will crystallise: at −18 °C the water left liquid has ${rounded(cold, 0)} g per 100 g, and not even at 20 °C do more than ${limit} g dissolve.`,
+      message: `The ${substance} in ${titleWithin(recipe)} will crystallise: at −18 °C the water left liquid has ${rounded(cold, 0)} g per 100 g, and not even at 20 °C do more than ${limit} g dissolve.`,
       effect: {
         quantity: `${substance} per 100 g of unfrozen water at −18 °C`,
         from: rounded(cold, 0),

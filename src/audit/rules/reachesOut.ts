@@ -6,7 +6,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
-import { contains } from "../references";
+import { contains } from "../../workbook/references";
 import { sheetTexts } from "../recipes/sheetTexts";
 import type { Rule } from "../rule";
 

@@ -6,7 +6,7 @@ import { filledLines, patternAt, type FilledLine } from "../filledLines";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
-import { referencesOf } from "../references";
+import { referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
 
 const identity = { id: "reference-slips", severity: "warning" } as const;

@@ -4,7 +4,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
 import { isShare, unitText } from "../recipes/unit";
-import { contains, referencesOf } from "../references";
+import { contains, referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
 
 const identity = { id: "total-incomplete", severity: "error" } as const;

@@ -1,1 +1,0 @@
-export { contains, referencesOf } from "../workbook/references";
