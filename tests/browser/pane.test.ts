@@ -1,7 +1,7 @@
 import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { newSheet } from "./benchPage";
 import { describeInBrowser } from "./chromium";
-import { objections, openPaneBench, type PaneBench } from "./paneBench";
+import { objectionsAtWidths, openPaneBench, THEMES, type PaneBench } from "./paneBench";
 
 const { sheet, firstRow, lastRow, columns } = recipeCells;
 const BARS = "Apricot bars";
@@ -160,6 +160,14 @@ describeInBrowser("the pane is accessible", () => {
     const { pane } = bench;
     await pane.getByRole("tab", { name }).click();
     if (name === "Bowl") await pane.locator(".headline").waitFor();
+    if (name === "Batch") {
+      await pane.getByText("Size", { exact: true }).waitFor();
+      await pane.evaluate(() => {
+        for (const part of document.querySelectorAll("details")) part.open = true;
+      });
+    }
+    if (name === "Curves") await pane.locator(".picture svg").first().waitFor();
+    if (name === "Notebook") await pane.getByRole("button", { name: "Write it down" }).waitFor();
     if (name === "Larder" && (await pane.getByRole("searchbox").isVisible())) {
       await pane.getByRole("searchbox").fill("honey, average");
       await pane.locator("button.hit").first().click();
@@ -171,28 +179,15 @@ describeInBrowser("the pane is accessible", () => {
     }
   };
 
-  test.each([
-    ["light", { colorScheme: "light", forcedColors: "none" }],
-    ["dark", { colorScheme: "dark", forcedColors: "none" }],
-    ["forced colours", { colorScheme: "light", forcedColors: "active" }],
-  ] as const)(
+  test.each(THEMES)(
     "in %s, at 320, 350 and 640 px",
     async (_, media) => {
-      const { page, pane } = bench;
+      const { page } = bench;
       await page.emulateMedia(media);
       const found: string[] = [];
-      for (const name of ["Bowl", "Larder", "Read-through"]) {
+      for (const name of ["Bowl", "Batch", "Curves", "Larder", "Notebook", "Why", "Read-through"]) {
         await show(name);
-        for (const width of [320, 350, 640]) {
-          await page.evaluate((px) => {
-            document.getElementById("pane")!.style.width = `${px}px`;
-          }, width);
-          found.push(...(await objections(pane)).map((one) => `${name}, ${width}: ${one}`));
-          const overflow = await pane.evaluate(
-            () => document.documentElement.scrollWidth - innerWidth,
-          );
-          if (overflow > 0) found.push(`${name}, ${width}: ${overflow} px too wide`);
-        }
+        found.push(...(await objectionsAtWidths(bench, name)));
       }
       expect(found).toEqual([]);
     },

@@ -60,7 +60,7 @@ export async function openPaneBench(): Promise<PaneBench> {
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
 /** What axe-core objects to in the pane as it stands, in short. */
-export async function objections(pane: Frame): Promise<readonly string[]> {
+async function objections(pane: Frame): Promise<readonly string[]> {
   // Evaluated, not added as a script: the page's own content security policy stays in force.
   await pane.evaluate(axe);
   return pane.evaluate(async () => {
@@ -71,4 +71,29 @@ export async function objections(pane: Frame): Promise<readonly string[]> {
     const { violations } = await run.run();
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
   });
+}
+
+/** What the pane is looked at under: its name, and what the page is told of the reader's wishes. */
+export const THEMES = [
+  ["light", { colorScheme: "light", forcedColors: "none" }],
+  ["dark", { colorScheme: "dark", forcedColors: "none" }],
+  ["forced colours", { colorScheme: "light", forcedColors: "active" }],
+] as const;
+
+/** What axe-core objects to in the view as it stands, and what is too wide, at each width of the pane. */
+export async function objectionsAtWidths(
+  { page, pane }: Pick<PaneBench, "page" | "pane">,
+  name: string,
+  widths: readonly number[] = [320, 350, 640],
+): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const width of widths) {
+    await page.evaluate((px) => {
+      document.getElementById("pane")!.style.width = `${px}px`;
+    }, width);
+    found.push(...(await objections(pane)).map((one) => `${name}, ${width}: ${one}`));
+    const overflow = await pane.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (overflow > 0) found.push(`${name}, ${width}: ${overflow} px too wide`);
+  }
+  return found;
 }

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { sheet } from "../../src/bench/demo/cells";
 import { bookToXlsx } from "../../src/bench/xlsx/bookToXlsx";
 import { describeInBrowser } from "./chromium";
-import { objections, openPaneBench, type PaneBench } from "./paneBench";
+import { objectionsAtWidths, openPaneBench, THEMES, type PaneBench } from "./paneBench";
 
 const SHEET = "Cherry ice";
 
@@ -158,24 +158,12 @@ describeInBrowser("the read-through of an opened workbook", () => {
     expect(await readFile(await download.path(), "utf8")).toContain("lemon jiuce");
   });
 
-  test.each([
-    ["light", { colorScheme: "light", forcedColors: "none" }],
-    ["dark", { colorScheme: "dark", forcedColors: "none" }],
-    ["forced colours", { colorScheme: "light", forcedColors: "active" }],
-  ] as const)("nothing is objected to in %s, at 320, 350 and 640 px", async (name, media) => {
+  test.each(THEMES)("nothing is objected to in %s, at 320, 350 and 640 px", async (name, media) => {
     const { page, pane } = bench;
     await page.emulateMedia(media);
     await button(`Mend: ${SHEET}!B4`).click();
     await button(`Accept: ${SHEET}!B5`).first().click();
-    const found: string[] = [];
-    for (const width of [640, 350, 320]) {
-      await page.evaluate((px) => {
-        document.getElementById("pane")!.style.width = `${px}px`;
-      }, width);
-      found.push(...(await objections(pane)).map((one) => `${name}, ${width}: ${one}`));
-      const overflow = await pane.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      if (overflow > 0) found.push(`${name}, ${width}: ${overflow} px too wide`);
-    }
+    const found = await objectionsAtWidths(bench, name, [640, 350, 320]);
     const folder = process.env["SCREENSHOTS_TO"];
     if (folder !== undefined) {
       const height = await pane.evaluate(() => document.documentElement.scrollHeight);

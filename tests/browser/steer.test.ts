@@ -2,7 +2,7 @@ import { recipes } from "../../src/bench/demo/kitchen";
 import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { newSheet } from "./benchPage";
 import { describeInBrowser } from "./chromium";
-import { objections, openPaneBench, type PaneBench } from "./paneBench";
+import { objectionsAtWidths, openPaneBench, THEMES, type PaneBench } from "./paneBench";
 
 const { sheet, firstRow, lastRow } = recipeCells;
 const BARS = "Apricot bars";
@@ -126,27 +126,15 @@ describeInBrowser("steering a recipe of the demo book", () => {
     expect(sum.reduce<number>((all, value) => all + Number(value), 0)).toBe(1000);
   });
 
-  test.each([
-    ["light", { colorScheme: "light", forcedColors: "none" }],
-    ["dark", { colorScheme: "dark", forcedColors: "none" }],
-    ["forced colours", { colorScheme: "light", forcedColors: "active" }],
-  ] as const)("nothing is objected to in %s, at 320, 350 and 640 px", async (name, media) => {
-    const { page, pane } = bench;
+  test.each(THEMES)("nothing is objected to in %s, at 320, 350 and 640 px", async (name, media) => {
+    const { page } = bench;
     await page.emulateMedia(media);
     await bench.select(sheet, `A${firstRow + SORBET}`);
     await heading("Lemon sorbet");
     await steerTo("scooped at −18");
     await panel().getByText("Limits", { exact: true }).first().click();
     await panel().getByRole("button", { name: "Put it beside the recipe…" }).click();
-    const found: string[] = [];
-    for (const width of [320, 350, 640]) {
-      await page.evaluate((px) => {
-        document.getElementById("pane")!.style.width = `${px}px`;
-      }, width);
-      found.push(...(await objections(pane)).map((one) => `${name}, ${width}: ${one}`));
-      const overflow = await pane.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      if (overflow > 0) found.push(`${name}, ${width}: ${overflow} px too wide`);
-    }
+    const found = await objectionsAtWidths(bench, name);
     expect(found).toEqual([]);
     await panel().getByRole("button", { name: "Close", exact: true }).click();
   });
