@@ -65,11 +65,17 @@ function Answer({ answer }: { readonly answer: Matrix }) {
 function Arguments({ definition }: { readonly definition: WorksheetFunction }) {
   return (
     <table class="list">
-      {definition.parameters.map(({ name, description, optional }) => (
+      {definition.parameters.map(({ name, description, optional, default: value }) => (
         <tr>
           <th scope="row">{name}</th>
           <td>
-            {description}.{optional && <span class="quiet"> Optional.</span>}
+            {description}.
+            {optional && (
+              <span class="quiet">
+                {" "}
+                Optional{value === undefined ? "" : `; ${value} when left out`}.
+              </span>
+            )}
           </td>
         </tr>
       ))}

@@ -7,6 +7,8 @@ export interface Parameter {
   readonly name: string;
   readonly description: string;
   readonly optional: boolean;
+  /** What stands for it when it is left out, where that is one value. */
+  readonly default?: string | number;
 }
 
 /**

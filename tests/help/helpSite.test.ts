@@ -46,6 +46,17 @@ describe.each(worksheetFunctions.map((definition) => [definition.name, definitio
       }
     });
 
+    test("says of every argument that may be left out what stands for it then", () => {
+      for (const parameter of definition.parameters) {
+        if (!parameter.optional || parameter.name === "ownIngredients") continue;
+        const row = textOf(html)
+          .split(`<th scope="row">${parameter.name}</th>`)[1]!
+          .split("</tr>")[0];
+        expect(row).toMatch(/\S+ when left out/);
+        expect(row).toContain("Optional");
+      }
+    });
+
     test("shows an answer to its example that is no error", () => {
       const example = html.split("<h2>Example</h2>")[1]!.split("<section")[0]!;
       expect(example).toMatch(/<td>[^<]+<\/td>/);

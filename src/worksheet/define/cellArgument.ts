@@ -3,6 +3,7 @@ import type { Result } from "../../foundation/result";
 import { single, type Lattice } from "../../recipe/lattice";
 import { passedOn } from "../../recipe/passedOn";
 import { placeIn } from "../../recipe/place";
+import type { Parameter } from "../worksheetFunction";
 import type { Argument, CallContext } from "./argument";
 import type { Given } from "./hostValue";
 
@@ -38,5 +39,12 @@ export function cellArgument<T>(definition: CellArgument<T>): Argument<T> {
     );
     return { ...shape, cells };
   };
-  return { parameters: (key) => [{ name: key, description, optional }], read };
+  const shown = defaultOf(fallback?.value);
+  return { parameters: (key) => [{ name: key, description, optional, ...shown }], read };
 }
+
+/** A fallback that the user can be told; null and "" only stand for nothing given. */
+const defaultOf = (value: unknown): Pick<Parameter, "default"> =>
+  typeof value === "number" || (typeof value === "string" && value !== "")
+    ? { default: value }
+    : {};

@@ -28,9 +28,12 @@ export function temperature(description: string, answered: Answered): Argument<n
   );
 }
 
-/** A temperature that may be left out and then is null. */
-export const optionalTemperature = (description: string, answered: Answered) =>
-  withDescription(optionalNumber(description, range(answered)), described(description, answered));
+/** A temperature that may be left out and then is null; `otherwise` says what the function does then. */
+export const optionalTemperature = (description: string, answered: Answered, otherwise: string) =>
+  withDescription(
+    optionalNumber(description, range(answered)),
+    `${described(description, answered)}; ${otherwise} when left out`,
+  );
 
 function withDescription<T>(argument: Argument<T>, description: string): Argument<T> {
   return {

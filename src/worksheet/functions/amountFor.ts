@@ -40,8 +40,9 @@ export const amountFor = defineFunction({
     quantity: choice("What is to be met", QUANTITIES),
     value: number("The value to be met", { from: -60, to: 200 }),
     temperature: optionalTemperature(
-      "Temperature of the mix, for ice fraction (and water activity, else 25)",
+      "Temperature of the mix, needed for ice fraction",
       { from: -60, to: 100 },
+      "25 for water activity",
     ),
     ownIngredients: ownIngredients(),
     replacing: optional(item("Ingredient that gives way; none when left out")),

@@ -19,11 +19,9 @@ export const freezingTime = defineFunction({
     airTemperature: temperature("Temperature of the air or brine", { from: -60, to: 40 }),
     startTemperature: temperature("Temperature at the start", { from: -60, to: 40, default: 4 }),
     coreTemperature: optionalTemperature(
-      "Temperature the core is to reach, else 3 K above the air",
-      {
-        from: -60,
-        to: 40,
-      },
+      "Temperature the core is to reach",
+      { from: -60, to: 40 },
+      "3 K above the air",
     ),
     airflow: choice("How the cold comes", ["still", "fan", "blast", "brine"], { default: "still" }),
     shape: choice("Shape", ["slab", "cylinder", "sphere"], { default: "slab" }),

@@ -23,8 +23,9 @@ export const uncertainty = defineFunction({
       ...(["unfrozen solids", "sweetness", "solids"] as const),
     ]),
     temperature: optionalTemperature(
-      "Temperature of the mix, for ice fraction and unfrozen solids (and water activity, else 25)",
+      "Temperature of the mix, needed for ice fraction and unfrozen solids",
       { from: -60, to: 100 },
+      "25 for water activity",
     ),
     ownIngredients: ownIngredients(),
   },

@@ -7,10 +7,11 @@ export const working = defineTable({
   summary: "Table of the calculation as one would write it on a board.",
   args: {
     mix: recipe(),
-    temperature: optionalTemperature("Temperature at which the ice is worked out", {
-      from: -60,
-      to: 100,
-    }),
+    temperature: optionalTemperature(
+      "Temperature at which the ice is worked out",
+      { from: -60, to: 100 },
+      "no ice lines",
+    ),
     ownIngredients: ownIngredients(),
   },
   unit: "table",

@@ -4,5 +4,10 @@ export interface FunctionWords {
   readonly parameters: Readonly<Record<string, string>>;
 }
 
-/** The words of a language by the functions' names. English stands in the function objects themselves. */
-export type WordsOfFunctions = Readonly<Record<string, FunctionWords>>;
+/** What a language says of the functions. */
+export interface LanguageOfFunctions {
+  /** By the functions' names. English has none here: its words stand in the function objects themselves. */
+  readonly functions: Readonly<Record<string, FunctionWords>>;
+  /** Ends the description of an optional argument: what stands for it when it is left out. */
+  readonly whenLeftOut: (value: string | number) => string;
+}

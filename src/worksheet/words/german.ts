@@ -1,4 +1,4 @@
-import type { WordsOfFunctions } from "./functionWords";
+import type { FunctionWords, LanguageOfFunctions } from "./functionWords";
 
 // Names of functions and arguments, and the words that arguments take, stay English: they stand in cells.
 
@@ -18,11 +18,10 @@ const soluteGrams = "Masse des gelösten Stoffes in g";
 const particles = "Teilchen je Formeleinheit (i), über 0 und bis 1e9";
 const basis = "Wovon der Anteil gilt: water (des Wassers), mix (der Mischung)";
 const scales = "mass fraction, molality, g per 100 g water, mole fraction, Brix, Baume";
-const forIce =
-  "Temperatur der Mischung, für den Eisanteil und die ungefrorene Lösung (und die Wasseraktivität, sonst 25)";
+const neededFor = (what: string): string =>
+  `${of(`Temperatur der Mischung, nötig für ${what},`)}; ohne Angabe 25 bei der Wasseraktivität`;
 
-/** The functions in German. A test finds what it lacks, and ranges or words that differ from the English. */
-export const german: WordsOfFunctions = {
+const functions: Readonly<Record<string, FunctionWords>> = {
   MOLES: {
     summary: "Stoffmenge in einer Masse eines gelösten Stoffes, in mol.",
     parameters: { solute: soluteName, grams: "Seine Masse in g, von 0 bis 1e9 g" },
@@ -147,7 +146,7 @@ export const german: WordsOfFunctions = {
       airTemperature: "Temperatur der Luft oder Sole in °C, beantwortet von -60 bis 40",
       startTemperature: "Temperatur am Anfang in °C, beantwortet von -60 bis 40",
       coreTemperature:
-        "Temperatur, die der Kern erreichen soll, sonst 3 K über der Luft, in °C, beantwortet von -60 bis 40",
+        "Temperatur, die der Kern erreichen soll, in °C, beantwortet von -60 bis 40; ohne Angabe 3 K über der Luft",
       airflow:
         "Woher die Kälte kommt: still (ruhende Luft), fan (Umluft), blast (Schockfroster), brine (Sole)",
       shape: "Form: slab (Platte), cylinder (Zylinder), sphere (Kugel)",
@@ -246,9 +245,7 @@ export const german: WordsOfFunctions = {
       quantity:
         "Was erfüllt werden soll: freezing point (Gefrierpunkt), ice fraction (Eisanteil), water activity (Wasseraktivität), sweetness (Süße)",
       value: "Der Wert, der erreicht werden soll, von -60 bis 200",
-      temperature: of(
-        "Temperatur der Mischung, für den Eisanteil (und die Wasseraktivität, sonst 25)",
-      ),
+      temperature: neededFor("den Eisanteil"),
       ...own,
       replacing: "Zutat, die weicht; keine, wenn es fehlt",
       hold: "Was gleich bleibt: others (die anderen Mengen), mass (die Masse), sweetness (die Süße)",
@@ -269,7 +266,7 @@ export const german: WordsOfFunctions = {
       ...recipe,
       quantity:
         "Wovon: freezing point (Gefrierpunkt), ice fraction (Eisanteil), water activity (Wasseraktivität), unfrozen solids (ungefrorene Lösung), sweetness (Süße), solids (Trockenmasse)",
-      temperature: of(forIce),
+      temperature: neededFor("Eisanteil und ungefrorene Lösung"),
       ...own,
     },
   },
@@ -277,7 +274,7 @@ export const german: WordsOfFunctions = {
     summary: "Tabelle der Rechnung, wie man sie an eine Tafel schriebe.",
     parameters: {
       ...recipe,
-      temperature: of("Temperatur, bei der das Eis berechnet wird"),
+      temperature: `${of("Temperatur, bei der das Eis berechnet wird,")}; ohne Angabe keine Zeilen zum Eis`,
       ...own,
     },
   },
@@ -286,4 +283,10 @@ export const german: WordsOfFunctions = {
       "Tabelle dessen, was Essenden zu sagen ist: Allergene, Säuglinge, Alkohol, Sandigkeit und mehr.",
     parameters: { ...recipe, ...own },
   },
+};
+
+/** The functions in German. A test finds what it lacks, and ranges or words that differ from the English. */
+export const german: LanguageOfFunctions = {
+  functions,
+  whenLeftOut: (value) => `ohne Angabe ${String(value).replace(".", ",")}`,
 };
