@@ -67,3 +67,7 @@ export function toMatrix(name: string, value: unknown): Result<Given & object> |
   }
   return (rows as unknown[][]).map((row) => Array.from(row, toCell));
 }
+
+/** A single empty cell. */
+export const isBlankCell = (matrix: Matrix): boolean =>
+  matrix.length === 1 && matrix[0]?.length === 1 && matrix[0][0] === null;

@@ -3,6 +3,7 @@ import { NO_OWN_INGREDIENTS } from "../../recipe/namedItem";
 import { readOwnIngredients } from "../../recipe/readOwnIngredients";
 import { single } from "../../recipe/lattice";
 import type { Argument } from "./argument";
+import { isBlankCell } from "./hostValue";
 
 const OWN = {
   name: "ownIngredients",
@@ -14,7 +15,8 @@ const OWN = {
 export function ownIngredients(): Argument<OwnIngredients> {
   return {
     parameters: () => [OWN],
-    readsOwn: (given) => (given === null ? NO_OWN_INGREDIENTS : readOwnIngredients(given)),
+    readsOwn: (given) =>
+      given === null || isBlankCell(given) ? NO_OWN_INGREDIENTS : readOwnIngredients(given),
     read: (_key, _given, { own }) => single<OwnIngredients>(own),
   };
 }

@@ -3,6 +3,7 @@ import { single } from "../../recipe/lattice";
 import type { Mix } from "../../recipe/mix";
 import { readRecipes } from "../../recipe/readRecipes";
 import type { Argument } from "./argument";
+import { isBlankCell } from "./hostValue";
 
 const ITEMS = {
   name: "items",
@@ -24,6 +25,10 @@ export function recipe(): Argument<Mix> {
       if (!items)
         return single<Mix>(
           badInput("items: this is left out; the names of the ingredients are expected."),
+        );
+      if (isBlankCell(items))
+        return single<Mix>(
+          badInput("items: this is blank; the names of the ingredients are expected."),
         );
       if (!grams)
         return single<Mix>(badInput("grams: this is left out; the amounts in g are expected."));
