@@ -7,6 +7,7 @@ import { circularReference } from "./rules/circularReference";
 import { cryoscopicConstant } from "./rules/cryoscopicConstant";
 import { depressionSign } from "./rules/depressionSign";
 import { errorValue } from "./rules/errorValue";
+import { filteredRowsInSum } from "./rules/filteredRowsInSum";
 import { formulaOverwritten } from "./rules/formulaOverwritten";
 import { hardCodedNumber } from "./rules/hardCodedNumber";
 import { hiddenAmount } from "./rules/hiddenAmount";
@@ -65,6 +66,7 @@ export const rules: readonly Rule[] = [
   temperatureUnit,
   repeatedIngredient,
   hiddenAmount,
+  filteredRowsInSum,
   ownIngredientsRefused,
   waterNotCounted,
   perWaterOrMix,

@@ -44,6 +44,8 @@ export interface WorkbookSheet {
   readonly merged: readonly CellRange[];
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenColumns: ReadonlySet<number>;
+  /** Blocks of which a filter hides rows; absent where the source does not tell. */
+  readonly filtered?: readonly CellRange[];
 }
 
 export interface DefinedName {

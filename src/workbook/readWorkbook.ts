@@ -1,12 +1,12 @@
 import { badInput, isProblem } from "../foundation/problem";
 import { andThen, type Result } from "../foundation/result";
-import type { Workbook, WorkbookSheet, WorkbookTable } from "./model";
+import type { Workbook, WorkbookSheet } from "./model";
 import { openArchive, type Archive } from "./xlsx/archive";
 import { readRelationships, type Relationship } from "./xlsx/relationships";
 import { readSharedStrings } from "./xlsx/sharedStrings";
 import { readSheetPart, type SheetContext } from "./xlsx/sheetPart";
 import { readNumberFormats } from "./xlsx/styles";
-import { readTablePart } from "./xlsx/tablePart";
+import { readTablePart, type TablePart } from "./xlsx/tablePart";
 import { readWorkbookPart, type SheetEntry, type WorkbookContent } from "./xlsx/workbookPart";
 
 /** Other kinds of spreadsheet that are zip archives too, known by one of their parts. */
@@ -31,11 +31,11 @@ function readTables(
   archive: Archive,
   sheetPart: string,
   ids: readonly string[],
-): Result<readonly WorkbookTable[]> {
+): Result<readonly TablePart[]> {
   if (ids.length === 0) return [];
   const { list, problem } = readRelationships(archive, sheetPart);
   if (isProblem(problem)) return problem;
-  const tables: WorkbookTable[] = [];
+  const tables: TablePart[] = [];
   for (const { id, target } of list) {
     if (!ids.includes(id)) continue;
     const table = readTablePart(archive, target);
@@ -51,11 +51,12 @@ function readSheet(
   partName: string,
 ): Result<WorkbookSheet> {
   return andThen(readSheetPart(context, name, partName), ({ tableRelationships, ...content }) =>
-    andThen(readTables(context.archive, partName, tableRelationships), (tables) => ({
+    andThen(readTables(context.archive, partName, tableRelationships), (parts) => ({
+      ...content,
       name,
       hidden,
-      tables,
-      ...content,
+      tables: parts.map(({ table }) => table),
+      filtered: [...(content.filtered ?? []), ...parts.flatMap(({ filtered }) => filtered)],
     })),
   );
 }
@@ -133,7 +134,7 @@ function readArchive(archive: Archive): Result<Workbook> {
 
 /**
  * Reads an .xlsx or .xlsm workbook: values, formulas with their stored results, number formats, names,
- * tables, hidden rows, columns and sheets, merged blocks, calculation mode, external links. The file is
+ * tables, hidden rows, columns and sheets, filters, merged blocks, calculation mode, external links. The file is
  * treated as hostile: limits are counted, not believed, and each refusal is one sentence.
  * Runs in Node and in the browser; the bytes are not changed.
  */

@@ -16,7 +16,10 @@ export function sheetFromRows(
   name: string,
   rows: readonly (readonly ShortCell[])[],
   extras: Partial<
-    Pick<WorkbookSheet, "hidden" | "tables" | "merged" | "hiddenRows" | "hiddenColumns">
+    Pick<
+      WorkbookSheet,
+      "hidden" | "tables" | "merged" | "hiddenRows" | "hiddenColumns" | "filtered"
+    >
   > = {},
 ): WorkbookSheet {
   return {

@@ -4,6 +4,7 @@ import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { findingsOf, of } from "./findingsOf";
+import { hiddenCases } from "./hiddenCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { structureCases } from "./structureCases";
@@ -537,6 +538,7 @@ const CASES: readonly RuleCase[] = [
     cells: [],
     extras: { hiddenRows: new Set([3]) },
   },
+  ...hiddenCases,
   // own-ingredients-refused
   {
     rule: "own-ingredients-refused",

@@ -88,6 +88,16 @@ describe("A workbook written by another library", () => {
       },
     ]);
   });
+  test("tells where a filter is set, not where only its buttons are", async () => {
+    const filter = (inside: string) =>
+      handMadeXlsx(
+        `<sheetData><row r="2" hidden="1"><c r="A2"><v>1</v></c></row></sheetData><autoFilter ref="A1:B9">${inside}</autoFilter>`,
+      );
+    const condition = `<filterColumn colId="0"><filters><filter val="2"/></filters></filterColumn>`;
+    const [set, buttons] = [await read(filter(condition)), await read(filter(""))];
+    expect(set.sheets[0]?.filtered).toEqual([{ top: 0, left: 0, bottom: 8, right: 1 }]);
+    expect(buttons.sheets[0]?.filtered).toEqual([]);
+  });
   test("reads cell by cell as the library that wrote it reads it back", async () => {
     const second = new WriterWorkbook();
     await second.xlsx.load(bytes);

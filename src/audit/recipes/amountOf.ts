@@ -21,13 +21,14 @@ export interface Amount extends Place {
   readonly unreadable: string | null;
 }
 
-/** The unit of one amount: its unit cell unless the header names one, else its own format, else the recipe's. */
+/** The unit of one amount: what the user said, else its unit cell unless the header names one, else its own format, else the recipe's. */
 function unitOf(
   block: RecipeBlock,
   recipe: Recipe,
   name: RecipeName,
   format: string | undefined,
 ): AmountUnit {
+  if (recipe.unitStated === true) return recipe.unit;
   if (block.unitColumn !== null && recipe.unitAssumed) {
     const text = block.sheet.cellAt(name.row, block.unitColumn)?.value;
     const unit = typeof text === "string" ? unitFromWord(text) : null;

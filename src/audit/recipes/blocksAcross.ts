@@ -2,13 +2,11 @@ import type { FinderContext } from "./finderContext";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import { itemName, unitOfNames } from "./namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
-
-const UNIT_AT_END =
-  /\s*[([]\s*(g|kg|%|oz|lb|grams?|gramm)\s*[)\]]\s*$|[\s,]+(?:in )?(g|kg|%|oz|lb)$/i;
-
-const itemName = (header: string): string => header.replace(UNIT_AT_END, "").trim();
+import { isSummaryTitle } from "./summaryRow";
+import { titleOfRow } from "./titleOfRow";
+import { unitFromWord, type AmountUnit } from "./unit";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
 function firstAmountRow(
@@ -69,33 +67,6 @@ function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): bool
   return known >= 2 && known * 2 >= names.length;
 }
 
-/** One unit for the whole row of names, by its headers or the row of units below. */
-function unitOfNames(
-  context: FinderContext,
-  names: readonly RecipeName[],
-  row: number,
-): AmountUnit | null {
-  for (const { column } of names) {
-    const header = textAt(context.sheet, row, column);
-    const unit = UNIT_AT_END.test(header)
-      ? unitFromHeader(header)
-      : unitFromWord(textAt(context.sheet, row + 1, column));
-    if (unit !== null) return unit;
-  }
-  return null;
-}
-
-/** What a row calls itself: by the first column of the block, else by the words nearest to its amounts. */
-function titleOf({ sheet }: FinderContext, row: number, left: number, firstColumn: number): string {
-  const first = textAt(sheet, row, left);
-  if (first !== "") return first;
-  for (let column = firstColumn - 1; column >= Math.max(0, firstColumn - 4); column -= 1) {
-    const text = textAt(sheet, row, column);
-    if (text !== "") return text;
-  }
-  return `row ${row + 1}`;
-}
-
 /** The rows of amounts down to the first wholly blank one; averages and sums are not recipes. */
 function recipesBelow(
   context: FinderContext,
@@ -108,8 +79,8 @@ function recipesBelow(
   const firstColumn = names[0]?.column ?? 0;
   for (let row = from; row < context.sheet.rowCount; row += 1) {
     if (names.every(({ column }) => isBlank(context.sheet, row, column))) break;
-    const title = titleOf(context, row, left, firstColumn);
-    if (/^(average|mean|total|sum|mittel|durchschnitt|summe|min|max)\b/i.test(title)) continue;
+    const title = titleOfRow(context.sheet, row, left, firstColumn);
+    if (isSummaryTitle(title)) continue;
     if (!names.some(({ column }) => looksNumeric(context.sheet, row, column))) break;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
   }
@@ -130,7 +101,7 @@ function blockAt(
     context,
     names,
     first,
-    unitOfNames(context, names, header),
+    unitOfNames(sheet, names, header),
     run[0] ?? 0,
   );
   const last = recipes.at(-1);

@@ -2,7 +2,8 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { FinderContext } from "./finderContext";
-import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import type { RecipeBlock, RecipeName } from "./recipeBlock";
+import { recipeInColumn } from "./recipeInColumn";
 import {
   isEmptyBeside,
   columnsBeside,
@@ -12,7 +13,7 @@ import {
   type Segment,
 } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { isShare, unitFromFormat, unitFromHeader, unitFromWord } from "./unit";
+import { isShare } from "./unit";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -53,20 +54,6 @@ function rolesBeside(
     if (header !== "") roles.set(column, role ?? "other");
   }
   return roles;
-}
-
-function recipeIn(
-  sheet: WorkbookSheet,
-  headerRow: number | null,
-  column: number,
-  items: readonly number[],
-): Recipe {
-  const header = headerRow === null ? "" : textAt(sheet, headerRow, column);
-  const below = headerRow === null ? "" : textAt(sheet, headerRow + 1, column);
-  const formats = items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format));
-  const fromFormat = formats.every((unit) => unit !== null) ? formats[0] : null;
-  const unit = fromFormat ?? unitFromHeader(header) ?? unitFromWord(below);
-  return { title: header, line: column, unit: unit ?? "g", unitAssumed: unit === null };
 }
 
 /** The columns of amounts: those whose header says so; without such a header the only column of numbers. */
@@ -115,7 +102,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     .map((row) => ({ row, column, item: textAt(sheet, row, column) }));
   if (columns.length === 0 || names.length < 2 || !isRecipe(context, names, columns)) return null;
   const recipes = columns.map((line) =>
-    recipeIn(
+    recipeInColumn(
       sheet,
       headerRow,
       line,

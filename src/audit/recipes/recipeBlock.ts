@@ -23,6 +23,8 @@ export interface Recipe {
   readonly unit: AmountUnit;
   /** True when no header, cell or format named the unit and grams were taken. */
   readonly unitAssumed: boolean;
+  /** True when the user said the unit: it holds whatever unit cells and formats say. */
+  readonly unitStated?: boolean;
 }
 
 /** Recipes that share their names: what the recipe functions take as `items` and `grams`. */
@@ -41,6 +43,8 @@ export interface RecipeBlock {
   /** What the block's other columns are about (down) or the columns beside the names (across). */
   readonly roles: ReadonlyMap<number, Role>;
   readonly ownIngredients: Matrix | null;
+  /** True when the user said how it lies. */
+  readonly stated?: boolean;
 }
 
 /** Where the amount of one name in one recipe stands. */

@@ -1,40 +1,88 @@
+import { cellName, columnName } from "../../workbook/address";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { isFilteredOut } from "../hiddenLines";
+import { hiddenSources, type HiddenSource } from "../hiddenSources";
 import { changedMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
-import type { RecipeBlock } from "../recipes/recipeBlock";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "hidden-amount", severity: "warning" } as const;
 
+/** What a filter hides has a rule of its own. */
+const isHidden = ({ sheet, layout }: RecipeBlock, { row, column }: RecipeName): boolean =>
+  layout === "down"
+    ? sheet.hiddenRows.has(row) && !isFilteredOut(sheet, row)
+    : sheet.hiddenColumns.has(column);
+
 /** One finding for a hidden ingredient, shown by its effect on the block's first recipe that has some. */
-function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
-  const { hiddenRows, hiddenColumns } = block.sheet;
-  const isHidden = block.layout === "down" ? hiddenRows : hiddenColumns;
-  if (isHidden.size === 0) return [];
-  return block.names.flatMap((name) => {
-    if (!isHidden.has(block.layout === "down" ? name.row : name.column)) return [];
-    const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
-    if (recipe === undefined) return [];
-    const all = context.mixOf(block, recipe);
-    const place = amountOf(block, recipe, name);
-    return findingAt(
-      identity,
-      block.sheet,
-      { row: place.row, column: place.column },
-      {
-        message: `${name.item} is hidden but still counts in the recipe.`,
-        effect: mixEffect(changedMix(all, name, { grams: 0 }), all),
-        fix: "Show the row or column, or delete it.",
-      },
+function ingredientFinding(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+): Finding | null {
+  const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
+  if (recipe === undefined) return null;
+  const all = context.mixOf(block, recipe);
+  const { row, column } = amountOf(block, recipe, name);
+  return findingAt(
+    identity,
+    block.sheet,
+    { row, column },
+    {
+      message: `${name.item} is hidden but still counts in the recipe.`,
+      effect: mixEffect(changedMix(all, name, { grams: 0 }), all),
+      fix: "Show the row or column, or delete it.",
+    },
+  );
+}
+
+function sourceFinding({ kind, sheet, range, readBy }: HiddenSource): Finding {
+  const what = {
+    sheet: `The hidden sheet "${sheet.name.slice(0, 60)}"`,
+    row: `The hidden row ${range.top + 1}`,
+    column: `The hidden column ${columnName(range.left)}`,
+  }[kind];
+  const reader = `${readBy.sheet === sheet ? "" : `${readBy.sheet.name.slice(0, 60)}!`}${cellName(readBy.row, readBy.column)}`;
+  const bottom = Math.min(range.bottom, sheet.rowCount - 1);
+  const right = Math.min(range.right, sheet.columnCount - 1);
+  return findingAt(
+    identity,
+    sheet,
+    { ...range, bottom, right },
+    {
+      message: `${what} feeds the answer in ${reader}: what it counts on cannot be seen.`,
+      effect: null,
+      fix: "Show it, so that whoever reads the answer can check it.",
+    },
+  );
+}
+
+function findAll(context: AuditContext): Finding[] {
+  const hidden = context.blocks.flatMap((block) =>
+    block.names.filter((name) => isHidden(block, name)).map((name) => ({ block, name })),
+  );
+  const isTold = ({ kind, sheet, range }: HiddenSource) =>
+    hidden.some(
+      ({ block, name }) =>
+        block.sheet === sheet &&
+        (block.layout === "down"
+          ? kind === "row" && name.row === range.top
+          : kind === "column" && name.column === range.left),
     );
-  });
+  return [
+    ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
+    ...hiddenSources(context)
+      .filter((source) => !isTold(source))
+      .map(sourceFinding),
+  ];
 }
 
 export const hiddenAmount: Rule = {
   ...identity,
-  title: "A hidden ingredient counts in a recipe",
-  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
+  title: "Something hidden counts in a recipe or feeds a result",
+  find: findAll,
 };

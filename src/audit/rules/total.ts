@@ -11,6 +11,8 @@ const identity = { id: "total-incomplete", severity: "error" } as const;
 
 /** Typed totals are rounded: they may differ from the sum by half a percent. */
 const TOLERANCE = 0.005;
+/** These leave out what a filter hides, which is what they are for. */
+const COUNTS_SHOWN = /\b(SUBTOTAL|AGGREGATE)\s*\(/i;
 
 interface Line {
   readonly place: Place;
@@ -51,7 +53,11 @@ function totalFinding(block: RecipeBlock, recipe: Recipe, total: number): Findin
   const sinceLast = lines.filter(({ place: { row } }) => row > Math.max(-1, ...previous));
   const fits = (sum: number) =>
     Math.abs(sum - (cell.value as number)) <= TOLERANCE * Math.abs(sum) + 1e-9;
-  if (lines.length < 2 || fits(sumOf(lines)) || fits(sumOf(sinceLast))) return null;
+  const isOfShown = COUNTS_SHOWN.test(cell.formula ?? "");
+  const shown = isOfShown
+    ? lines.filter(({ place: { row } }) => !sheet.hiddenRows.has(row))
+    : lines;
+  if (lines.length < 2 || [lines, sinceLast, shown].some((some) => fits(sumOf(some)))) return null;
   const missing = leftOut(cell.formula, lines);
   const [right, unit] = [sumOf(lines), unitText(recipe.unit)];
   const where = missing.map((line) => cellName(line.place.row, line.place.column)).join(", ");

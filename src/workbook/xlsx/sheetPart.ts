@@ -8,6 +8,7 @@ import { CellStore } from "./cellStore";
 import { cellValue } from "./cellValue";
 import { LIMITS } from "./limits";
 import { prefixedAttribute, readXml, type Attributes } from "./readXml";
+import { SetFilters } from "./setFilters";
 
 /** What all sheets of a workbook share. */
 export interface SheetContext {
@@ -19,7 +20,14 @@ export interface SheetContext {
 
 export interface SheetContent extends Pick<
   WorkbookSheet,
-  "rowCount" | "columnCount" | "cellAt" | "visitCells" | "merged" | "hiddenRows" | "hiddenColumns"
+  | "rowCount"
+  | "columnCount"
+  | "cellAt"
+  | "visitCells"
+  | "merged"
+  | "hiddenRows"
+  | "hiddenColumns"
+  | "filtered"
 > {
   readonly tableRelationships: readonly string[];
 }
@@ -32,6 +40,7 @@ class SheetReader {
   readonly merged: CellRange[] = [];
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
+  readonly filters = new SetFilters();
   readonly tableRelationships: string[] = [];
   rowCount = 0;
   columnCount = 0;
@@ -84,6 +93,7 @@ class SheetReader {
 
   private openOther(name: string, attributes: Attributes): Problem | null {
     if (name === "col" && isTrue(attributes["hidden"])) this.hideColumns(attributes);
+    this.filters.open(name, attributes);
     if (name === "tablePart") {
       const id = prefixedAttribute(attributes, "id");
       if (id !== undefined) this.tableRelationships.push(id);
@@ -183,7 +193,7 @@ class SheetReader {
   }
 }
 
-/** Reads the cells, hidden rows and columns, merged blocks and tables' references of one sheet. */
+/** Reads the cells, hidden rows and columns, filters, merged blocks and tables' references of one sheet. */
 export function readSheetPart(
   context: SheetContext,
   name: string,
@@ -192,15 +202,15 @@ export function readSheetPart(
   const reader = new SheetReader(name, context);
   const problem = readXml(context.archive, partName, reader);
   if (isProblem(problem)) return problem;
-  const { store, rowCount, columnCount, merged, hiddenRows, hiddenColumns, tableRelationships } =
-    reader;
+  const { store, rowCount, columnCount, merged, hiddenRows, hiddenColumns } = reader;
   return {
     rowCount,
     columnCount,
     merged,
     hiddenRows,
     hiddenColumns,
-    tableRelationships,
+    filtered: reader.filters.ranges,
+    tableRelationships: reader.tableRelationships,
     cellAt: (row, column) => store.cellAt(row, column),
     visitCells: (visit) => store.visit(visit),
   };
