@@ -1,6 +1,6 @@
 import { callFunction } from "../../src/worksheet/callFunction";
 import { calculated } from "./calculated";
-import { cellOf, column, numberOf, ofRecipe, problemOf } from "./ask";
+import { cellOf, column, numberOf, problemOf } from "./ask";
 
 const base = { water: 600, sucrose: 120, "whole milk": 200, "fine salt": 1 };
 const names = column(Object.keys(base));
