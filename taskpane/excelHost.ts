@@ -56,12 +56,15 @@ export function excelHost(): SpreadsheetHost {
       }),
     insert: (place, contents, { overwrite = false } = {}) =>
       Excel.run((context) => insertInto(context, place, contents, overwrite)),
-    sheetNames: () =>
+    readOnEachSheet: (address) =>
       Excel.run(async (context) => {
         const { worksheets } = context.workbook;
         worksheets.load("items/name");
         await context.sync();
-        return worksheets.items.map((sheet) => sheet.name);
+        const ranges = worksheets.items.map((sheet) => sheet.getRange(address));
+        for (const range of ranges) range.load(BLOCK_PROPERTIES);
+        await context.sync();
+        return ranges.map(rangeBlock);
       }),
     usedBlock: (sheet) =>
       Excel.run(async (context) => {

@@ -65,8 +65,8 @@ export interface SpreadsheetHost {
     contents: Contents,
     options?: { readonly overwrite?: boolean },
   ) => Promise<"written" | "changed meanwhile" | "filled">;
-  /** The names of the sheets, in their order. */
-  readonly sheetNames: () => Promise<readonly string[]>;
+  /** The cells of an address on every sheet, in the sheets' order, asked for at once. */
+  readonly readOnEachSheet: (address: string) => Promise<readonly CellBlock[]>;
   /** The filled part of a sheet; null when it is empty. */
   readonly usedBlock: (sheet: string) => Promise<CellBlock | null>;
   /** Writes a new sheet at the end, under the wished name or that name with a number; answers its name. */

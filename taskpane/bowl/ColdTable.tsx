@@ -8,12 +8,9 @@ interface ColdTableProps {
   readonly answers: RecipeAnswers;
 }
 
-/** A share with its uncertainty, both in per cent: "68.2 ± 1.5 %". */
-function share(cell: Cell, band: Cell, { numbers }: PaneContext): string | null {
-  if (typeof cell !== "number") return null;
-  if (typeof band !== "number") return numbers.percent(cell, 1);
-  return numbers.withBand(cell * 100, band * 100, "%");
-}
+/** A share with its uncertainty, both in per cent; null where there is none. */
+const share = (cell: Cell, band: Cell, { numbers }: PaneContext): string | null =>
+  typeof cell === "number" ? numbers.share(cell, typeof band === "number" ? band : null) : null;
 
 /** Ice of the mix is ice of the water times the mix's share of water, and so is its uncertainty. */
 function mixBand({ iceOfWater, iceOfMix, iceBand }: ColdAnswers): number | null {
@@ -65,7 +62,9 @@ export function ColdTable({ context, answers }: ColdTableProps) {
         <tbody>
           {row(texts.iceOfWater, (cold) => share(cold.iceOfWater, cold.iceBand, context))}
           {row(texts.iceOfMix, (cold) => share(cold.iceOfMix, mixBand(cold), context))}
-          {row(texts.unfrozenSolids, (cold) => share(cold.unfrozenSolids, null, context))}
+          {row(texts.unfrozenSolids, (cold) =>
+            share(cold.unfrozenSolids, cold.unfrozenSolidsBand, context),
+          )}
         </tbody>
       </table>
       {sentences([...cellsOf(serving), ...cellsOf(storage)]).map((sentence) => (

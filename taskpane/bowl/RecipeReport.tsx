@@ -53,7 +53,7 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
   const spoken = spokenAnswer(recipe.title, answers, context);
   useEffect(() => announce(spoken), [announce, spoken]);
   if (trouble !== null) {
-    return <RecipeTrouble context={context} recipe={recipe} sentence={trouble} />;
+    return <RecipeTrouble context={context} recipe={recipe} own={own.cells} sentence={trouble} />;
   }
   return (
     <>

@@ -1,35 +1,39 @@
+import { useMemo } from "preact/hooks";
+import type { Matrix } from "../../src/foundation/cell";
 import { Notice } from "../components/Notice";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
+import { faultyCells } from "./faultyCells";
 import type { RecognisedRecipe } from "./recognised";
 
 interface RecipeTroubleProps {
   readonly context: PaneContext;
   readonly recipe: RecognisedRecipe;
+  readonly own: Matrix | null;
   readonly sentence: string;
 }
 
-/** The function's sentence why nothing can be said of the recipe, and the way to the names it may mean. */
-export function RecipeTrouble({ context, recipe, sentence }: RecipeTroubleProps) {
+/** The function's sentence why nothing can be said of the recipe, and the way to the cells it means. */
+export function RecipeTrouble({ context, recipe, own, sentence }: RecipeTroubleProps) {
   const { words, host } = context;
   const { fault, run } = useHostTask(context);
-  const unknown = recipe.lines.filter(({ known, amount }) => !known && amount !== "");
+  const faulty = useMemo(() => faultyCells(recipe, own), [recipe, own]);
   return (
     <>
       <div role="status">
         <Notice tone="trouble">{sentence}</Notice>
       </div>
-      {unknown.length > 0 && (
+      {faulty.length > 0 && (
         <div class="buttons trouble-cells">
           <span class="quiet">{words.troubleAt}</span>
-          {unknown.map(({ cell, name }) => (
+          {faulty.map(({ cell, text }) => (
             <button
               key={cell}
               type="button"
               class="small"
               onClick={() => void run(async () => host?.goTo(recipe.sheet, cell))}
             >
-              {cell} {String(name)}
+              {cell} {text}
             </button>
           ))}
         </div>

@@ -18,7 +18,7 @@ export function Sources({ context }: { readonly context: PaneContext }) {
   return (
     <details class="sources">
       <summary>{context.words.whereFrom}</summary>
-      <p class="quiet">{context.words.noBand}</p>
+      <p class="quiet">{context.words.bandFrom}</p>
       <ul>
         {used.map(({ name, summary, sources }) => (
           <li key={name}>

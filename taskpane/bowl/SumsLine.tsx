@@ -9,14 +9,21 @@ interface SumsLineProps {
 /** Sweetness and solids: sums over the ingredients, no freezing in them. */
 export function SumsLine({ context, answers }: SumsLineProps) {
   const { words, numbers } = context;
-  const { sweetness, solidsGrams, totalGrams } = answers;
+  const { sweetness, sweetnessBand, solidsGrams, solidsBand, totalGrams } = answers;
   const parts: [string, string][] = [];
   // Solids are everything but water and alcohol.
   if (typeof solidsGrams === "number" && typeof totalGrams === "number" && totalGrams > 0) {
-    parts.push([words.solids, numbers.percent(solidsGrams / totalGrams, 1)]);
+    parts.push([
+      words.solids,
+      numbers.share(solidsGrams / totalGrams, typeof solidsBand === "number" ? solidsBand : null),
+    ]);
   }
   if (typeof sweetness === "number") {
-    parts.push([words.sweetness, words.sweetnessValue(numbers.fixed(sweetness, 1))]);
+    const isKnown = typeof sweetnessBand === "number" && sweetnessBand > 0;
+    const grams = isKnown
+      ? numbers.withBand(sweetness, sweetnessBand, "g")
+      : `${numbers.fixed(sweetness, 1)} g`;
+    parts.push([words.sweetness, words.sweetnessValue(grams)]);
   }
   return (
     <dl class="sums">

@@ -78,6 +78,7 @@ export function buildRecipe(parts: FoundParts): RecognisedRecipe {
       amount: lattice.value(row, amounts.column),
       unit: unitAt(row),
       cell: lattice.nameOf(row, names.column),
+      amountCell: lattice.nameOf(row, amounts.column),
       known: text === "" || isTotalName(text) || isKnown(text),
     };
   });

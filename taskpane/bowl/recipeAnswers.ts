@@ -10,13 +10,17 @@ export interface ColdAnswers {
   readonly iceOfMix: Cell;
   readonly iceBand: Cell;
   readonly unfrozenSolids: Cell;
+  readonly unfrozenSolidsBand: Cell;
 }
 
 export interface RecipeAnswers {
   readonly freezingPointC: Cell;
   readonly freezingPointBandK: Cell;
   readonly sweetness: Cell;
+  readonly sweetnessBand: Cell;
   readonly solidsGrams: Cell;
+  /** Of the mix, as a fraction. */
+  readonly solidsBand: Cell;
   readonly waterGrams: Cell;
   readonly totalGrams: Cell;
   readonly serving: ColdAnswers;
@@ -43,6 +47,7 @@ function coldAnswers(ask: Ask, temperatureC: number): ColdAnswers {
     iceOfMix: ask("ICEFRACTION", temperatureC, "mix"),
     iceBand: ask("UNCERTAINTY", "ice fraction", temperatureC),
     unfrozenSolids: ask("UNFROZENSOLIDS", temperatureC),
+    unfrozenSolidsBand: ask("UNCERTAINTY", "unfrozen solids", temperatureC),
   };
 }
 
@@ -60,7 +65,9 @@ export function recipeAnswers({
     freezingPointC: ask("FREEZINGPOINT"),
     freezingPointBandK: ask("UNCERTAINTY", "freezing point", null),
     sweetness: ask("SWEETNESS"),
+    sweetnessBand: ask("UNCERTAINTY", "sweetness", null),
     solidsGrams: ask("COMPONENT", "solids"),
+    solidsBand: ask("UNCERTAINTY", "solids", null),
     waterGrams: ask("COMPONENT", "water"),
     totalGrams: ask("COMPONENT", "total"),
     serving: coldAnswers(ask, servingC),

@@ -7,6 +7,8 @@ export interface RecipeLine {
   readonly unit: string;
   /** A1 name of the cell with the name. */
   readonly cell: string;
+  /** And of the one with the amount. */
+  readonly amountCell: string;
   readonly known: boolean;
 }
 

@@ -39,6 +39,6 @@ export function ChosenRecipe({ context, recipe, meant, children }: ChosenRecipeP
   return trouble === null ? (
     <>{children(mix, recognition)}</>
   ) : (
-    <RecipeTrouble context={context} recipe={recognition} sentence={trouble} />
+    <RecipeTrouble context={context} recipe={recognition} own={own.cells} sentence={trouble} />
   );
 }

@@ -43,9 +43,7 @@ export function FreezingPicture(props: FreezingPictureProps) {
       : [{ label: String(temperatureC), temperatureC, fraction }];
   });
   const withBand = (point: CurvePoint) =>
-    point.band === null || basis === "mix"
-      ? numbers.percent(share(point), 1)
-      : numbers.withBand(share(point) * 100, point.band * 100, "%");
+    numbers.share(share(point), basis === "mix" ? null : point.band);
   return (
     <PictureFrame
       context={context}

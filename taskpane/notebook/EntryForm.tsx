@@ -62,9 +62,9 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
       }}
     >
       <p>
-        {forecast.pointC === null
+        {forecast.pointC === null || forecast.bandK === null
           ? texts.noForecast
-          : texts.forecast(numbers.withBand(forecast.pointC, forecast.bandK ?? 0, "°C"))}{" "}
+          : texts.forecast(numbers.withBand(forecast.pointC, forecast.bandK, "°C"))}{" "}
         {forecast.brix !== null && texts.brixForecast(numbers.fixed(forecast.brix, 1))}{" "}
         {forecast.firmness !== "" && texts.firmnessForecast(forecast.firmness, numbers.plain(atC))}
       </p>

@@ -1,5 +1,6 @@
 import { cellName, rangeName } from "../../src/workbook/address";
 import type { BlockValue, CellBlock, Contents } from "../host";
+import { asText } from "../office/cellContent";
 import { ENTRY_COLUMNS, type EntryKey, type NotebookEntry } from "./entry";
 
 const headerOf = (language: string) => (column: (typeof ENTRY_COLUMNS)[number]) =>
@@ -11,9 +12,9 @@ export const notebookContents = (language: string, entries: readonly NotebookEnt
   ...entries.map(entryRow),
 ];
 
-/** A cell's content; a text that would run as a formula is kept a text. */
+/** A cell's content; a text stays the text it is, also one that looks like a date or a formula. */
 const content = (value: string | number | null): string | number =>
-  typeof value === "string" && /^[=+\-@]/.test(value) ? `'${value}` : (value ?? "");
+  typeof value === "string" ? asText(value) : (value ?? "");
 
 /** One entry as a row of the sheet. */
 export const entryRow = (entry: NotebookEntry): (string | number)[] =>
@@ -36,6 +37,15 @@ function columnsOf(headers: readonly BlockValue[]): Found | null {
 /** True for the filled block of a sheet that is a notebook. */
 export const isNotebook = (block: CellBlock): boolean => columnsOf(block.values[0] ?? []) !== null;
 
+const DAY_MS = 24 * 60 * 60 * 1000;
+const DAY_ZERO_MS = Date.UTC(1899, 11, 30); // ECMA-376 18.17.4.1, serial dates of the 1900 system
+
+/** A day as it is written here; one that someone typed is a number of days in the sheet. */
+const dayText = (value: BlockValue): string =>
+  typeof value === "number" && value >= 1 && value < 2_958_466 // the last is 31 December 9999
+    ? new Date(DAY_ZERO_MS + Math.floor(value) * DAY_MS).toISOString().slice(0, 10)
+    : String(value);
+
 function entryOf(row: readonly BlockValue[], columns: Found): NotebookEntry {
   const at = (key: EntryKey): BlockValue => row[columns.get(key) ?? -1] ?? "";
   const text = (key: EntryKey) => String(at(key));
@@ -44,7 +54,7 @@ function entryOf(row: readonly BlockValue[], columns: Found): NotebookEntry {
     return typeof value === "number" ? value : null;
   };
   return {
-    date: text("date"),
+    date: dayText(at("date")),
     recipe: text("recipe"),
     mix: text("mix"),
     forecastC: number("forecastC"),

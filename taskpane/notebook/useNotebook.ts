@@ -12,9 +12,8 @@ export interface KeptNotebook {
 
 /** The first sheet that is a notebook, as it is now. */
 async function findNotebook(host: SpreadsheetHost) {
-  for (const sheet of await host.sheetNames()) {
-    const head = await host.read(sheet, "A1:T1"); // a notebook begins in the corner: that is cheap to see
-    if (!isNotebook(head)) continue;
+  const heads = await host.readOnEachSheet("A1:T1"); // a notebook begins in the corner: that is cheap to see
+  for (const { sheet } of heads.filter(isNotebook)) {
     const block = await host.usedBlock(sheet);
     if (block !== null && isNotebook(block)) return { sheet, block };
   }

@@ -15,7 +15,7 @@ const DASH = "–";
 /** Wishes whose quantity is not among the figures in any case. */
 const FURTHER: readonly WishKey[] = ["fat", "sugars", "cost"];
 
-/** Freezing point and share of ice with one standard uncertainty, then what is a plain sum, and what was wished. */
+/** What freezes, sweetness and solids with one standard uncertainty, then what was wished and the sum. */
 export function figuresOf(
   mix: AskedMix,
   { servingC, wishes, question }: Pick<Asked, "servingC" | "wishes" | "question">,
@@ -28,8 +28,11 @@ export function figuresOf(
   const ice = askOf(mix, "ICEFRACTION", servingC, "water");
   const iceBand = askOf(mix, "UNCERTAINTY", "ice fraction", servingC);
   const sweetness = askOf(mix, "SWEETNESS");
+  const sweetnessBand = askOf(mix, "UNCERTAINTY", "sweetness", null);
   const total = askOf(mix, "COMPONENT", "total");
   const solids = shareOf(mix, "solids");
+  const solidsBand = askOf(mix, "UNCERTAINTY", "solids", null);
+  const solidsBandGrams = typeof solidsBand === "number" ? solidsBand * 100 : null; // per 100 g, as the solids
   const banded = (value: unknown, band: unknown, scale: number, unit: string) =>
     typeof value === "number" && typeof band === "number" && !isProblem(band)
       ? numbers.withBand(value * scale, band * scale, unit)
@@ -44,8 +47,8 @@ export function figuresOf(
   return [
     { label: texts.figures.point, text: banded(point, pointBand, 1, "°C") },
     { label: texts.iceFigure(numbers.plain(servingC)), text: banded(ice, iceBand, 100, "%") },
-    { label: texts.figures.sweetness, text: plain(sweetness, "g") },
-    { label: texts.figures.solids, text: plain(solids, "g") },
+    { label: texts.figures.sweetness, text: banded(sweetness, sweetnessBand, 1, "g") },
+    { label: texts.figures.solids, text: banded(solids, solidsBandGrams, 1, "g") },
     ...further,
     { label: texts.figures.total, text: plain(total, "g") },
   ];

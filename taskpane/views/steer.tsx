@@ -29,7 +29,14 @@ function Steer({ context, active }: ViewProps) {
   }
   if (lines === null) return null; // never: there is a recipe
   if (isProblem(lines)) {
-    return <RecipeTrouble context={context} recipe={recognition} sentence={lines.message} />;
+    return (
+      <RecipeTrouble
+        context={context}
+        recipe={recognition}
+        own={own.cells}
+        sentence={lines.message}
+      />
+    );
   }
   return (
     <div class="steer">

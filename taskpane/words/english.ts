@@ -275,7 +275,7 @@ export const english = {
   },
   solids: "Solids",
   sweetness: "Sweetness",
-  sweetnessValue: (grams: string) => `as ${grams} g sucrose per 100 g`,
+  sweetnessValue: (grams: string) => `as ${grams} sucrose per 100 g`,
   target: {
     label: "Meant to be",
     none: "nothing chosen",
@@ -316,7 +316,8 @@ export const english = {
     defer: "Cross-contact cannot be computed. Local codes and licensed advice go before this.",
   },
   whereFrom: "Where these numbers come from",
-  noBand: "Where no ± stands, no uncertainty is computed yet: sums over the ingredients.",
+  bandFrom:
+    "± is one standard uncertainty: two cases in three lie within. Own ingredients and weights count as exact.",
 
   batch,
   curves,

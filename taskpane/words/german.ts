@@ -286,7 +286,7 @@ export const german: Words = {
   },
   solids: "Trockenmasse",
   sweetness: "Süße",
-  sweetnessValue: (grams) => `wie ${grams} g Saccharose je 100 g`,
+  sweetnessValue: (grams) => `wie ${grams} Saccharose je 100 g`,
   target: {
     label: "Gedacht als",
     none: "nichts gewählt",
@@ -327,7 +327,8 @@ export const german: Words = {
     defer: "Spuren lassen sich nicht berechnen. Vorschriften und fachlicher Rat gehen vor.",
   },
   whereFrom: "Woher diese Zahlen kommen",
-  noBand: "Wo kein ± steht, wird noch keine Unsicherheit berechnet: Summen über die Zutaten.",
+  bandFrom:
+    "± ist eine Standardunsicherheit: Zwei von drei Fällen liegen darin. Eigene Zutaten und Gewichte gelten als genau.",
 
   batch,
   curves,

@@ -10,6 +10,8 @@ export interface NumberFormat {
   readonly percent: (fraction: number, decimals?: number) => string;
   /** A value to the digits its uncertainty leaves, with the uncertainty: "−2.31 ± 0.05 °C". */
   readonly withBand: (value: number, uncertainty: number, unit: string) => string;
+  /** A fraction as per cent with its uncertainty, a fraction too: "68.2 ± 1.5 %"; without one where there is none. */
+  readonly share: (fraction: number, uncertainty: number | null) => string;
   /** A number as someone types it, with a decimal point or comma; null when it is none. */
   readonly read: (text: string) => number | null;
 }
@@ -40,15 +42,22 @@ export function numberFormat(language: string): NumberFormat {
       .replace("-", MINUS);
   const fixed = (value: number, decimals: number) =>
     write(value, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const percent = (fraction: number, decimals = 0) => `${fixed(fraction * 100, decimals)}\u202f%`;
+  const withBand = (value: number, uncertainty: number, unit: string) => {
+    const decimals = decimalsFor(uncertainty);
+    return `${fixed(value, decimals)} ± ${fixed(uncertainty, decimals)}\u202f${unit}`;
+  };
   return {
     fixed,
     plain: (value) => write(value, { maximumSignificantDigits: 6 }),
     band: (uncertainty) => write(uncertainty, { maximumSignificantDigits: 2 }),
-    percent: (fraction, decimals = 0) => `${fixed(fraction * 100, decimals)}\u202f%`,
-    withBand: (value, uncertainty, unit) => {
-      const decimals = decimalsFor(uncertainty);
-      return `${fixed(value, decimals)} ± ${fixed(uncertainty, decimals)}\u202f${unit}`;
-    },
+    percent,
+    withBand,
+    // Nothing frozen yet, or nothing dissolved, is known for certain.
+    share: (fraction, uncertainty) =>
+      uncertainty === null || uncertainty === 0
+        ? percent(fraction, 1)
+        : withBand(fraction * 100, uncertainty * 100, "%"),
     read: readNumber,
   };
 }

@@ -22,9 +22,14 @@ function paneHost() {
 }
 
 describe("the pane's host on the bench", () => {
-  test("names the sheets and reads the filled part of each", async () => {
+  test("reads the same cells of all sheets, and the filled part of one", async () => {
     const { host } = paneHost();
-    expect(await host.sheetNames()).toEqual(["Ices", "Empty", "Costing"]);
+    const heads = await host.readOnEachSheet("A1:B1");
+    expect(heads.map(({ sheet, values }) => [sheet, values])).toEqual([
+      ["Ices", [["Ingredient", "g"]]],
+      ["Empty", [["", ""]]],
+      ["Costing", [["Item", ""]]],
+    ]);
     expect(await host.usedBlock("Ices")).toMatchObject({ address: "A1:B3", top: 0, left: 0 });
     expect(await host.usedBlock("Empty")).toBeNull();
   });

@@ -262,7 +262,12 @@ describe("new sheets", () => {
       ["b", 2],
     ]);
     expect(calls).toEqual(["write report (2)!A1:B2"]);
-    expect(await host.sheetNames()).toEqual(["My ices", "Report", "report (2)"]);
+    const heads = await host.readOnEachSheet("A1");
+    expect(heads.map(({ sheet, values }) => [sheet, values[0]?.[0]])).toEqual([
+      ["My ices", "Ingredient"],
+      ["Report", "x"],
+      ["report (2)", "a"],
+    ]);
   });
 
   test("the filled part of a sheet is read, and an empty sheet has none", async () => {

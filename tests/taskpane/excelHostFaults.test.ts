@@ -56,7 +56,7 @@ const METHODS: Readonly<
   cellsFromSelection: (host) => host.cellsFromSelection(2, 2),
   insert: async (host) =>
     host.insert(await host.read("Ices", "D1:D2"), [["new"], [1]], { overwrite: true }),
-  sheetNames: (host) => host.sheetNames(),
+  readOnEachSheet: (host) => host.readOnEachSheet("A1:B1"),
   usedBlock: (host) => host.usedBlock("Ices"),
   addSheet: (host) => host.addSheet("Report", [["found"], [1]]),
   writeCells: (host) => host.writeCells(edits),

@@ -99,7 +99,8 @@ export function fakeHost(
         );
         return "written";
       }),
-    sheetNames: () => later("sheetNames", () => Object.keys(sheets)),
+    readOnEachSheet: (address) =>
+      later("readOnEachSheet", () => Object.keys(sheets).map((name) => read(name, address))),
     usedBlock: (name) =>
       later("usedBlock", () => {
         const rows = rowsOf(name);

@@ -13,6 +13,7 @@ import {
   readEntries,
 } from "../../../taskpane/notebook/notebookSheet";
 import { blockOf } from "../blockOf";
+import { typed } from "../typed";
 
 const entry = (given: Partial<NotebookEntry> = {}): NotebookEntry => ({
   date: "2026-11-25",
@@ -33,13 +34,21 @@ const entry = (given: Partial<NotebookEntry> = {}): NotebookEntry => ({
 describe("the notebook's sheet", () => {
   test.each(["en", "de"])("what is written is what is read, headers in %s", (language) => {
     const rows = notebookContents(language, [entry(), entry({ measuredC: null, note: "windy" })]);
-    const block = blockOf(rows.map((row) => [...row]));
+    const block = blockOf(rows.map((row) => row.map((content) => typed(content))));
     expect(isNotebook(block)).toBe(true);
     expect(readEntries(block)).toEqual([entry(), entry({ measuredC: null, note: "windy" })]);
   });
 
   test("a note that begins like a formula stays a note", () => {
     expect(entryRow(entry({ note: "=1+1" })).at(-1)).toBe("'=1+1");
+  });
+
+  test("a day is written as a text, and one that was typed as a date is read as that day", () => {
+    expect(entryRow(entry())[0]).toBe("'2026-11-25");
+    // The bench's own grid answers =DATE(2020,1,1) with 43831.
+    const [headers = []] = notebookContents("en", []);
+    const block = blockOf([[...headers], [43831.5, ...headers.slice(1).map(() => "")]]);
+    expect(readEntries(block)[0]?.date).toBe("2020-01-01");
   });
 
   test("a new line keeps the user's own columns and their order", () => {
@@ -49,7 +58,7 @@ describe("the notebook's sheet", () => {
     ]);
     const { address, row } = nextLine(block, entry());
     expect(address).toBe("A3:D3");
-    expect(row).toEqual(["2026-11-25", "", "water 250 g; sucrose 70 g", -1.8]);
+    expect(row).toEqual(["'2026-11-25", "", "'water 250 g; sucrose 70 g", -1.8]);
   });
 
   test("a recipe sheet is no notebook", () => {

@@ -153,8 +153,8 @@ describe("what the functions refuse", () => {
     await waitFor(() => expect(visited).toEqual(["Ices!A4"]));
   });
 
-  test("a text instead of a number shows the function's own sentence", async () => {
-    open(
+  test("a text instead of a number shows the function's own sentence and the way to that amount", async () => {
+    const { visited } = open(
       {
         Ices: [
           ["Zutat", "Menge (g)"],
@@ -164,8 +164,10 @@ describe("what the functions refuse", () => {
       },
       "A2",
     );
-    expect(await screen.findByText(/250,5/)).toBeTruthy();
+    fireEvent.click(await screen.findByText("B2 250,5"));
+    expect(screen.getByText(/grams.*250,5/)).toBeTruthy();
     expect(headline()).toBe("");
+    await waitFor(() => expect(visited).toEqual(["Ices!B2"]));
   });
 
   test("honey alone has no freezing point, and that is said instead of a number", async () => {
