@@ -1,3 +1,4 @@
+import type { IngredientGroup } from "../catalogue/ingredient";
 import type { Item } from "./item";
 import type { Substance } from "./substance";
 
@@ -7,28 +8,51 @@ const UNSTATED_FRACTION = 0.2;
 const keyOf = (substance: Substance): string =>
   substance.solute === null ? "higherSaccharides" : substance.name;
 
+/**
+ * Where ripeness or a maker's recipe sets how sweet something is: its sugars rise and fall together, so that the
+ * stated spread of each is that of their sum. In syrups and honey it is the split between the sugars that varies.
+ */
+const SWEETENED_AS_ONE: ReadonlySet<IngredientGroup> = new Set([
+  ...(["fruit", "cocoa and chocolate", "nuts and seeds", "plant drinks"] as const),
+  ...(["biscuits", "confectionery", "alcohol", "finished"] as const),
+]);
+
 interface Deviation {
   readonly perGram: number; // one standard deviation, g per g of the item
   readonly effect: number; // of one gram more
 }
 
+/** Several that deviate in step, as one. */
+function inStep(deviations: readonly Deviation[]): readonly Deviation[] {
+  const perGram = deviations.reduce((sum, one) => sum + one.perGram, 0);
+  if (perGram === 0) return [];
+  const effect = deviations.reduce((sum, one) => sum + one.perGram * one.effect, 0) / perGram;
+  return [{ perGram, effect }];
+}
+
 function deviationsOf(
-  { content, spread }: Item,
+  { content, spread, origin }: Item,
   effectOf: (component: "water" | Substance) => number,
-): Deviation[] {
+): readonly Deviation[] {
   const dissolved = new Map(content.substances.map(([one]) => [keyOf(one), one]));
   const { fat, protein, ash, inert } = content;
   const rest = ash + inert + (spread["fat"] ? 0 : fat) + (spread["protein"] ? 0 : protein);
-  const stated = Object.entries(spread).map(([key, perGram]): Deviation => {
+  const asOne = origin.kind === "ingredient" && SWEETENED_AS_ONE.has(origin.ingredient.group);
+  const sugars: Deviation[] = [];
+  const others: Deviation[] = [{ perGram: UNSTATED_FRACTION * rest, effect: 0 }];
+  for (const [key, perGram] of Object.entries(spread)) {
     const component = key === "water" ? key : dissolved.get(key);
-    return { perGram, effect: component === undefined ? 0 : effectOf(component) };
-  });
-  return [...stated, { perGram: UNSTATED_FRACTION * rest, effect: 0 }];
+    const isSugar = typeof component === "object" && component.kind === "sugar";
+    const effect = component === undefined ? 0 : effectOf(component);
+    (asOne && isSugar ? sugars : others).push({ perGram, effect });
+  }
+  return [...others, ...inStep(sugars)];
 }
 
 /**
  * Variance that an ingredient's natural and trade spread gives to something linear in its components, per gram
- * of it. The components deviate independently, as measured, but so that together they still make 100 g:
+ * of it. The components deviate independently, as measured (but for sugars in step), and so that together they
+ * still make 100 g:
  * Σ s²e² − (Σ s²e)² / Σ s².
  * @param effectOf what one gram more of a component does
  */

@@ -35,21 +35,29 @@ const mixed = (grams: Readonly<Record<string, number>>): Mix =>
 
 /** The item with its components drawn from their spread, brought back to 1 g by what is least certain. */
 function drawn(item: Item, normal: () => number): Item {
-  const { content, spread } = item;
-  const keys = Object.keys(spread);
-  if (keys.length === 0) return item;
+  const { content, spread, origin } = item;
   const rest =
     0.2 *
     (content.ash +
       content.inert +
       (spread["fat"] ? 0 : content.fat) +
       (spread["protein"] ? 0 : content.protein));
-  const all = keys.reduce((sum, key) => sum + spread[key]! ** 2, rest ** 2);
-  const shifts = keys.map((key) => spread[key]! * normal());
-  const off = shifts.reduce((sum, shift) => sum + shift, rest * normal());
-  const shift = new Map(
-    keys.map((key, at) => [key, shifts[at]! - (off * spread[key]! ** 2) / all]),
+  // a fruit's sugars ripen together: one draw for all of them
+  const inStep = origin.kind === "ingredient" && origin.ingredient.group === "fruit";
+  const ripeness = normal();
+  const isRipening = (key: string) =>
+    inStep && ["sucrose", "glucose", "fructose", "maltose"].includes(key);
+  const keys = Object.keys(spread);
+  if (keys.length === 0) return item;
+  const ripening = keys.filter(isRipening).reduce((sum, key) => sum + spread[key]!, 0);
+  const all = keys.reduce(
+    (sum, key) => sum + (isRipening(key) ? ripening * spread[key]! : spread[key]! ** 2),
+    rest ** 2,
   );
+  const shifts = keys.map((key) => spread[key]! * (isRipening(key) ? ripeness : normal()));
+  const off = shifts.reduce((sum, shift) => sum + shift, rest * normal());
+  const weight = (key: string) => (isRipening(key) ? ripening : spread[key]!) * spread[key]!;
+  const shift = new Map(keys.map((key, at) => [key, shifts[at]! - (off * weight(key)) / all]));
   return {
     ...item,
     content: {

@@ -8,7 +8,7 @@ import { eutectics } from "../published/eutectics";
 import { mixtures } from "../published/mixtures";
 import { osmometerStandards } from "../published/osmometerStandards";
 import { aimsOf, isReached } from "./compared/aims";
-import { idealMisses, ourMisses } from "./compared/misses";
+import { idealMisses, ourMisses, withinStated } from "./compared/misses";
 import { comparisons } from "./comparisons";
 import { FEWEST_FOR_A_PICTURE } from "./page/SourceSection";
 import { validationPage } from "./validationPage";
@@ -100,6 +100,30 @@ describe("the misses on the page are those that cells show", () => {
     );
     expect(idealMisses(comparisonOf("osmometer").figures)!.rms).toBeCloseTo(rms(ideal), 4);
     expect(sectionOf("osmometer")).toContain(`Ideal law: RMS ${rms(ideal).toPrecision(2)} K`);
+  });
+});
+
+describe("stated uncertainties hold over the whole page, print's own counted", () => {
+  const figures = (use: string) =>
+    all
+      .filter((one) => one.use === use && one.quantity === "freezing")
+      .flatMap((one) => one.figures);
+
+  test("of all freezing points kept back 68 % lie within one and 92 % within two", () => {
+    const { stated, once, twice } = withinStated(figures("held out"));
+    expect(stated).toBeGreaterThan(450);
+    expect(once / stated).toBeGreaterThan(0.68);
+    expect(twice / stated).toBeGreaterThan(0.92);
+  });
+
+  test("and are not bought by wideness: a quarter of them holds for at most 35 %", () => {
+    const quarter = figures("held out").map((one) => ({
+      ...one,
+      band: one.band === null ? null : one.band / 4,
+      printedBand: one.printedBand / 4,
+    }));
+    const { stated, once } = withinStated(quarter);
+    expect(once / stated).toBeLessThan(0.35);
   });
 });
 

@@ -70,8 +70,10 @@ const Introduction = ({ count }: { readonly count: number }) => (
   <p>
     {count} printed figures beside what the worksheet functions answer, drawn from the tables that
     the project’s own tests read. The ideal law is Kf·i·m with Kf = 1.86 K·kg/mol, for water
-    activities Raoult’s law. The stated ± is one standard uncertainty, as UNCERTAINTY answers it.
-    What a fit has read proves little; so the sources kept back from the fits come first.
+    activities Raoult’s law. The stated ± is one standard uncertainty, as UNCERTAINTY answers it;
+    where print is itself uncertain by its rounding, scatter or composition, that is added in square
+    before one is called within the other. What a fit has read proves little; so the sources kept
+    back from the fits come first.
   </p>
 );
 

@@ -21,6 +21,7 @@ export const boiling = (): Comparison =>
         computed: ofRecipe("BOILINGPOINT", SUCROSE) - numberOf("BOILINGPOINT", "water", 100),
         ideal: numberOf("IDEALELEVATION", ofRecipe("OSMOLALITY", SUCROSE)),
         band: null,
+        printedBand: 0,
       },
     ],
   );

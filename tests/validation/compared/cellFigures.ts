@@ -44,7 +44,7 @@ function rowOf(
     return { label, printed, reason: isProblem(cell) ? cell.message : String(cell) };
   }
   const band = scaled(numberOrNull("UNCERTAINTY", grams, ask.quantity, ...ask.more), scale);
-  return { label, group, printed, computed: scale * cell, ideal, band };
+  return { label, group, printed, computed: scale * cell, ideal, band, printedBand: 0 };
 }
 
 /** A freezing point, °C; the ideal law beside it is Kf·i·m. */

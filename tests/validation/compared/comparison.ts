@@ -10,6 +10,8 @@ export interface ComparedFigure {
   readonly ideal: number | null;
   /** One standard uncertainty that Rimeline states for it; null where it states none. */
   readonly band: number | null;
+  /** One standard uncertainty of the printed figure itself; 0 where it is not known. */
+  readonly printedBand: number;
 }
 
 /** A printed figure for which the cell answers with a sentence instead of a number. */
@@ -51,6 +53,10 @@ export type Row = ComparedFigure | DeclinedFigure;
 
 const isCompared = (row: Row): row is ComparedFigure => "computed" in row;
 const isDeclined = (row: Row): row is DeclinedFigure => !isCompared(row);
+
+/** A printed figure that is itself uncertain by so much: by its rounding, its scatter or its composition. */
+export const printedWithin = (row: Row, printedBand: number): Row =>
+  isCompared(row) ? { ...row, printedBand } : row;
 
 /** A comparison of rows of which some may be declined. */
 export function comparisonOf(

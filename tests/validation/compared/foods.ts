@@ -87,7 +87,7 @@ export const foods = (): Comparison[] => [
     "other-foods",
     "Other foods from their composition",
     otherFreezingPoints,
-    "Composition and freezing point are printed for different lots; some of these are missed by more than the natural spread.",
+    "Composition and freezing point are printed for different lots. Freezing points of fruit are collected for storage, and the warmest of a kind is printed (Whiteman, USDA Marketing Research Report 196, 1957; from memory): the fruit here all come out colder, some by more than the natural spread.",
   ),
   honey(),
 ];

@@ -21,10 +21,14 @@ export function idealMisses(figures: readonly ComparedFigure[]): Misses | null {
   return misses.length === 0 ? null : missesOf(misses);
 }
 
-/** How many of the figures with a stated uncertainty lie within once and twice of it. */
+/**
+ * How many of the figures with a stated uncertainty lie within once and twice of it. The print's own is added
+ * in square, as laboratories are compared.
+ * @source ISO 13528:2022, 9.6 (zeta scores)
+ */
 export function withinStated(figures: readonly ComparedFigure[]) {
-  const shares = figures.flatMap(({ computed, printed, band }) =>
-    band === null ? [] : [Math.abs(computed - printed) / band],
+  const shares = figures.flatMap(({ computed, printed, band, printedBand }) =>
+    band === null ? [] : [Math.abs(computed - printed) / Math.hypot(band, printedBand)],
   );
   const within = (times: number) => shares.filter((share) => share <= times).length;
   return { stated: shares.length, once: within(1), twice: within(2) };

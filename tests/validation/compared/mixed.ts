@@ -1,8 +1,9 @@
 import { bibliography } from "../../../src/foundation/bibliography";
 import { iceCreamMixes, leightonFreezingPointC } from "../../published/iceCreamMixes";
+import { DAIRY_TABLE_BAND_K } from "../../published/dairySucrose";
 import { mixtures } from "../../published/mixtures";
 import { freezingFigure } from "./cellFigures";
-import { comparisonOf, type Comparison } from "./comparison";
+import { comparisonOf, printedWithin, type Comparison } from "./comparison";
 
 /** "alcohol with salt (Author year)" in its two parts. */
 function partsOf(name: string): readonly [mixture: string, source: string] {
@@ -17,8 +18,11 @@ const SOURCES: Readonly<Record<string, string>> = {
 };
 
 const NOTES: Readonly<Record<string, string>> = {
-  "Weng, Li & Zuo 2011": "By calorimetry, whose figures scatter by 0.3 to 0.5 K.",
+  "Weng, Li & Zuo 2011":
+    "By calorimetry, whose figures scatter by 0.3 to 0.5 K: taken as ± 0.4 K. Its weakest solutions lie up to a third below the ideal law, which so dilute they cannot.",
 };
+
+const PRINTED_BAND_K: Readonly<Record<string, number>> = { "Weng, Li & Zuo 2011": 0.4 };
 
 const iceCream = (): Comparison =>
   comparisonOf(
@@ -28,21 +32,19 @@ const iceCream = (): Comparison =>
       source: `${bibliography.leighton1927}; from memory`,
       use: "held out",
       quantity: "freezing",
-      note: "Printed is the method: sugars by the sucrose table, salts by 2.37 K per g of milk solids-not-fat per g of water.",
+      note: "Printed is the method: sugars by the sucrose table (± 0.06 K, see there), salts by 2.37 K per g of milk solids-not-fat per g of water.",
     },
-    iceCreamMixes.map((mix) =>
-      freezingFigure({
-        label: mix.name,
-        group: "ice-cream mixes",
-        grams: {
-          water: mix.water,
-          sucrose: mix.sucrose,
-          lactose: 0.545 * mix.milkSolidsNotFat,
-          "milk salts": 0.078 * mix.milkSolidsNotFat,
-        },
-        printed: leightonFreezingPointC(mix),
-      }),
-    ),
+    iceCreamMixes.map((mix) => {
+      const grams = {
+        water: mix.water,
+        sucrose: mix.sucrose,
+        lactose: 0.545 * mix.milkSolidsNotFat,
+        "milk salts": 0.078 * mix.milkSolidsNotFat,
+      };
+      const printed = leightonFreezingPointC(mix);
+      const row = freezingFigure({ label: mix.name, group: "ice-cream mixes", grams, printed });
+      return printedWithin(row, DAIRY_TABLE_BAND_K);
+    }),
   );
 
 const recipeText = (grams: Readonly<Record<string, number>>): string =>
@@ -67,8 +69,11 @@ export function mixed(): Comparison[] {
         .map(([name, rows]) => ({ parts: partsOf(name), rows }))
         .filter(({ parts }) => parts[1] === source)
         .flatMap(({ parts: [mixture], rows }) =>
-          rows.map(({ grams, printedC }) =>
-            freezingFigure({ label: recipeText(grams), group: mixture, grams, printed: printedC }),
+          rows.map(({ grams, printedC: printed }) =>
+            printedWithin(
+              freezingFigure({ label: recipeText(grams), group: mixture, grams, printed }),
+              PRINTED_BAND_K[source] ?? 0,
+            ),
           ),
         ),
     ),

@@ -3,7 +3,7 @@ import { freezingTables } from "../../../src/catalogue/fit/points";
 import { bibliography } from "../../../src/foundation/bibliography";
 import { cellOf } from "../../worksheet/ask";
 import { freezingFigure } from "./cellFigures";
-import { comparisonOf, type Comparison, type Row, type Use } from "./comparison";
+import { comparisonOf, printedWithin, type Comparison, type Row, type Use } from "./comparison";
 import { shortSource } from "./shortSource";
 
 const USES: Readonly<Record<FreezingTable["use"], Use>> = {
@@ -14,15 +14,27 @@ const USES: Readonly<Record<FreezingTable["use"], Use>> = {
 
 const isKnown = (solute: string) => typeof cellOf("SOLUTE", solute, "molar mass") === "number";
 
-const rowsOf = ({ solute, massPercent, freezingPointC }: FreezingTable): Row[] =>
-  massPercent.map((percent, row) =>
-    freezingFigure({
-      label: `${solute}, ${percent} %`,
-      group: solute,
-      grams: { water: 100 - percent, [solute]: percent },
-      printed: freezingPointC[row]!,
-    }),
+/** Handbooks round to 0.01 K, and those antifreezes to whole °F: the last digit's step / √12. */
+const ROUNDING_K = 0.01 / Math.sqrt(12);
+const WHOLE_FAHRENHEIT_K = 5 / 9 / Math.sqrt(12);
+const isInWholeFahrenheit = ({ source, solute }: FreezingTable) =>
+  source === "lange15" && (solute === "propylene glycol" || solute === "methanol");
+
+function rowsOf(table: FreezingTable): Row[] {
+  const { solute, massPercent, freezingPointC } = table;
+  const rounding = isInWholeFahrenheit(table) ? WHOLE_FAHRENHEIT_K : ROUNDING_K;
+  return massPercent.map((percent, row) =>
+    printedWithin(
+      freezingFigure({
+        label: `${solute}, ${percent} %`,
+        group: solute,
+        grams: { water: 100 - percent, [solute]: percent },
+        printed: freezingPointC[row]!,
+      }),
+      rounding,
+    ),
   );
+}
 
 /** The tables of freezing points by source and use. */
 export function singleSolutes(): Comparison[] {

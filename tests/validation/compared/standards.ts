@@ -1,11 +1,12 @@
 import { bibliography, type SourceKey } from "../../../src/foundation/bibliography";
 import { cryoscopeStandards } from "../../published/cryoscopeStandards";
-import { dairySucrose } from "../../published/dairySucrose";
-import { eutectics } from "../../published/eutectics";
+import { DAIRY_TABLE_BAND_K, dairySucrose } from "../../published/dairySucrose";
+import { eutectics, type Eutectic } from "../../published/eutectics";
 import { naclMassPercent } from "../../published/naclIceLine";
 import { osmometerStandards } from "../../published/osmometerStandards";
+import { soluteNamed } from "../../published/solutionOf";
 import { freezingFigure } from "./cellFigures";
-import { comparisonOf, type Comparison, type Row } from "./comparison";
+import { comparisonOf, printedWithin, type Comparison, type Row } from "./comparison";
 import { shortSource } from "./shortSource";
 
 const SALT = "sodium chloride";
@@ -51,6 +52,24 @@ const percentFigure = (solute: string, percent: number, printed: number, more = 
 
 const memory = (obtained: string) => (obtained === "from memory" ? ", from memory" : "");
 
+/** Where a eutectic's composition is printed without its own uncertainty: ± 1 % of the mass. */
+const COMPOSITION_PERCENT = 1;
+
+/** A eutectic; its printed composition is uncertain, and so is the freezing point that goes with it. */
+function eutecticFigure({ solute, massPercent, temperatureC, source, obtained }: Eutectic): Row {
+  const stated = soluteNamed(solute).eutecticMassFraction?.uncertainty;
+  const spread = stated === undefined ? COMPOSITION_PERCENT : 100 * stated;
+  const more = `, ${shortSource(source)}${memory(obtained)}`;
+  const at = (percent: number) => percentFigure(solute, percent, temperatureC, more);
+  const [row, weaker, stronger] = [0, -spread, spread].map((off) => at(massPercent + off)) as [
+    Row,
+    Row,
+    Row,
+  ];
+  const known = "computed" in weaker && "computed" in stronger;
+  return known ? printedWithin(row, (weaker.computed - stronger.computed) / 2) : row;
+}
+
 /** Hall's ice line is read every half kelvin, as the tests do. */
 const HALF_KELVINS = Array.from({ length: 41 }, (_, step) => (step + 1) / 2);
 
@@ -77,13 +96,17 @@ export const standards = (): Comparison[] => [
     "Sucrose by the table of dairy textbooks",
     `${bibliography.leighton1927}; from memory`,
     dairySucrose.map(([grams, depressionK]) =>
-      freezingFigure({
-        label: `sucrose, ${grams} g per 100 g of water`,
-        group: "sucrose",
-        grams: { water: 100, sucrose: grams },
-        printed: -depressionK,
-      }),
+      printedWithin(
+        freezingFigure({
+          label: `sucrose, ${grams} g per 100 g of water`,
+          group: "sucrose",
+          grams: { water: 100, sucrose: grams },
+          printed: -depressionK,
+        }),
+        DAIRY_TABLE_BAND_K,
+      ),
     ),
+    "A table of 1891, taken as ± 0.06 K: so far it is from the handbook of today (RMS), and its weak end lies further below the ideal law than any other print.",
   ),
   held(
     "ice-line",
@@ -98,14 +121,7 @@ export const standards = (): Comparison[] => [
     "eutectics",
     "Eutectic points, where ice meets the second solid",
     sourcesOf(eutectics),
-    eutectics.map(({ solute, massPercent, temperatureC, source, obtained }) =>
-      percentFigure(
-        solute,
-        massPercent,
-        temperatureC,
-        `, ${shortSource(source)}${memory(obtained)}`,
-      ),
-    ),
-    "A handbook’s eutectic is the coldest and strongest solution in it, where its figures scatter most.",
+    eutectics.map(eutecticFigure),
+    "A handbook’s eutectic is the coldest and strongest solution in it, where its figures scatter most. Its composition counts as ± 1 % of the mass where print does not say.",
   ),
 ];

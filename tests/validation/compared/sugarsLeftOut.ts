@@ -25,6 +25,7 @@ export const sugarsLeftOut = (): Comparison =>
           computed: printedC + missK,
           ideal: -idealDepressionK({ water: 1000, [name]: grams })!,
           band: null,
+          printedBand: 0,
         };
       }),
     ),

@@ -37,7 +37,7 @@ function Verdict({ quantity, figures, declined }: Comparison) {
       {ideal !== null &&
         ` Ideal law: RMS ${shownMiss(ideal.rms)} ${missUnit}, largest ${shownMiss(ideal.largest)} ${missUnit}.`}
       {stated > 0 &&
-        ` Of ${stated} with a stated uncertainty, ${once} lie within it and ${twice} within twice of it.`}
+        ` Of ${stated} with a stated uncertainty, ${once} lie within it and ${twice} within twice of it${figures.some(({ printedBand }) => printedBand > 0) ? ", the print’s own counted" : ""}.`}
       {declined.length > 0 && ` ${declined.length} more are declined in words, not answered.`}
     </p>
   );
