@@ -3,12 +3,12 @@ import { Pane } from "./components/Pane";
 import { displayLanguage } from "./office/displayLanguage";
 import { findHost } from "./office/findHost";
 import { numberFormat } from "./words/numberFormat";
-import { wordsFor } from "./words/words";
+import { loadWords } from "./words/words";
 
 async function start(root: HTMLElement): Promise<void> {
   const found = await findHost();
   const language = displayLanguage();
-  const words = wordsFor(language);
+  const words = await loadWords(language);
   document.documentElement.lang = words.language;
   const outside = found.host === null ? words.outside[found.why] : null;
   const numbers = numberFormat(language);

@@ -1,4 +1,4 @@
-import { scaleLinear } from "d3-scale";
+import { linearScale } from "./linearScale";
 import "./freezingCurve.css";
 
 export interface MoverBar {
@@ -25,7 +25,7 @@ export function MoverBars({ title, now, nowText, bars }: MoverBarsProps) {
     1e-9,
     ...bars.flatMap(({ less, more }) => [Math.abs(less - now), Math.abs(more - now)]),
   );
-  const x = scaleLinear([now - reach, now + reach], [6, WIDTH - 6]);
+  const x = linearScale([now - reach, now + reach], [6, WIDTH - 6]);
   const bar = (to: number, kind: string) => (
     <rect
       class={`bar-${kind}`}

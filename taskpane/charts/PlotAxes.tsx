@@ -1,10 +1,10 @@
-import type { ScaleLinear } from "d3-scale";
 import type { NumberFormat } from "../words/numberFormat";
 import { CHART } from "./curveGeometry";
+import type { LinearScale } from "./linearScale";
 
 interface PlotAxesProps {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+  readonly x: LinearScale;
+  readonly y: LinearScale;
   /** What the ticks are multiplied by: 100 for fractions shown as per cent. */
   readonly xFactor?: number;
   readonly yFactor?: number;

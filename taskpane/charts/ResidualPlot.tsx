@@ -1,6 +1,6 @@
-import { scaleLinear } from "d3-scale";
 import type { NumberFormat } from "../words/numberFormat";
 import { CHART } from "./curveGeometry";
+import { linearScale, niceEnds } from "./linearScale";
 import { PlotAxes } from "./PlotAxes";
 import "./freezingCurve.css";
 
@@ -28,8 +28,8 @@ export function ResidualPlot({ numbers, title, xLabel, yLabel, dots }: ResidualP
   );
   const forecasts = dots.map(({ forecast }) => forecast);
   const [coldest, warmest] = [Math.min(0, ...forecasts) - 0.5, Math.max(...forecasts, -0.5) + 0.5];
-  const x = scaleLinear([warmest, coldest], [CHART.left, CHART.width - CHART.right]).nice();
-  const y = scaleLinear([-reach, reach], [CHART.height - CHART.bottom, CHART.top]).nice();
+  const x = linearScale(niceEnds([warmest, coldest]), [CHART.left, CHART.width - CHART.right]);
+  const y = linearScale(niceEnds([-reach, reach]), [CHART.height - CHART.bottom, CHART.top]);
   return (
     <svg class="curve" viewBox={`0 0 ${CHART.width} ${CHART.height}`} role="img" aria-label={title}>
       <PlotAxes x={x} y={y} yDecimals={1} xLabel={xLabel} yLabel={yLabel} numbers={numbers} />

@@ -1,8 +1,8 @@
-import { scaleLinear } from "d3-scale";
-import { curveMonotoneX, line } from "d3-shape";
 import type { NumberFormat } from "../words/numberFormat";
 import { CHART } from "./curveGeometry";
+import { linearScale } from "./linearScale";
 import { PlotAxes } from "./PlotAxes";
+import { linePath } from "./smoothPath";
 import "./freezingCurve.css";
 
 interface DiagramPoint {
@@ -30,12 +30,10 @@ const [WARMEST_C, COLDEST_C] = [10, -60];
 
 /** Share of dissolved matter against temperature: where ice begins, where glass begins, where the mix stands. */
 export function StateDiagram(props: StateDiagramProps) {
-  const x = scaleLinear([0, 1], [CHART.left, CHART.width - CHART.right]);
-  const y = scaleLinear([COLDEST_C, WARMEST_C], [CHART.height - CHART.bottom, CHART.top]);
-  const path = line<DiagramPoint>(
-    ({ solidsFraction }) => x(solidsFraction),
-    ({ temperatureC }) => y(temperatureC),
-  ).curve(curveMonotoneX);
+  const x = linearScale([0, 1], [CHART.left, CHART.width - CHART.right]);
+  const y = linearScale([COLDEST_C, WARMEST_C], [CHART.height - CHART.bottom, CHART.top]);
+  const path = (points: readonly DiagramPoint[]) =>
+    linePath(points.map((point) => [x(point.solidsFraction), y(point.temperatureC)]));
   const drawn = ({ temperatureC }: DiagramPoint) =>
     temperatureC >= COLDEST_C && temperatureC <= WARMEST_C;
   const [freezing, glass] = [props.freezing.filter(drawn), props.glass.filter(drawn)];
@@ -57,8 +55,8 @@ export function StateDiagram(props: StateDiagramProps) {
         yLabel={props.yLabel}
         numbers={props.numbers}
       />
-      <path class="curve-edge" d={path(freezing) ?? ""} />
-      <path class="curve-glass" d={path(glass) ?? ""} />
+      <path class="curve-edge" d={path(freezing)} />
+      <path class="curve-glass" d={path(glass)} />
       {named !== undefined && (
         <text class="curve-name" x={CHART.left + 8} y={y(named.temperatureC) + 16}>
           {props.freezingLabel}

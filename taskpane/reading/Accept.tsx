@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { PaneContext } from "../view";
-import { Unfold } from "./Unfold";
+import { Unfold } from "../components/Unfold";
 
 interface AcceptProps {
   readonly context: PaneContext;

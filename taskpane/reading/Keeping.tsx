@@ -35,9 +35,9 @@ export function Keeping(props: KeepingProps) {
       tell(reportSheet.added(await host.addSheet(reportSheet.name, rows)));
     });
   const savePage = async () => {
-    const { htmlReport } = await import("../../src/audit/report/htmlReport");
+    const { reportFile } = await import(/* webpackChunkName: "audit" */ "./reportFile");
     const file = `${reportSheet.name} ${today()}.html`;
-    saveFile(file, new Blob([htmlReport(page.workbook, report)], { type: "text/html" }));
+    saveFile(file, new Blob([reportFile(page.workbook, report)], { type: "text/html" }));
     tell(page.saved(file));
   };
   const sentenceOf = ({ outcome, sheet }: Stored): string => {

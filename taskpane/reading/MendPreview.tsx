@@ -1,7 +1,7 @@
 import type { BlockValue } from "../host";
 import type { PaneContext } from "../view";
 import type { FixEdit } from "./fixEdits";
-import { Unfold } from "./Unfold";
+import { Unfold } from "../components/Unfold";
 
 interface MendPreviewProps {
   readonly context: PaneContext;

@@ -31,7 +31,9 @@ export function useReading(context: PaneContext, onRead: (reading: Reading) => v
     });
     setProgress(texts.checks);
     // The rules are a third of the pane: they are loaded when they are first needed.
-    const { auditInSteps } = await import("../../src/audit/auditInSteps");
+    const { auditInSteps } = await import(
+      /* webpackChunkName: "audit" */ "../../src/audit/auditInSteps"
+    );
     const report = await inSlices(
       auditInSteps(workbook),
       ({ done, total }) => setProgress(texts.checking(done, total)),

@@ -1,5 +1,4 @@
-import { english } from "./english";
-import { german } from "./german";
+import type { english } from "./english";
 
 type Same<T> = T extends string
   ? string
@@ -10,6 +9,8 @@ type Same<T> = T extends string
 /** Every sentence of the pane. A language is one file; the compiler finds what it lacks. */
 export type Words = Same<typeof english>;
 
-/** The pane's words in a display language such as "de-AT"; English where there is no better. */
-export const wordsFor = (language: string): Words =>
-  language.toLowerCase().startsWith("de") ? german : english;
+/** The pane's words in a display language such as "de-AT"; English where there is no better. Only one is loaded. */
+export const loadWords = async (language: string): Promise<Words> =>
+  language.toLowerCase().startsWith("de")
+    ? (await import(/* webpackChunkName: "german" */ "./german")).german
+    : (await import(/* webpackChunkName: "english" */ "./english")).english;

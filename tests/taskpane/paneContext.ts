@@ -1,15 +1,15 @@
 import type { SpreadsheetHost } from "../../taskpane/host";
 import type { PaneContext } from "../../taskpane/view";
 import { english } from "../../taskpane/words/english";
+import { german } from "../../taskpane/words/german";
 import { numberFormat } from "../../taskpane/words/numberFormat";
-import { wordsFor } from "../../taskpane/words/words";
 
 /** What a view is handed in a test; `said` collects what a screen reader would have been told. */
 export function paneContext(host: SpreadsheetHost | null, language = "en") {
   const said: string[] = [];
   const context: PaneContext = {
     host,
-    words: language === "en" ? english : wordsFor(language),
+    words: language === "en" ? english : german,
     numbers: numberFormat(language),
     announce: (sentence) => said.push(sentence),
   };

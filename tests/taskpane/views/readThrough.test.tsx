@@ -317,7 +317,7 @@ describe("a report as a page", () => {
       reader.readAsText(files[0]!);
     });
     expect(page).toMatch(/^<!doctype html>/);
-    expect(page).toContain("&lt;b>B2&lt;/b> holds a text.");
+    expect(page).toContain("&lt;b&gt;B2&lt;/b&gt; holds a text.");
     expect(sheets).toEqual(book());
   });
 });
