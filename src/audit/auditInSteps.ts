@@ -21,7 +21,7 @@ export function* auditInSteps(
   const asked = rulesFor(options);
   const total = asked.length + 1; // finding the recipes comes first
   const recalculated = options.recalculated ?? null;
-  const context = { ...auditContext(workbook), recalculated };
+  const context = { ...auditContext(workbook, options.corrections), recalculated };
   const found: Finding[] = [];
   for (const [done, rule] of asked.entries()) {
     yield { done: done + 1, total };

@@ -28,7 +28,7 @@ export async function auditRecalculated(
   recalculate: Recalculate,
   options: AuditOptions = {},
 ): Promise<AuditReport> {
-  const context = auditContext(workbook);
+  const context = auditContext(workbook, options.corrections);
   const blocks = cellsToRecalculate(context);
   const recalculated = blocks.length === 0 ? NOTHING : await recalculate(workbook, blocks);
   return auditInContext(context, { ...options, recalculated });

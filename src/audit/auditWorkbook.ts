@@ -5,6 +5,8 @@ import { condense } from "./condense";
 import { auditContext, type AuditContext } from "./context";
 import { effectSize } from "./effect";
 import type { Finding, Severity } from "./finding";
+import { correctionOf } from "./recipes/corrections/correctionOf";
+import type { RecipeCorrection } from "./recipes/corrections/recipeCorrection";
 import { describeBlock } from "./recipes/describeBlock";
 import type { RecipeBlock } from "./recipes/recipeBlock";
 import type { AuditReport, ReportedRecipes } from "./report/auditReport";
@@ -20,6 +22,8 @@ export interface AuditOptions {
   readonly without?: readonly string[];
   /** The second value of the formulas, where they were calculated anew. */
   readonly recalculated?: Recalculation;
+  /** What the user says of recipes; when absent, what the workbook keeps of that. */
+  readonly corrections?: readonly RecipeCorrection[];
 }
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
@@ -37,6 +41,8 @@ const reported = (block: RecipeBlock): ReportedRecipes => ({
   range: rangeName(block.range),
   recipes: block.recipes.length,
   taken: describeBlock(block),
+  isCorrected: block.stated === true,
+  correction: correctionOf(block),
 });
 
 /** The rules that are asked, in their order. */
@@ -45,7 +51,7 @@ export const rulesFor = ({ without }: AuditOptions) =>
 
 /** Sorts, sums up and counts what the rules found. */
 export function reportOf(
-  { workbook, blocks }: AuditContext,
+  { workbook, blocks, notes }: AuditContext,
   found: readonly Finding[],
   recalculated: Recalculation | null,
 ): AuditReport {
@@ -68,7 +74,7 @@ export function reportOf(
     accepted: [],
     staleAcceptances: [],
     recipes: blocks.map(reported),
-    reading: [],
+    reading: notes,
     summary,
   };
 }
@@ -92,4 +98,4 @@ export function auditInContext(read: AuditContext, options: AuditOptions = {}): 
  * functions. Nothing is written.
  */
 export const auditWorkbook = (workbook: Workbook, options: AuditOptions = {}): AuditReport =>
-  auditInContext(auditContext(workbook), options);
+  auditInContext(auditContext(workbook, options.corrections), options);

@@ -1,6 +1,8 @@
 import type { Workbook } from "../workbook/model";
 import type { Recalculation } from "../workbook/recalculation";
 import { meantMix, type MeantMix } from "./mix";
+import type { RecipeCorrection } from "./recipes/corrections/recipeCorrection";
+import { storedCorrections } from "./recipes/corrections/storedCorrections";
 import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
 import { knownItems, type ItemCheck } from "./recipes/knownItems";
 import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
@@ -19,9 +21,13 @@ export interface AuditContext extends FoundRecipes {
 /** A hundred thousand recipes are read again when asked for, not kept. */
 const MOST_KEPT = 500;
 
-/** Reads a workbook once for all rules. */
-export function auditContext(workbook: Workbook): AuditContext {
-  const found = findRecipes(workbook);
+/** Reads a workbook once for all rules; without `corrections` by those that the workbook itself keeps. */
+export function auditContext(
+  workbook: Workbook,
+  corrections?: readonly RecipeCorrection[],
+): AuditContext {
+  const kept = corrections === undefined ? storedCorrections(workbook) : { corrections, notes: [] };
+  const found = findRecipes(workbook, kept.corrections);
   const checks = new Map<unknown, ItemCheck>();
   const checkFor = ({ ownIngredients }: RecipeBlock): ItemCheck => {
     const check = checks.get(ownIngredients) ?? knownItems(ownIngredients);
@@ -36,6 +42,7 @@ export function auditContext(workbook: Workbook): AuditContext {
   };
   return {
     ...found,
+    notes: [...kept.notes, ...found.notes],
     workbook,
     results: statedResults(workbook, found.blocks),
     checkFor,

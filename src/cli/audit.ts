@@ -7,6 +7,7 @@ import type { Result } from "../foundation/result";
 import { acceptancesIn } from "./acceptancesIn";
 import type { AuditTask } from "./auditFile";
 import { AUDIT_USAGE, auditOptions, type AuditArguments } from "./auditOptions";
+import { correctionsIn } from "./correctionsIn";
 import { inWorker } from "./inWorker";
 import { writeNew } from "./writeNew";
 
@@ -20,8 +21,10 @@ const UNREADABLE = 2;
 async function reportOn(options: AuditArguments): Promise<Result<AuditReport>> {
   const acceptances = await acceptancesIn(options.accepted);
   if (isProblem(acceptances)) return acceptances;
-  const { decimal, recalculation } = options;
-  const task: AuditTask = { file: options.file, decimal, recalculation };
+  const corrections = await correctionsIn(options.corrections);
+  if (isProblem(corrections)) return corrections;
+  const { file, decimal, recalculation } = options;
+  const task: AuditTask = { file, decimal, recalculation, corrections };
   const report = await inWorker<AuditReport>("auditWorker.ts", task);
   return isProblem(report) ? report : applyAcceptances(report, acceptances);
 }

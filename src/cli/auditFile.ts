@@ -1,5 +1,7 @@
 import { auditRecalculated } from "../audit/auditRecalculated";
 import { auditWorkbook } from "../audit/auditWorkbook";
+import type { RecipeCorrection } from "../audit/recipes/corrections/recipeCorrection";
+import { storedCorrections } from "../audit/recipes/corrections/storedCorrections";
 import type { AuditReport } from "../audit/report/auditReport";
 import { isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
@@ -12,6 +14,8 @@ export interface AuditTask {
   readonly file: string;
   readonly decimal: DecimalMark | null;
   readonly recalculation: boolean;
+  /** What the user says of recipes, after what the workbook itself keeps. */
+  readonly corrections: readonly RecipeCorrection[];
 }
 
 /** The grid's engine costs a second and 100 MB: it is loaded when it is first needed. */
@@ -25,8 +29,10 @@ export async function auditFile(task: AuditTask): Promise<Result<AuditReport>> {
   const opened = await openBook(task.file, task.decimal);
   if (isProblem(opened)) return opened;
   const { workbook, reading } = opened;
+  const kept = storedCorrections(workbook);
+  const options = { corrections: [...kept.corrections, ...task.corrections] };
   const report = task.recalculation
-    ? await auditRecalculated(workbook, recalculate)
-    : auditWorkbook(workbook);
-  return { ...report, reading };
+    ? await auditRecalculated(workbook, recalculate, options)
+    : auditWorkbook(workbook, options);
+  return { ...report, reading: [...reading, ...kept.notes, ...report.reading] };
 }

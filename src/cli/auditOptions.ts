@@ -6,6 +6,7 @@ export const AUDIT_USAGE = `Usage: npm run -s audit -- book.xlsx|table.csv [opti
   --html report.html        also write a page to read or print; an existing file is kept
   --replace                 let --html replace an existing file
   --accepted file.json      findings to accept: [{"finding": "<key>", "reason": "…"}]
+  --corrections file.json   what is a recipe and what is none: entries like "correction" of --json
   --keys                    print the key of each finding, for --accepted
   --decimal comma|point     the decimal mark of a CSV file that does not tell
   --no-recalculation        take stored results as they are
@@ -17,6 +18,7 @@ export interface AuditArguments {
   readonly html: string | null;
   readonly replace: boolean;
   readonly accepted: string | null;
+  readonly corrections: string | null;
   readonly keys: boolean;
   readonly decimal: DecimalMark | null;
   readonly recalculation: boolean;
@@ -27,6 +29,7 @@ const OPTIONS = {
   html: { type: "string" },
   replace: { type: "boolean" },
   accepted: { type: "string" },
+  corrections: { type: "string" },
   keys: { type: "boolean" },
   decimal: { type: "string" },
   "no-recalculation": { type: "boolean" },
@@ -69,6 +72,7 @@ export function auditOptions(args: readonly string[]): AuditArguments | Misuse |
     html: values.html ?? null,
     replace: values.replace === true,
     accepted: values.accepted ?? null,
+    corrections: values.corrections ?? null,
     keys: values.keys === true,
     decimal,
     recalculation: values["no-recalculation"] !== true,

@@ -53,6 +53,30 @@ describe("npm run -s audit", () => {
     expect(stdout).toContain("No findings.");
   });
 
+  test("reads a recipe as the file of --corrections says, made from what --json printed", async () => {
+    const file = await saved("second.xlsx", [
+      ["Ingredient", "Amount (g)", "Second try"],
+      ["Water", 500, 480],
+      ["Sucrose", 150, 160],
+    ]);
+    const [{ correction }] = JSON.parse((await audit(file, "--json")).stdout).recipes;
+    const corrections = path.join(folder, "corrections.json");
+    await writeFile(corrections, JSON.stringify([{ ...correction, amounts: "C", unit: "oz" }]));
+    const { code, stdout } = await audit(file, "--corrections", corrections);
+    expect(code).toBe(0);
+    expect(stdout).toContain(
+      "As it was said, took A2:A3 for the ingredients and column C for the amounts (oz).",
+    );
+    await writeFile(corrections, JSON.stringify([{ ...correction, unit: "stone" }]));
+    expect(await audit(file, "--corrections", corrections)).toEqual({
+      code: 2,
+      stdout: "",
+      stderr: 'The correction of Batch!A1:C3 is not followed: "stone" is no unit of an amount.\n',
+    });
+    const missing = await audit(file, "--corrections", path.join(folder, "none.json"));
+    expect(missing.stderr).toMatch(/^The file of corrections ".*none\.json" cannot be read\.\n$/);
+  }, 60_000);
+
   test("ends with 1 on findings, as JSON of the promised shape, and leaves the file as it was", async () => {
     const file = await saved("faulty.xlsx", [
       ["Ingredient", "Amount (g)"],

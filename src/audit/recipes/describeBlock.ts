@@ -31,5 +31,6 @@ export function describeBlock(block: RecipeBlock): string {
       : `unit in column ${columnName(block.unitColumn)}`;
   const assumed =
     first.unitAssumed && block.unitColumn === null ? ", assumed: no unit is written" : "";
-  return `Took ${namesRange(block)} for the ingredients and ${lines} for the amounts (${unit}${assumed}).`;
+  const said = block.stated === true ? "As it was said, took" : "Took";
+  return `${said} ${namesRange(block)} for the ingredients and ${lines} for the amounts (${unit}${assumed}).`;
 }

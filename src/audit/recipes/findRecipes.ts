@@ -1,6 +1,8 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
 import { blocksDown } from "./blocksDown";
+import { followCorrections } from "./corrections/followCorrections";
+import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
 import { foldedName } from "./foldedName";
 import { knownItems, type ItemCheck } from "./knownItems";
@@ -13,6 +15,8 @@ import { sheetTexts, type SheetTexts } from "./sheetTexts";
 export interface FoundRecipes {
   readonly blocks: readonly RecipeBlock[];
   readonly ownIngredients: readonly OwnIngredients[];
+  /** Which of the user's corrections could not be followed, and what they leave out, in sentences. */
+  readonly notes: readonly string[];
 }
 
 interface SheetAndTexts {
@@ -67,11 +71,26 @@ function blocksOf(
   return [...down, ...blocksAcross(context, texts, taken)];
 }
 
+const isSameName = (one: string, other: string): boolean =>
+  one.toLowerCase() === other.toLowerCase();
+
+const withoutSheet = ({ sheets }: Workbook, corrections: readonly RecipeCorrection[]): string[] =>
+  corrections
+    .filter(({ sheet }) => !sheets.some(({ name }) => isSameName(name, sheet)))
+    .map(
+      ({ sheet, range }) =>
+        `What was said of ${sheet}!${range} is not followed: there is no such sheet.`,
+    );
+
 /**
  * Finds the recipes of a workbook: lists with one header for names and one or more for amounts, lists with
- * a title only, and rows of amounts below a row of names. Half the names must be known.
+ * a title only, and rows of amounts below a row of names. Half the names must be known. What the user said of
+ * a range goes before what is found there.
  */
-export function findRecipes(workbook: Workbook): FoundRecipes {
+export function findRecipes(
+  workbook: Workbook,
+  corrections: readonly RecipeCorrection[] = [],
+): FoundRecipes {
   const all = workbook.sheets.map((sheet) => ({ sheet, texts: sheetTexts(sheet) }));
   const ownIngredients = all.flatMap(ownIngredientsOf);
   const checks = new Map<OwnIngredients | null, ItemCheck>();
@@ -80,11 +99,16 @@ export function findRecipes(workbook: Workbook): FoundRecipes {
     checks.set(own, check);
     return check;
   };
-  const blocks = all.flatMap(({ sheet, texts }) => {
+  const followed = all.map(({ sheet, texts }) => {
     const own = ownFor(sheet, ownIngredients);
     const check = forgiving(checkFor(own));
     const context = { sheet, ownIngredients: own?.matrix ?? null, check };
-    return blocksOf(context, texts, ownIngredients);
+    const here = corrections.filter((each) => isSameName(each.sheet, sheet.name));
+    return followCorrections(context, blocksOf(context, texts, ownIngredients), here);
   });
-  return { blocks, ownIngredients };
+  return {
+    blocks: followed.flatMap(({ blocks }) => blocks),
+    ownIngredients,
+    notes: [...withoutSheet(workbook, corrections), ...followed.flatMap(({ notes }) => notes)],
+  };
 }

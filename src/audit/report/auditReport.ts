@@ -1,4 +1,5 @@
 import type { Finding } from "../finding";
+import type { RecipeCorrection } from "../recipes/corrections/recipeCorrection";
 
 /** A finding with the key by which it can be accepted. */
 export interface ReportedFinding extends Finding {
@@ -14,6 +15,10 @@ export interface ReportedRecipes {
   readonly recipes: number;
   /** What was taken for what, in one sentence. */
   readonly taken: string;
+  /** True when the user said how it lies. */
+  readonly isCorrected: boolean;
+  /** What would have to be said for it to be read like this: to be changed and said. */
+  readonly correction: RecipeCorrection;
 }
 
 /** How far the workbook's formulas were calculated anew. */
@@ -60,7 +65,7 @@ export interface AuditReport {
   readonly accepted: readonly AcceptedFinding[];
   readonly staleAcceptances: readonly StaleAcceptance[];
   readonly recipes: readonly ReportedRecipes[];
-  /** What was assumed on reading the file, in sentences. */
+  /** What was assumed on reading the file, and what of the user's corrections was not followed, in sentences. */
   readonly reading: readonly string[];
   readonly summary: AuditSummary;
 }

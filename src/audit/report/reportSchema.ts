@@ -31,6 +31,16 @@ const finding = z.strictObject({
   key: z.string().describe("For accepting it; changes when the cell does"),
 });
 
+const correction = z.strictObject({
+  sheet: z.string(),
+  range: z.string().describe("A1:C9, headers included"),
+  recipe: z.enum(["down", "across", "none"]),
+  names: z.string().optional().describe("The column (or row, across) of the names"),
+  amounts: z.string().optional().describe("Those of the amounts: B, D:F"),
+  unit: z.string().optional().describe("Of all amounts, whatever headers say"),
+  heading: z.string().optional().describe("The words in its first row, by which it is known again"),
+});
+
 const acceptance = { reason: z.string() };
 
 /** The report as it is printed with --json; report.schema.json is made from it. */
@@ -41,7 +51,14 @@ export const reportSchema = z.strictObject({
     z.strictObject({ finding: z.string(), ...acceptance, why: z.string() }),
   ),
   recipes: z.array(
-    z.strictObject({ sheet: z.string(), range: z.string(), recipes: count, taken: z.string() }),
+    z.strictObject({
+      sheet: z.string(),
+      range: z.string(),
+      recipes: count,
+      taken: z.string(),
+      isCorrected: z.boolean().describe("True when the user said how it lies"),
+      correction: correction.describe("An entry for --corrections that has it read like this"),
+    }),
   ),
   reading: z.array(z.string()).describe("How the file was read"),
   summary: z.strictObject({

@@ -17,3 +17,14 @@ export interface RecipeCorrection {
   /** The words in the range's first row: where they have changed, the correction is not followed. */
   readonly heading?: string | undefined;
 }
+
+/** Its parts in the order in which a sheet keeps them, one to a column. */
+export const CORRECTION_FIELDS = [
+  "sheet",
+  "range",
+  "recipe",
+  "names",
+  "amounts",
+  "unit",
+  "heading",
+] as const satisfies readonly (keyof RecipeCorrection)[];
