@@ -18,24 +18,40 @@ interface Named {
   readonly aliases: { readonly en: readonly string[]; readonly de: readonly string[] };
 }
 
+/** Null: in no language more than in another. */
+type NameLanguage = "en" | "de" | null;
+
 /** Every name and alias of the catalogue with what it stands for. No name stands for two things. */
-export function* allNames(): Generator<readonly [name: string, match: ItemMatch]> {
+export function* allNames(): Generator<
+  readonly [name: string, match: ItemMatch, language: NameLanguage]
+> {
   for (const solute of solutes) {
-    for (const name of namesOf(solute)) yield [name, { kind: "solute", solute }];
+    for (const [name, language] of namesOf(solute)) {
+      yield [name, { kind: "solute", solute }, language];
+    }
   }
   for (const ingredient of ingredients) {
-    for (const name of namesOf(ingredient)) yield [name, { kind: "ingredient", ingredient }];
+    for (const [name, language] of namesOf(ingredient)) {
+      yield [name, { kind: "ingredient", ingredient }, language];
+    }
   }
   for (const [word, choices] of Object.entries(ambiguousNames)) {
-    yield [word, { kind: "ambiguous", word, choices }];
+    yield [word, { kind: "ambiguous", word, choices }, null];
   }
 }
 
-/** Keyed by the compared form; keeps the spelling in which the name is printed. */
-const index = new Map<string, { readonly printed: string; readonly match: ItemMatch }>();
-for (const [printed, match] of allNames()) {
+interface IndexedName {
+  /** The spelling in which the name is printed. */
+  readonly printed: string;
+  readonly match: ItemMatch;
+  readonly language: NameLanguage;
+}
+
+/** Keyed by the compared form. */
+const index = new Map<string, IndexedName>();
+for (const [printed, match, language] of allNames()) {
   const key = normalName(printed);
-  if (!index.has(key)) index.set(key, { printed, match });
+  if (!index.has(key)) index.set(key, { printed, match, language });
 }
 
 // a column of one misspelt name, or of a thousand, must not be searched again at each recalculation
@@ -56,19 +72,31 @@ export function findItem(name: string): ItemMatch {
   return miss;
 }
 
-function namesOf({ name, aliases }: Named): readonly string[] {
-  return [name, ...aliases.en, ...aliases.de];
+function namesOf({ name, aliases }: Named): readonly (readonly [string, NameLanguage])[] {
+  return [
+    ...[name, ...aliases.en].map((one) => [one, "en"] as const),
+    ...aliases.de.map((one) => [one, "de"] as const),
+  ];
 }
 
-/** Up to three names by spelling, one for each item: at most a third of the letters differ, or a word is shared. */
+/** A name is no longer offered when it is this many times as far off as the nearest. */
+const FARTHER = 2;
+
+/**
+ * Up to three names by spelling, one for each item, in the language of the nearest: at most a third of the
+ * letters differ, or a word is shared, and none is much farther off than the nearest.
+ */
 function nearestNames(key: string): readonly string[] {
   if (key === "") return [];
   const alike = [...index.entries()]
-    .map(([name, { printed, match }]) => ({ score: resemblance(key, name), printed, match }))
+    .map(([name, indexed]) => ({ score: resemblance(key, name), ...indexed }))
     .filter(({ score }) => score <= 1 / 3)
     .sort((a, b) => a.score - b.score);
+  const [nearest] = alike;
   const bestOfEach = new Map<unknown, string>();
-  for (const { printed, match } of alike) {
+  for (const { printed, match, language, score } of alike) {
+    if (nearest === undefined || score > FARTHER * nearest.score) break;
+    if (language !== null && language !== (nearest.language ?? language)) continue;
     const item = itemOf(match);
     if (!bestOfEach.has(item)) bestOfEach.set(item, printed);
   }

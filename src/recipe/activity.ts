@@ -3,6 +3,7 @@ import { isProblem, outsideValidity } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { gramsOfSubstance } from "./amounts";
 import type { Mix } from "./mix";
+import { ofArgument } from "./ofArgument";
 import { solutionOf } from "./solution";
 
 /** Above this share of ethanol in water and ethanol, the curve at its freezing point says too little of 25 °C. */
@@ -30,5 +31,5 @@ export function waterActivityOfMix(mix: Mix, temperatureC: number): Result<numbe
   const refusal = tooMuchAlcohol(mix, MOST_ETHANOL_FRACTION, "the water activity");
   if (refusal !== null) return refusal;
   const activity = waterActivity(solution, temperatureC);
-  return isProblem(activity) ? { ...activity, message: `grams: ${activity.message}` } : activity;
+  return isProblem(activity) ? ofArgument("grams", activity) : activity;
 }

@@ -83,8 +83,12 @@ function unreachable(found: readonly Trial[], item: Item, { quantity, value }: W
   const values = found.map((trial) => trial.value);
   const from = rounded(Math.min(...values));
   const to = rounded(Math.max(...values));
+  const reach =
+    from === to
+      ? `it is ${from} with any amount, and only that is answered`
+      : `it reaches from ${from} to ${to}, and a value in between is expected`;
   return outsideValidity(
-    `value: no amount of "${item.name}" makes the ${quantity} ${value}; it reaches from ${from} to ${to}, and a value in between is expected.`,
+    `value: no amount of "${item.name}" makes the ${quantity} ${value}; ${reach}.`,
   );
 }
 

@@ -4,13 +4,14 @@ import { isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { tooMuchAlcohol } from "./activity";
 import type { Mix } from "./mix";
+import { ofArgument } from "./ofArgument";
 import { solutionOf } from "./solution";
 
 /** Alcohol boils off: its curve says nothing of the boiling point. Traces of flavour do no harm. */
 const MOST_ETHANOL_FRACTION = 0.005;
 
 const named = (result: Result<number>, argument: string): Result<number> =>
-  isProblem(result) ? { ...result, message: `${argument}: ${result.message}` } : result;
+  isProblem(result) ? ofArgument(argument, result) : result;
 
 /** Temperature at which the mix boils, °C. */
 export function boilingPointOfMix(mix: Mix, pressureKPa: number): Result<number> {

@@ -8,8 +8,9 @@ import { passedOn } from "./passedOn";
 import type { RecipeLine } from "./recipeLine";
 import { Sums } from "./totalRow";
 
-/** Only ratios matter, but no number may run over. */
+/** Only ratios matter, but no number may run over: as large, and as a sentence writes it. */
 const MOST_GRAMS = 1e9;
+const MOST_GRAMS_TEXT = "1e9";
 
 /** Reads an amount; null when the line is to be skipped. */
 function gramsOf(cell: Cell, line: RecipeLine, place: string): Result<number> | null {
@@ -24,7 +25,7 @@ function gramsOf(cell: Cell, line: RecipeLine, place: string): Result<number> | 
   }
   if (!(cell >= 0 && cell <= MOST_GRAMS)) {
     return badInput(
-      `${place}: the amount${of} is ${cell} g; it must be a number from 0 to ${MOST_GRAMS}.`,
+      `${place}: the amount${of} is ${cell} g; it must be from 0 to ${MOST_GRAMS_TEXT} g.`,
     );
   }
   return cell;

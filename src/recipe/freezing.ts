@@ -7,6 +7,7 @@ import { COLDEST_C } from "../foundation/constants";
 import type { Result } from "../foundation/result";
 import { dissolvedGrams } from "./amounts";
 import type { Mix } from "./mix";
+import { ofArgument } from "./ofArgument";
 import { neverFreezes } from "./neverFreezes";
 import { maxFreezeTemperatureC, solutionOf } from "./solution";
 
@@ -22,14 +23,11 @@ export function freezingPointOfMix(mix: Mix): Result<number> {
   const pointC = freezingPointC(solution);
   if (isProblem(pointC)) {
     return lowestC === null || lowestC < COLDEST_C
-      ? outsideValidity(`grams: ${lowerFirst(pointC.message)}`)
+      ? ofArgument("grams", pointC)
       : neverFreezes(mix, null, lowestC);
   }
   return lowestC !== null && pointC < lowestC ? neverFreezes(mix, pointC, lowestC) : pointC;
 }
-
-const lowerFirst = (sentence: string): string =>
-  sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 /** Share of the water, or of the whole mass, that is ice at a temperature; 0 when none can form. */
 export function iceFractionOfMix(mix: Mix, temperatureC: number, basis: IceBasis): Result<number> {

@@ -2,6 +2,7 @@ import { glassTransitionC } from "../engine/glassTransition";
 import { isProblem, outsideValidity } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import type { Mix } from "./mix";
+import { ofArgument } from "./ofArgument";
 
 /** Glass transition of the unfrozen mix as written, °C. */
 export function glassTransitionOfMix({ doses, waterGrams }: Mix): Result<number> {
@@ -18,5 +19,5 @@ export function glassTransitionOfMix({ doses, waterGrams }: Mix): Result<number>
     })),
     waterGrams,
   );
-  return isProblem(found) ? { ...found, message: `grams: ${found.message}` } : found;
+  return isProblem(found) ? ofArgument("grams", found) : found;
 }

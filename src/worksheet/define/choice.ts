@@ -1,19 +1,13 @@
-import { distance } from "fastest-levenshtein";
 import { normalName } from "../../catalogue/normalName";
 import { badInput, isProblem } from "../../foundation/problem";
 import { quoted, shortened } from "../../recipe/namedItem";
 import type { Argument } from "./argument";
 import { cellArgument } from "./cellArgument";
+import { nearestName } from "./nearestName";
 import { textOf } from "./text";
 
-/** The word among `words` that is spelt most like another. */
-export function nearestWord(word: string, words: readonly string[]): string {
-  const key = normalName(word);
-  const [nearest = ""] = [...words].sort(
-    (a, b) => distance(key, normalName(a)) - distance(key, normalName(b)),
-  );
-  return nearest;
-}
+/** A list so long is not read out when one of it is likely meant. */
+const LONG_LIST = 6;
 
 /** One of a few words, without regard to case and spacing. */
 export function choice<const Word extends string>(
@@ -31,11 +25,11 @@ export function choice<const Word extends string>(
     valueOf: (cell, place) => {
       const given = textOf(cell, place, expected);
       if (isProblem(given)) return given;
-      const hint = words.length > 6 ? `; the nearest is "${nearestWord(given, words)}"` : "";
-      return (
-        byName.get(normalName(given)) ??
-        badInput(`${place}: "${shortened(given)}" is not known${hint}; ${expected} is expected.`)
-      );
+      const known = byName.get(normalName(given));
+      if (known !== undefined) return known;
+      const near = words.length > LONG_LIST ? nearestName(given, words) : null;
+      const meant = near === null ? `${expected} is expected` : `the nearest name is "${near}"`;
+      return badInput(`${place}: "${shortened(given)}" is not known; ${meant}.`);
     },
   });
 }

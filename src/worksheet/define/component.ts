@@ -6,7 +6,7 @@ import { NAMED_COMPONENTS, type Component } from "../../recipe/components";
 import { quoted, shortened } from "../../recipe/namedItem";
 import type { Argument } from "./argument";
 import { cellArgument } from "./cellArgument";
-import { nearestWord } from "./choice";
+import { nearestText } from "./nearestName";
 import { textOf } from "./text";
 
 const EXPECTED = "a component such as water, sugars, fat or the name of a solute";
@@ -30,7 +30,7 @@ export function componentNamed(word: string, place: string): Result<Component> {
       ? match.nearest.filter((name) => findItem(name).kind === "solute")
       : [];
   return outsideValidity(
-    `${place}: "${shown}" is not a component; the nearest name is "${solute ?? nearestWord(word, NAMED_COMPONENTS)}".`,
+    `${place}: "${shown}" is not a component; ${solute === undefined ? nearestText(word, NAMED_COMPONENTS) : `the nearest name is "${solute}"`}.`,
   );
 }
 

@@ -4,7 +4,7 @@ import { isProblem, badInput } from "../../foundation/problem";
 import { shortened } from "../../recipe/namedItem";
 import type { Argument } from "./argument";
 import { cellArgument } from "./cellArgument";
-import { nearestWord } from "./choice";
+import { nearestName } from "./nearestName";
 import { textOf } from "./text";
 
 const EXPECTED = "a unit such as g, cup, tbsp, mL or piece";
@@ -18,14 +18,14 @@ export function measure(description: string): Argument<Measure> {
     valueOf: (cell, place) => {
       const word = textOf(cell, place, EXPECTED);
       if (isProblem(word)) return word;
-      const near = nearestWord(
+      const known = findMeasure(word);
+      if (known !== undefined) return known;
+      const near = nearestName(
         word,
         measures.map(({ name }) => name),
       );
-      return (
-        findMeasure(word) ??
-        badInput(`${place}: "${shortened(word)}" is not a unit; the nearest is "${near}".`)
-      );
+      const meant = near === null ? `${EXPECTED} is expected` : `the nearest name is "${near}"`;
+      return badInput(`${place}: "${shortened(word)}" is not a unit; ${meant}.`);
     },
   });
 }

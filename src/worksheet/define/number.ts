@@ -23,9 +23,10 @@ const unitText = ({ unit = "" }: NumberRange) => (unit === "" ? "" : ` ${unit}`)
 const shownLimit = (limit: number): string =>
   limit >= 1e6 ? limit.toExponential().replace("+", "") : String(limit);
 
+/** What is asked for: the range that is answered. */
 function rangeText(range: NumberRange): string {
-  const { from, above = false } = range;
-  const to = shownLimit(range.to);
+  const { answeredFrom: from = range.from, answeredTo = range.to, above = false } = range;
+  const to = shownLimit(answeredTo);
   return `${above ? `above ${from} and up to ${to}` : `from ${from} to ${to}`}${unitText(range)}`;
 }
 

@@ -1,7 +1,7 @@
-import { distance } from "fastest-levenshtein";
 import { normalName } from "../../catalogue/normalName";
 import { outsideValidity } from "../../foundation/problem";
 import { shortened } from "../../recipe/namedItem";
+import { nearestText } from "./nearestName";
 
 /** Whether a searched word is part of any of the texts. */
 export function matchesSearch(search: string, texts: readonly string[]): boolean {
@@ -11,11 +11,8 @@ export function matchesSearch(search: string, texts: readonly string[]): boolean
 
 /** The refusal of a search without a find, with the name that is spelt most like it. */
 export function nothingFound(search: string, named: readonly { readonly name: string }[]) {
-  const key = normalName(search);
-  const [nearest] = named
-    .map(({ name }) => ({ name, steps: distance(key, normalName(name)) }))
-    .sort((a, b) => a.steps - b.steps);
+  const names = named.map(({ name }) => name);
   return outsideValidity(
-    `search: nothing in the catalogue matches "${shortened(search)}"; the nearest name is "${nearest?.name ?? ""}".`,
+    `search: nothing in the catalogue matches "${shortened(search)}"; ${nearestText(search, names)}.`,
   );
 }

@@ -8,7 +8,7 @@ import { shortened } from "../../recipe/namedItem";
 import { isTargetTable, readTargets } from "../../recipe/readTargets";
 import type { Argument } from "./argument";
 import { cellArgument, type Value } from "./cellArgument";
-import { nearestWord } from "./choice";
+import { nearestText } from "./nearestName";
 import { textOf } from "./text";
 
 const EXPECTED = "the name of a serving target";
@@ -16,14 +16,11 @@ const EXPECTED = "the name of a serving target";
 function targetNamed(cell: Value, place: string): Result<ServingTarget> {
   const name = textOf(cell, place, EXPECTED);
   if (isProblem(name)) return name;
-  const near = nearestWord(
-    name,
-    servingTargets.map((target) => target.name),
-  );
+  const names = servingTargets.map((target) => target.name);
   return (
     findTarget(name) ??
     outsideValidity(
-      `${place}: "${shortened(name)}" is not a serving target; the nearest name is "${near}".`,
+      `${place}: "${shortened(name)}" is not a serving target; ${nearestText(name, names)}.`,
     )
   );
 }

@@ -63,7 +63,7 @@ export const amountFor = defineFunction({
     const [from, to] = LIMITS[quantity];
     if (value < from || value > to) {
       return badInput(
-        `value: a ${quantity} of ${value} is out of range; it must be from ${from} to ${to}.`,
+        `value: ${value} is out of range for the ${quantity}; it must be from ${from} to ${to}.`,
       );
     }
     const temperatureC = temperatureFor(quantity, temperature);

@@ -8,7 +8,9 @@ const HEADER = ["name", "group", "water, g per 100 g", "dissolves", "source", "o
 export const ingredients = defineTable({
   name: "INGREDIENTS",
   summary: "Table of the ingredients of the catalogue.",
-  args: { search: text("Part of a name or group; all when left out", "a text", { default: "" }) },
+  args: {
+    search: text("Part of a name or group; all when left out", "part of a name", { default: "" }),
+  },
   unit: "table",
   sources: ["usdaSr26"],
   example: { formula: '=RIME.INGREDIENTS("honey")', from: "computed here" },

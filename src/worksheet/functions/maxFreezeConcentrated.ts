@@ -1,4 +1,5 @@
 import { isProblem, outsideValidity } from "../../foundation/problem";
+import { ofArgument } from "../../recipe/ofArgument";
 import { freezeConcentratedOf } from "../../recipe/solution";
 import { defineTable, ownIngredients, recipe } from "../define";
 
@@ -21,7 +22,7 @@ export const maxFreezeConcentrated = defineTable({
   table: ({ mix }) => {
     if (mix.doses.length === 0) return outsideValidity(NOTHING_DISSOLVED);
     const found = freezeConcentratedOf(mix);
-    if (isProblem(found)) return { ...found, message: `grams: ${found.message}` };
+    if (isProblem(found)) return ofArgument("grams", found);
     return [
       ["Tm′, °C", "solids fraction"],
       [found.temperatureC, found.solidsFraction],

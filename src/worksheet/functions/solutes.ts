@@ -10,7 +10,9 @@ export const solutes = defineTable({
   name: "SOLUTES",
   summary: "Table of the solutes of the catalogue.",
   args: {
-    search: text("Part of a name, formula or kind; all when left out", "a text", { default: "" }),
+    search: text("Part of a name, formula or kind; all when left out", "part of a name", {
+      default: "",
+    }),
   },
   unit: "table",
   sources: ["ciaaw2021"],
