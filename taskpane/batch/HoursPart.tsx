@@ -29,7 +29,7 @@ export function HoursPart({ context, mix }: BatchProps) {
   return (
     <details>
       <summary>{texts.title}</summary>
-      <div class="fields">
+      <div class="fields even">
         <NumberField
           context={context}
           from={1}

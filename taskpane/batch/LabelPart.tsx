@@ -1,7 +1,7 @@
 import { Fragment } from "preact";
 import { useState } from "preact/hooks";
 import type { BatchProps } from "./batchProps";
-import { labelLine, labelParts } from "./labelText";
+import { labelLine, labelParts, stressed } from "./labelText";
 
 /** The ingredients as a label lists them, allergens stressed; unknown ones named. */
 export function LabelPart({ context, mix, rows }: BatchProps) {
@@ -15,7 +15,7 @@ export function LabelPart({ context, mix, rows }: BatchProps) {
     announce(sentence);
   };
   const copy = () =>
-    navigator.clipboard.writeText(`${texts.ingredients}: ${labelLine(parts)}`).then(
+    navigator.clipboard.writeText(`${texts.ingredients}: ${labelLine(parts, words)}`).then(
       () => tell(texts.copied),
       () => tell(texts.notCopied),
     );
@@ -24,14 +24,14 @@ export function LabelPart({ context, mix, rows }: BatchProps) {
       <summary>{texts.title}</summary>
       <p class="label-text">
         {texts.ingredients}:{" "}
-        {parts.map(({ name, allergens }, at) => (
-          <Fragment key={name}>
+        {parts.map((part, at) => (
+          <Fragment key={part.name}>
             {at > 0 && ", "}
-            {name}
-            {allergens !== "" && (
+            {part.name}
+            {part.allergens !== "" && (
               <>
                 {" "}
-                (<strong>{allergens.toLocaleUpperCase()}</strong>)
+                (<strong>{stressed(part, words)}</strong>)
               </>
             )}
           </Fragment>

@@ -32,7 +32,7 @@ export function RescuePart({ context, mix, rows }: BatchProps) {
     <details>
       <summary>{texts.title}</summary>
       <p>{texts.about}</p>
-      <div class="fields">
+      <div class="fields even">
         {rows.map(({ name, grams }) => (
           <NumberField
             key={name}

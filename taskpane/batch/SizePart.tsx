@@ -40,7 +40,7 @@ export function SizePart({ context, mix, rows, onHold }: BatchProps) {
         options={KINDS.map((key) => ({ value: key, label: texts[key] }))}
         onChange={setKind}
       />
-      <div class="fields">
+      <div class="fields even">
         {kind === "grams" ? (
           <NumberField {...field} label={texts.total} unit="g" value={grams} onChange={setGrams} />
         ) : (

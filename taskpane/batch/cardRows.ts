@@ -12,7 +12,11 @@ export function cardRows(card: RecipeCard, words: Words): Contents {
     [asText(card.title)],
     [""],
     [words.batch.size.item, texts.grams, texts.household],
-    ...card.amounts.map(({ name, grams, household }) => [asText(name), grams, household]),
+    ...card.amounts.map(({ name, gramsRounded, household }) => [
+      asText(name),
+      gramsRounded,
+      asText(household),
+    ]),
     ...block(
       texts.expected,
       card.expected.map(([name, value]) => `${name}: ${value}`),

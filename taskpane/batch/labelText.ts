@@ -1,10 +1,12 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { eaterFacts } from "../bowl/eaterFacts";
+import { allergenText } from "../bowl/allergenText";
+import type { Words } from "../words/words";
 import type { MixRow } from "../bowl/askMix";
 
 export interface LabelPart {
   readonly name: string;
-  /** What the label has to stress; empty where there is nothing. */
+  /** As the functions say it; empty where there is nothing. */
   readonly allergens: string;
   readonly isUnknown: boolean;
 }
@@ -28,10 +30,12 @@ export function labelParts(rows: readonly MixRow[], own: Matrix | null): readonl
   }));
 }
 
+/** The allergens of an ingredient as a label stresses them: in capitals. */
+export const stressed = ({ allergens }: LabelPart, words: Words): string =>
+  allergens === "" ? "" : allergenText(allergens, words, (name) => name.toLocaleUpperCase());
+
 /** The list as plain text, in which capitals are all the stress there is. */
-export const labelLine = (parts: readonly LabelPart[]): string =>
+export const labelLine = (parts: readonly LabelPart[], words: Words): string =>
   parts
-    .map(({ name, allergens }) =>
-      allergens === "" ? name : `${name} (${allergens.toLocaleUpperCase()})`,
-    )
+    .map((part) => (part.allergens === "" ? part.name : `${part.name} (${stressed(part, words)})`))
     .join(", ");

@@ -1,7 +1,9 @@
 import { bibliography } from "../../src/foundation/bibliography";
 import { worksheetFunctions } from "../../src/worksheet/functions";
+import { allergenText } from "../bowl/allergenText";
 import { eaterFacts } from "../bowl/eaterFacts";
 import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
+import { firmnessText } from "../notebook/firmnessText";
 import type { PaneContext } from "../view";
 import { householdAmount } from "./household";
 
@@ -11,6 +13,8 @@ export interface RecipeCard {
   readonly amounts: readonly {
     readonly name: string;
     readonly grams: string;
+    /** The same for a cell, which shows it in its own way. */
+    readonly gramsRounded: number;
     readonly household: string;
   }[];
   readonly expected: readonly (readonly [name: string, value: string])[];
@@ -38,7 +42,9 @@ function expectedOf(mix: RecipeMix, servingC: number, { words, numbers }: PaneCo
     ...(ice === null || band === null
       ? []
       : [[texts.ice(temperature), numbers.withBand(ice * 100, band * 100, "%")] as const]),
-    ...(typeof word === "string" ? [[texts.texture(temperature), word] as const] : []),
+    ...(typeof word === "string"
+      ? [[texts.texture(temperature), firmnessText(word, words)] as const]
+      : []),
   ];
 }
 
@@ -59,9 +65,11 @@ export function recipeCard(
     title: mix.title,
     amounts: rowsOf(mix).map(({ name, grams }) => {
       const measure = householdAmount(name, grams);
+      const decimals = grams < 10 ? 1 : 0;
       return {
         name,
-        grams: numbers.fixed(grams, grams < 10 ? 1 : 0),
+        grams: numbers.fixed(grams, decimals),
+        gramsRounded: Number(grams.toFixed(decimals)),
         household:
           measure === null ? "" : `${numbers.plain(measure.count)} ${texts.units[measure.unit]}`,
       };
@@ -71,7 +79,8 @@ export function recipeCard(
     cautions: [
       ...facts.cautions.map(({ text }) => text),
       ...facts.allergens.map(
-        ({ text, items }) => `${words.eater.allergens} ${text} (${items.join(", ")})`,
+        ({ text, items }) =>
+          `${words.eater.allergens} ${allergenText(text, words)} (${items.join(", ")})`,
       ),
       ...(facts.unknown.length > 0 ? [words.eater.unknown(facts.unknown.join(", "))] : []),
       words.eater.defer,

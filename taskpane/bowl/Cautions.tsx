@@ -1,5 +1,6 @@
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
+import { allergenText } from "./allergenText";
 import type { EaterFacts } from "./eaterFacts";
 
 interface CautionsProps {
@@ -30,7 +31,7 @@ export function Cautions({ context, facts }: CautionsProps) {
             <ul>
               {allergens.map(({ text, items }) => (
                 <li key={text}>
-                  <strong>{text}</strong>: {items.join(", ")}
+                  <strong>{allergenText(text, words)}</strong>: {items.join(", ")}
                 </li>
               ))}
             </ul>

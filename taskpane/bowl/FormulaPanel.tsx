@@ -1,5 +1,5 @@
-import { useState } from "preact/hooks";
-import { InsertPanel } from "../insert/InsertPanel";
+import { Unfold } from "../components/Unfold";
+import { InsertContents } from "../insert/InsertContents";
 import type { PaneContext } from "../view";
 import type { RecipeFormula } from "./recipeFormulas";
 
@@ -14,28 +14,14 @@ interface FormulaPanelProps {
 /** The bowl's numbers as formulas, to be written into a cell of the user's choice. */
 export function FormulaPanel({ context, title, formulas, onOpen }: FormulaPanelProps) {
   const { words } = context;
-  const [open, setOpen] = useState(false);
-  const turn = (next: boolean) => {
-    setOpen(next);
-    onOpen(next);
-  };
   if (formulas.length === 0) return null;
+  const offers = formulas.map(({ key, formula }) => ({
+    label: words.formulas[key],
+    content: formula,
+  }));
   return (
-    <div class="formula-panel">
-      <button type="button" class="small" aria-expanded={open} onClick={() => turn(!open)}>
-        {words.formulas.open}
-      </button>
-      {open && (
-        <InsertPanel
-          context={context}
-          title={title}
-          offers={formulas.map(({ key, formula }) => ({
-            label: words.formulas[key],
-            content: formula,
-          }))}
-          onClose={() => turn(false)}
-        />
-      )}
-    </div>
+    <Unfold label={words.formulas.open} title={words.insert.title(title)} onOpen={onOpen}>
+      {(close) => <InsertContents context={context} offers={offers} onClose={close} />}
+    </Unfold>
   );
 }

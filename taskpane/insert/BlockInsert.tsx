@@ -1,15 +1,16 @@
 import { useState } from "preact/hooks";
+import { Unfold } from "../components/Unfold";
 import type { Contents } from "../host";
+import { asText } from "../office/cellContent";
 import type { PaneContext } from "../view";
 import { placeText } from "./useInsertion";
 import { useInsertionPlace } from "./useInsertionPlace";
-import "./insertPanel.css";
 
 interface BlockInsertProps {
   readonly context: PaneContext;
   /** What the button says. */
   readonly label: string;
-  /** Rectangular, at least one cell. */
+  /** Rectangular, at least one cell; texts stay texts, none is a formula. */
   readonly contents: Contents;
   /** Told when the panel opens and closes: meanwhile the recipe has to stay while the selection moves. */
   readonly onOpen?: (open: boolean) => void;
@@ -17,18 +18,14 @@ interface BlockInsertProps {
 
 /** Writes rows of cells from the selected cell on, into empty cells only, after showing where that is. */
 export function BlockInsert({ context, label, contents, onOpen }: BlockInsertProps) {
-  const [open, setOpen] = useState(false);
-  const turn = (next: boolean) => {
-    setOpen(next);
-    onOpen?.(next);
-  };
   return (
-    <>
-      <button type="button" class="small" aria-expanded={open} onClick={() => turn(!open)}>
-        {label}
-      </button>
-      {open && <BlockPanel context={context} contents={contents} onClose={() => turn(false)} />}
-    </>
+    <Unfold
+      label={label}
+      title={context.words.insert.block}
+      {...(onOpen !== undefined && { onOpen })}
+    >
+      {(close) => <BlockPanel context={context} contents={contents} onClose={close} />}
+    </Unfold>
   );
 }
 
@@ -42,10 +39,14 @@ function BlockPanel({ context, contents, onClose }: BlockPanelProps) {
   const { place, fault, look, run } = useInsertionPlace(context, contents.length, columnCount);
   const [outcome, setOutcome] = useState<string | null>(null);
   const isFilled = place?.formulas.some((row) => row.some((cell) => cell !== "")) ?? false;
+  const isReady = place !== null && !isFilled;
   const write = () =>
     run(async () => {
-      if (host === null || place === null) return;
-      const answer = await host.insert(place, contents);
+      if (host === null || !isReady) return;
+      const written = contents.map((row) =>
+        row.map((cell) => (typeof cell === "string" && cell !== "" ? asText(cell) : cell)),
+      );
+      const answer = await host.insert(place, written);
       const key = { written: "done", filled: "filled", "changed meanwhile": "changed" } as const;
       const sentence = words.insert[key[answer]](placeText(place));
       setOutcome(sentence);
@@ -53,16 +54,7 @@ function BlockPanel({ context, contents, onClose }: BlockPanelProps) {
       await look();
     });
   return (
-    <div
-      class="insert"
-      role="group"
-      aria-label={words.insert.block}
-      onKeyDown={(event) => {
-        if (event.key !== "Escape") return;
-        event.stopPropagation();
-        onClose();
-      }}
-    >
+    <>
       <p>{words.insert.blockAbout}</p>
       {place !== null && (
         <p>
@@ -75,7 +67,7 @@ function BlockPanel({ context, contents, onClose }: BlockPanelProps) {
         <button
           type="button"
           class="primary"
-          disabled={place === null || isFilled}
+          aria-disabled={!isReady} // not disabled: it would let go of the focus once it has written
           onClick={() => void write()}
         >
           {words.insert.write}
@@ -84,6 +76,6 @@ function BlockPanel({ context, contents, onClose }: BlockPanelProps) {
           {words.close}
         </button>
       </div>
-    </div>
+    </>
   );
 }

@@ -7,6 +7,7 @@ import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import type { NotebookEntry } from "./entry";
+import { firmnessText } from "./firmnessText";
 import { forecastOf } from "./forecast";
 import { mixText } from "./mixText";
 
@@ -45,7 +46,7 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
       mix: mixText(recipe),
       forecastC: forecast.pointC,
       forecastBandK: forecast.bandK,
-      firmnessForecast: forecast.firmness,
+      firmnessForecast: firmnessText(forecast.firmness, words),
     });
     if (isWritten) setFound(NOTHING);
   };
@@ -66,9 +67,10 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
           ? texts.noForecast
           : texts.forecast(numbers.withBand(forecast.pointC, forecast.bandK, "°C"))}{" "}
         {forecast.brix !== null && texts.brixForecast(numbers.fixed(forecast.brix, 1))}{" "}
-        {forecast.firmness !== "" && texts.firmnessForecast(forecast.firmness, numbers.plain(atC))}
+        {forecast.firmness !== "" &&
+          texts.firmnessForecast(firmnessText(forecast.firmness, words), numbers.plain(atC))}
       </p>
-      <div class="fields">
+      <div class="fields even">
         <NumberField
           {...temperature}
           label={texts.measuredC}
@@ -102,7 +104,10 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
         value={found.firmness}
         options={[
           { value: "", label: texts.notFelt },
-          ...FIRMNESS.map((word) => ({ value: word, label: word })),
+          ...FIRMNESS.map((word) => {
+            const label = firmnessText(word, words);
+            return { value: label, label };
+          }),
         ]}
         onChange={(firmness) => set({ firmness })}
       />

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { useHostTask } from "../components/useHostTask";
+import { asText } from "../office/cellContent";
 import type { PaneContext } from "../view";
 import { mergeOwn } from "./mergeOwn";
 
@@ -13,7 +14,9 @@ export function useOwnSheet(context: PaneContext, own: Matrix | null) {
     run(async () => {
       if (host === null) return;
       const contents = mergeOwn(own, rows).map((row) =>
-        row.map((cell) => (typeof cell === "number" || typeof cell === "string" ? cell : "")),
+        row.map((cell) =>
+          typeof cell === "string" ? asText(cell) : typeof cell === "number" ? cell : "",
+        ),
       );
       const sentence = words.notebook.applied(
         await host.addSheet(words.notebook.ownSheet, contents),

@@ -6,8 +6,8 @@ import { isPriceHeader, priceBasis, type PriceBasis } from "./priceHeader";
 
 /** So many columns beside the names (or rows below them) are looked through for prices. */
 const SEARCHED = 40;
-/** So many rows above the names may hold the header. */
-const HEAD = 2;
+/** So many rows above the names may hold the header; across, a row's first cell, before what is reckoned of it. */
+const HEAD = { down: 2, across: 20 } as const;
 
 /** A column (or row) of prices beside a recipe. */
 export interface PriceColumn {
@@ -57,7 +57,7 @@ export async function readPriceColumns(
   const [first, last, beside] = isDown
     ? [names.top, names.bottom, names.left]
     : [names.left, names.right, names.top];
-  const head = Math.max(first - HEAD, 0);
+  const head = Math.max(first - HEAD[recipe.direction], 0);
   const from = Math.max(beside - SEARCHED, 0);
   const to = beside + SEARCHED;
   const range = isDown

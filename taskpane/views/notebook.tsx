@@ -42,9 +42,7 @@ function Notebook({ context, active }: ViewProps) {
         </>
       )}
       {told !== null && <p role="status">{told}</p>}
-      <p class="quiet">
-        {kept === null ? texts.none : texts.kept(kept.entries.length, kept.sheet)}
-      </p>
+      {kept !== null && <p class="quiet">{texts.kept(kept.entries.length, kept.sheet)}</p>}
       {kept !== null && <Residuals context={context} entries={kept.entries} />}
       {kept !== null && kept.entries.length > 0 && (
         <>

@@ -308,9 +308,10 @@ export const english = {
   },
   troubleAt: "Look at",
   eater: {
-    general: "Whatever is in it",
+    general: "What holds for anything frozen",
     title: "Say it to the eater",
     allergens: "Allergens:",
+    byMaker: (names: string) => `depending on the maker ${names}: read the label`,
     noAllergens: "None of the major allergens by the ingredients’ nature.",
     unknown: (items: string) => `Allergens unknown: ${items}. Read the labels.`,
     defer: "Cross-contact cannot be computed. Local codes and licensed advice go before this.",

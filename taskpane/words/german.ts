@@ -319,9 +319,10 @@ export const german: Words = {
   },
   troubleAt: "Ansehen:",
   eater: {
-    general: "Was auch immer darin ist",
+    general: "Was für alles Gefrorene gilt",
     title: "Den Essenden zu sagen",
     allergens: "Allergene:",
+    byMaker: (names) => `je nach Hersteller ${names}: Etikett lesen`,
     noAllergens: "Von Natur der Zutaten her keines der wichtigen Allergene.",
     unknown: (items) => `Allergene unbekannt: ${items}. Lesen Sie die Etiketten.`,
     defer: "Spuren lassen sich nicht berechnen. Vorschriften und fachlicher Rat gehen vor.",

@@ -40,7 +40,7 @@ export const batch = {
     column: "Prices are in",
     basis: "A price is for",
     bases: { kg: "1 kg", "100 g": "100 g", g: "1 g", row: "the whole row" },
-    none: "No column of this block is headed price or cost (Preis, Kosten).",
+    none: "No column or row beside the recipe is headed price or cost (Preis, Kosten).",
     ask: "Say what the prices are for.",
     total: (total: string, per100: string) => `${total} for the batch, ${per100} per 100 g.`,
     unpriced: (items: string) => `Without a price, and not in the sum: ${items}.`,
@@ -108,7 +108,7 @@ export const batch = {
     expected: "What to expect",
     firstIce: "First ice",
     ice: (temperature: string) => `Ice of the water at ${temperature} °C`,
-    texture: (temperature: string) => `At ${temperature} °C it`,
+    texture: (temperature: string) => `Firmness at ${temperature} °C`,
     germs: "Freezing does not kill germs: what was unsafe before stays so.",
     assumptions: "Taken for granted",
     assumed: [

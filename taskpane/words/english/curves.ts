@@ -29,10 +29,10 @@ export const curves = {
   served: (temperature: string) => `served, ${temperature} °C`,
   stored: (temperature: string) => `stored, ${temperature} °C`,
   weighed: "as weighed",
-  endOfFreezing: "Tm′",
+  endOfFreezing: "end of freezing",
   stateTitle: "Dissolved share of what is liquid against temperature.",
   stateNote:
-    "Tm′ and the glass line are good to about ± 5 °C for sugars and ± 10 °C for syrups; below the dashed line nothing flows.",
+    "The end of freezing (Tm′) and the glass line are good to about ± 5 °C for sugars and ± 10 °C for syrups; beyond the dotted line nothing flows.",
   place: "Place",
   line: "Line",
   heldTitle: (temperature: string) => `Water kept liquid at ${temperature} °C, by ingredient.`,

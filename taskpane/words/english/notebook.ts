@@ -14,17 +14,30 @@ export const notebook = {
   forecast: (point: string) => `The forecast for first ice: ${point}.`,
   noForecast: "There is no forecast for first ice of this mix.",
   firmnessForecast: (word: string, temperature: string) =>
-    `At ${temperature} °C it should be: ${word}.`,
+    `Firmness at ${temperature} °C: ${word}.`,
+  /** The words of RIME.TEXTURE. */
+  firmnessWords: {
+    pours: "pours",
+    spoons: "spoons",
+    scoops: "scoops",
+    bites: "bites",
+    "rock-hard": "rock-hard",
+    flows: "flows",
+    squeezes: "squeezes",
+    pulls: "pulls",
+    cuts: "cuts",
+    snaps: "snaps",
+  },
   brixForecast: (brix: string) => `A refractometer should read ${brix} °Bx.`,
   write: "Write it down",
   nothingToWrite: "Enter at least one measurement or a note.",
   written: (place: string) => `Written to ${place}.`,
   notWritten: (place: string) =>
     `${place} was changed meanwhile: nothing was written; try once more.`,
-  startsSheet: (name: string) => `The first line starts a new sheet, “${name}”.`,
+  startsSheet: (name: string) =>
+    `There is no notebook in this workbook yet: the first line starts a new sheet, “${name}”.`,
   kept: (count: number, sheet: string) =>
     `${count} ${count === 1 ? "line" : "lines"} on the sheet “${sheet}”`,
-  none: "There is no notebook in this workbook yet.",
   residuals: "Measured less forecast, first ice",
   residualAxis: "K",
   forecastAxis: "forecast, °C",

@@ -48,7 +48,7 @@ export const batch: Words["batch"] = {
     column: "Die Preise stehen in",
     basis: "Ein Preis gilt für",
     bases: { kg: "1 kg", "100 g": "100 g", g: "1 g", row: "die ganze Zeile" },
-    none: "Keine Spalte dieses Blocks ist mit Preis oder Kosten überschrieben.",
+    none: "Keine Spalte oder Zeile neben dem Rezept ist mit Preis oder Kosten überschrieben.",
     ask: "Sagen Sie, wofür die Preise gelten.",
     total: (total: string, per100: string) => `${total} für den Ansatz, ${per100} je 100 g.`,
     unpriced: (items: string) => `Ohne Preis und nicht in der Summe: ${items}.`,
@@ -117,7 +117,7 @@ export const batch: Words["batch"] = {
     expected: "Was zu erwarten ist",
     firstIce: "Erstes Eis",
     ice: (temperature: string) => `Eis vom Wasser bei ${temperature} °C`,
-    texture: (temperature: string) => `Bei ${temperature} °C`,
+    texture: (temperature: string) => `Festigkeit bei ${temperature} °C`,
     germs: "Gefrieren tötet keine Keime: Was vorher unsicher war, bleibt unsicher.",
     assumptions: "Vorausgesetzt",
     assumed: [

@@ -32,10 +32,10 @@ export const curves: Words["curves"] = {
   served: (temperature: string) => `serviert, ${temperature} °C`,
   stored: (temperature: string) => `gelagert, ${temperature} °C`,
   weighed: "wie gewogen",
-  endOfFreezing: "Tm′",
+  endOfFreezing: "Ende des Gefrierens",
   stateTitle: "Gelöster Anteil des Flüssigen gegen die Temperatur.",
   stateNote:
-    "Tm′ und die Glaslinie sind bei Zuckern auf etwa ± 5 °C, bei Sirupen auf ± 10 °C bekannt; unter der gestrichelten Linie fließt nichts.",
+    "Das Ende des Gefrierens (Tm′) und die Glaslinie sind bei Zuckern auf etwa ± 5 °C, bei Sirupen auf ± 10 °C bekannt; jenseits der gepunkteten Linie fließt nichts.",
   place: "Stelle",
   line: "Linie",
   heldTitle: (temperature: string) => `Bei ${temperature} °C flüssig gehaltenes Wasser, je Zutat.`,

@@ -16,17 +16,29 @@ export const notebook: Words["notebook"] = {
   forecast: (point: string) => `Vorhersage für das erste Eis: ${point}.`,
   noForecast: "Für das erste Eis dieser Mischung gibt es keine Vorhersage.",
   firmnessForecast: (word: string, temperature: string) =>
-    `Bei ${temperature} °C sollte es sein: ${word}.`,
+    `Festigkeit bei ${temperature} °C: ${word}.`,
+  firmnessWords: {
+    pours: "gießbar",
+    spoons: "löffelweich",
+    scoops: "portionierbar",
+    bites: "bissfest",
+    "rock-hard": "steinhart",
+    flows: "fließt",
+    squeezes: "lässt sich drücken",
+    pulls: "zäh, zieht sich",
+    cuts: "schnittfest",
+    snaps: "bricht",
+  },
   brixForecast: (brix: string) => `Ein Refraktometer sollte ${brix} °Bx zeigen.`,
   write: "Aufschreiben",
   nothingToWrite: "Tragen Sie mindestens eine Messung oder eine Notiz ein.",
   written: (place: string) => `In ${place} geschrieben.`,
   notWritten: (place: string) =>
     `${place} wurde inzwischen geändert: Nichts wurde geschrieben, versuchen Sie es noch einmal.`,
-  startsSheet: (name: string) => `Die erste Zeile beginnt ein neues Blatt, „${name}“.`,
+  startsSheet: (name: string) =>
+    `In dieser Mappe gibt es noch kein Heft: Die erste Zeile beginnt ein neues Blatt, „${name}“.`,
   kept: (count: number, sheet: string) =>
     `${count} ${count === 1 ? "Zeile" : "Zeilen"} auf dem Blatt „${sheet}“`,
-  none: "In dieser Mappe gibt es noch kein Heft.",
   residuals: "Gemessen minus vorhergesagt, erstes Eis",
   residualAxis: "K",
   forecastAxis: "vorhergesagt, °C",

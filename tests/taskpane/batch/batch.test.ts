@@ -2,6 +2,7 @@ import { callFunction } from "../../../src/worksheet/callFunction";
 import { asOwnIngredient, writeOut } from "../../../taskpane/batch/baseMix";
 import { householdAmount } from "../../../taskpane/batch/household";
 import { labelLine, labelParts } from "../../../taskpane/batch/labelText";
+import { english } from "../../../taskpane/words/english";
 import { costOf } from "../../../taskpane/batch/costOf";
 import { readPriceColumns } from "../../../taskpane/prices/readPriceColumns";
 import { restoreProportions, singleAdditions } from "../../../taskpane/batch/rescue";
@@ -157,7 +158,7 @@ describe("label text", () => {
       ],
       null,
     );
-    expect(labelLine(parts)).toMatch(/^whole milk \(MILK.*\), sucrose, hazelnuts \(.*NUTS.*\)$/);
+    expect(labelLine(parts, english)).toMatch(/^whole milk \(MILK.*\), sucrose, hazelnuts \(.*NUTS.*\)$/);
   });
   test("an own ingredient without a statement is unknown, never free from", () => {
     const own = [

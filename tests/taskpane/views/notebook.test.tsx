@@ -39,7 +39,7 @@ function writeDown(measured: string) {
 
 test("the first line starts a sheet, the next goes below it, forecast and recipe with them", async () => {
   const fake = open();
-  await screen.findByText(/The first line starts a new sheet/);
+  await screen.findByText(/the first line starts a new sheet/);
   writeDown("−1,6");
   await screen.findByText("1 line on the sheet “Notebook”");
   writeDown("-1.7");
