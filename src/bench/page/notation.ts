@@ -8,6 +8,7 @@ import {
 } from "@univerjs/sheets";
 import type { Language } from "./createGrid";
 import { fromGermanFormula, toGermanFormula } from "./germanFormula";
+import { fittedNumber } from "./fittedNumber";
 import { shownNumber, typedNumber } from "./typedNumber";
 
 type Cell = ICellData | null | undefined;
@@ -35,7 +36,8 @@ function asEdited(cell: Cell): Cell {
 
 /**
  * Has typed numbers and formulas read, and shown again when edited, in the notation of the bench's language:
- * the grid itself knows the English one only.
+ * the grid itself knows the English one only. A number without a format is rounded to what its column shows,
+ * where the grid alone would cut it off.
  */
 export function applyNotation(api: FUniver, language: () => Language): void {
   const injector = api.getActiveWorkbook()?.getActiveSheet().getInject();
@@ -55,10 +57,10 @@ export function applyNotation(api: FUniver, language: () => Language): void {
   service.intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
     priority: AFTER_NUMBER_FORMATS,
     effect: InterceptorEffectEnum.Value,
-    handler: (cell, _location, next) =>
+    handler: (cell, { worksheet, col }, next) =>
       next(
-        language() === "de" && typeof cell?.v === "number" && cell.t !== CellValueType.BOOLEAN
-          ? { ...cell, v: shownNumber(cell.v, "de"), t: CellValueType.NUMBER }
+        typeof cell?.v === "number" && cell.t !== CellValueType.BOOLEAN
+          ? { ...cell, v: fittedNumber(cell.v, worksheet.getColumnWidth(col), language()) }
           : cell,
       ),
   });
