@@ -120,6 +120,16 @@ describe("More of OpenStax Chemistry 2e, section 11.4 (from memory)", () => {
   test("0.33 mol/kg in benzene, Kb 2.53, raises the boiling point by 0.83 K (example 11.6)", () => {
     expect(numberOf("IDEALELEVATION", 0.33, null, 2.53)).toBeCloseTo(0.83, 2);
   });
+
+  test("0.30 mol of glucose in a litre has 7.6 atm at 37 °C by the ideal law (example 11.12), really 4 % more", () => {
+    const glucose = 0.3 * 180.156;
+    // the litre's water: what a density at 20 °C leaves beside the glucose
+    const density = ofRecipe("DENSITY", { water: 1000 - 0.62 * glucose, glucose });
+    const found = ofRecipe("OSMOTICPRESSURE", { water: 1000 * density - glucose, glucose }, 37);
+    const printed = 7.6 * 0.101325;
+    expect(found / printed).toBeGreaterThan(1.01); // by volume the ideal law leaves out the glucose's own room
+    expect(found / printed).toBeLessThan(1.06);
+  });
 });
 
 // USDA SR 26 in proof: 80 (40 % vol) 33.4, 86 (43 % vol) 36.0, 90 (45 % vol) 37.9 % ethanol by mass
