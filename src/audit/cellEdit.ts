@@ -23,6 +23,13 @@ export function cellEdit(
     : [{ sheet: sheet.name, cell: cellName(place.row, place.column), from, to }];
 }
 
+/** The change of a formula to another; none where it stays the same. */
+export const formulaEdit = (
+  sheet: WorkbookSheet,
+  place: Place,
+  formula: string,
+): readonly CellEdit[] => cellEdit(sheet, place, `=${formula}`);
+
 /** The change of a typed number; none where a formula gives it: then a person decides. */
 export const numberEdit = (sheet: WorkbookSheet, place: Place, to: number): readonly CellEdit[] =>
   sheet.cellAt(place.row, place.column)?.formula === undefined ? cellEdit(sheet, place, to) : [];

@@ -50,6 +50,6 @@ export function findingAt(
     message: shortened(withMinusSigns(message)),
     effect: statable(effect),
     ...(fix !== undefined && { fix }),
-    ...(edits !== undefined && { edits }),
+    ...(edits !== undefined && edits.length > 0 && { edits }),
   };
 }

@@ -16,6 +16,18 @@ const TOKEN =
 const NUMBER = /^(\d|\.\d)/;
 const WORD = /^[\p{L}_\\][\p{L}\p{N}_.]*$/u;
 
+const isNumber = (token: string): boolean => NUMBER.test(token) && !token.includes(":");
+
+/** A formula with some of the numbers typed into it changed; the same formula where there is none such. */
+export const withNumber = (
+  formula: string,
+  isMeant: (value: number) => boolean,
+  to: number,
+): string =>
+  formula.replace(TOKEN, (token) =>
+    isNumber(token) && isMeant(Number(token)) ? String(to) : token,
+  );
+
 /** The numbers that stand in a formula itself, with what is around them. */
 export function formulaNumbers(formula: string): FormulaNumber[] {
   const tokens = formula.match(TOKEN) ?? [];
@@ -25,7 +37,7 @@ export function formulaNumbers(formula: string): FormulaNumber[] {
     const previous = tokens[at - 1] ?? "";
     if (token === "(") open.push(WORD.test(previous) ? previous.toUpperCase() : "");
     else if (token === ")") open.pop();
-    else if (NUMBER.test(token) && !token.includes(":")) {
+    else if (isNumber(token)) {
       const value = Number(token);
       const inFunction = [...open].reverse().find((name) => name !== "") ?? "";
       const after = tokens[at + 1] ?? "";

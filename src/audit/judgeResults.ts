@@ -91,6 +91,9 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   return findingAt(idealOnly ? IDEAL_LAW : RESULT, sheet, result, {
     message: `"${label}" is ${shown(stated)} ${unit}; recomputed from the recipe it is ${shown(ours)} ${unit}.${why}`,
     effect: { quantity: role, from: shown(stated), to: shown(ours), unit },
+    fix: idealOnly
+      ? "Say that it is the ideal law's, or use the freezing point of the real solution."
+      : "Mend what it is computed from, or enter it again.",
   });
 }
 

@@ -1,11 +1,14 @@
-import { componentPer100 } from "../answers";
+import { cellName } from "../../workbook/address";
+import { NAMESPACE } from "../../worksheet/namespace";
+import { componentPer100, numberFrom } from "../answers";
+import { formulaEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
-import type { Finding } from "../finding";
+import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
-import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "abv-as-mass", severity: "error" } as const;
@@ -17,6 +20,27 @@ const numberAt = (block: RecipeBlock, row: number, column: number | undefined): 
   const value = column === undefined ? null : block.sheet.cellAt(row, column)?.value;
   return typeof value === "number" ? value : null;
 };
+
+/** Typed grams are put right; a formula gets the function that turns a strength by volume into one by mass. */
+function editsOf(
+  { sheet }: RecipeBlock,
+  place: Place,
+  abvColumn: number | undefined,
+  rightGrams: number,
+): readonly CellEdit[] {
+  const cell = sheet.cellAt(place.row, place.column);
+  if (cell?.formula === undefined) return numberEdit(sheet, place, rounded(rightGrams, 2));
+  const abv = cellName(place.row, abvColumn ?? 0).replace(/(\d+)/, "\\$?$1");
+  const share = new RegExp(`\\$?${abv}\\s*(/\\s*100|%|\\*\\s*0\\.01)(?![\\w.])`, "i");
+  const strength = sheet.cellAt(place.row, abvColumn ?? 0)?.value;
+  const fraction = numberFrom("ABVTOMASSFRACTION", strength);
+  const gives = (typeof cell.value === "number" ? cell.value : 0) * (fraction ?? 0);
+  const expected = (rightGrams * (typeof strength === "number" ? strength : 0)) / 100;
+  // In a liqueur the sugar makes the same strength a smaller share: there a person decides.
+  if (!share.test(cell.formula) || Math.abs(gives / expected - 1) > 0.02) return [];
+  const called = `${NAMESPACE}.ABVTOMASSFRACTION(${cellName(place.row, abvColumn ?? 0)})`;
+  return formulaEdit(sheet, place, cell.formula.replace(share, called));
+}
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const [abvColumn, ethanolColumn] = [columnOf(block, "abv"), columnOf(block, "ethanol")];
@@ -52,6 +76,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
       message: `The alcohol in ${name.item} is taken as ${rounded(abvPercent, 1)} % of its mass, but that is its share by volume: ${rounded(right, 1)} % by mass.`,
       effect: mixEffect(mistaken, meant),
       fix: `Use ${rounded(rightGrams, 2)} g of ethanol.`,
+      edits: editsOf(block, { row: name.row, column: ethanolColumn }, abvColumn, rightGrams),
     },
   );
 }

@@ -1,9 +1,11 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
 import { freezingPointC } from "../answers";
+import { cellEdit, formulaEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { freezingEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { withNumber } from "../formulaNumbers";
 import { labelledNumbers, type LabelledNumber } from "../labels";
 import { referencesOf } from "../../workbook/references";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
@@ -52,10 +54,17 @@ function finding(
   what: string,
   effect: Effect | null,
 ): Finding {
+  const formula = sheet.cellAt(place.row, place.column)?.formula;
+  const isMistake = (number: number) => number === value;
+  const edits =
+    formula === undefined
+      ? cellEdit(sheet, place, IDEAL_KF_K_KG_PER_MOL)
+      : formulaEdit(sheet, place, withNumber(formula, isMistake, IDEAL_KF_K_KG_PER_MOL));
   return findingAt(identity, sheet, place, {
     message: `Kf is ${value}: ${what}; for water and degrees Celsius it is ${IDEAL_KF_K_KG_PER_MOL} K·kg/mol.`,
     effect,
     fix: `Use ${IDEAL_KF_K_KG_PER_MOL}.`,
+    edits,
   });
 }
 

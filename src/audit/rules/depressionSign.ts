@@ -1,3 +1,4 @@
+import { numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
@@ -30,6 +31,7 @@ export const depressionSign: Rule = {
           unit: role === "freezing point" ? "°C" : "K",
         },
         fix: "Change the sign, or the label.",
+        edits: numberEdit(sheet, result, -value),
       });
     }),
 };

@@ -27,6 +27,7 @@ function findIn({ mixOf }: AuditContext, block: RecipeBlock): Finding[] {
             to: "all of it",
             unit: "g",
           },
+          fix: "Enter the amount again, or mend the cell that it comes from.",
         },
       );
     }),

@@ -1,4 +1,5 @@
 import { iceFraction } from "../answers";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -34,6 +35,11 @@ function finding(context: AuditContext, result: StatedResult): Finding | null {
       unit: "%",
     },
     fix: "Change the label, or the basis in the formula.",
+    edits: numberEdit(
+      result.sheet,
+      result,
+      result.unit === "%" ? rounded(100 * own, 1) : rounded(own, 3),
+    ),
   });
 }
 

@@ -1,14 +1,16 @@
 import { catalogueName } from "../catalogueName";
+import type { WorkbookSheet } from "../../workbook/model";
 import { findItem } from "../../catalogue/findItem";
 import { pureSolute } from "../pureSolute";
+import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
-import type { Finding } from "../finding";
+import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
-import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "inclusion-as-solute", severity: "error" } as const;
@@ -58,6 +60,18 @@ function asSugar(meant: MeantMix, name: RecipeName, role: Role, number: number |
   return changedMix(meant, name, { item: "sucrose", grams: equal });
 }
 
+const NO: Readonly<Record<string, string>> = { ja: "nein", j: "n", yes: "no", y: "n", x: "" };
+
+/** Moles are emptied and marks unset; a molar mass is left, since moles divide by it. */
+function leavingOut(sheet: WorkbookSheet, place: Place, role: Role): readonly CellEdit[] {
+  if (role === "moles" || role === "molality") return cellEdit(sheet, place, "");
+  const value = sheet.cellAt(place.row, place.column)?.value;
+  if (role !== "counts as solute") return [];
+  if (typeof value === "number") return numberEdit(sheet, place, 0);
+  const no = typeof value === "string" ? NO[value.trim().toLowerCase()] : undefined;
+  return no === undefined ? [] : cellEdit(sheet, place, no);
+}
+
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
   if (counted === null || !doesNotDissolve(name.item, block)) return null;
@@ -72,6 +86,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
       message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
       effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
       fix: "Leave it out of the moles and of the solids that dissolve.",
+      edits: leavingOut(block.sheet, { row: name.row, column: counted.column }, counted.role),
     },
   );
 }

@@ -38,6 +38,7 @@ export const manySingleCalls: Rule = {
                 {
                   message: `Column ${columnName(column)} holds ${count} single calls; one call with all rows as its amounts fills the column.`,
                   effect: null,
+                  fix: "Hand all rows to one call, and let its answer fill the column.",
                 },
               ),
             ],

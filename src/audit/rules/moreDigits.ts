@@ -1,7 +1,9 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookCell } from "../../workbook/model";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
-import type { Finding } from "../finding";
+import { rounded } from "../effect";
+import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountPlace, type Place } from "../recipes/recipeBlock";
 import { unitText } from "../recipes/unit";
@@ -40,6 +42,15 @@ function claimed({ value, format, formula }: WorkbookCell): number | null {
   return formula === undefined ? decimalsOf(value) : null;
 }
 
+/** A typed number can be rounded; what a format or a formula shows is its owner's to change. */
+function roundingEdit(sheet: WorkbookSheet, place: Place, most: number): readonly CellEdit[] {
+  const cell = sheet.cellAt(place.row, place.column);
+  const value = cell?.value;
+  const isTyped = typeof value === "number" && decimalsOf(value) > most;
+  if (!isTyped || cell === undefined || claimed({ value }) !== claimed(cell)) return [];
+  return numberEdit(sheet, place, rounded(value, most));
+}
+
 function findingFor(
   sheet: WorkbookSheet,
   place: Place,
@@ -54,6 +65,7 @@ function findingFor(
       message: `${cellName(place.row, place.column)} claims ${decimals} decimals of ${unit}; what it is made from is known to ${most} at most.`,
       effect: null,
       fix: `Show ${most} decimals or fewer.`,
+      edits: roundingEdit(sheet, place, most),
     }),
   ];
 }

@@ -5,6 +5,8 @@ import type { Rule } from "../rule";
 
 const identity = { id: "own-ingredients-refused", severity: "error" } as const;
 
+const FIX = "State `same as`, or parts that add up to 100 g.";
+
 function findIn({ sheet, range, problem, refusedRows }: OwnIngredients): Finding[] {
   const rows = range.bottom - range.top;
   const effect = (known: number) => ({
@@ -14,13 +16,15 @@ function findIn({ sheet, range, problem, refusedRows }: OwnIngredients): Finding
     unit: "rows",
   });
   if (problem !== null)
-    return [findingAt(identity, sheet, range, { message: problem.message, effect: effect(0) })];
+    return [
+      findingAt(identity, sheet, range, { message: problem.message, effect: effect(0), fix: FIX }),
+    ];
   return refusedRows.map(({ row, problem: { message } }) =>
     findingAt(
       identity,
       sheet,
       { row, column: range.left },
-      { message, effect: effect(rows - refusedRows.length) },
+      { message, effect: effect(rows - refusedRows.length), fix: FIX },
     ),
   );
 }

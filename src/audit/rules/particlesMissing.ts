@@ -1,5 +1,6 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
 import { componentGrams } from "../answers";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -81,6 +82,8 @@ function findFor(context: AuditContext, result: StatedResult): Finding[] {
         message: `${item} falls into ${ions} particles, but "${result.label}" counts its ${rounded(molesAt(block, name), 4)} mol once.`,
         effect: mixEffect(changedMix(mix, name, { grams: grams / ions }), mix),
         fix: `Multiply its moles by the van 't Hoff factor ${ions}.`,
+        // A formula of its own in a filled column would be the next thing to stumble over.
+        edits: numberEdit(block.sheet, { row, column }, rounded(ions * molesAt(block, name), 6)),
       },
     );
   });

@@ -1,4 +1,5 @@
 import { componentGrams } from "../answers";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -66,6 +67,8 @@ function findAll(context: AuditContext): Finding[] {
                 to: rounded(own, 2),
                 unit: perWater ? "g" : "%",
               },
+              fix: `Enter ${rounded(own, 2)}, or change the label.`,
+              edits: numberEdit(sheet, { row, column: column + 1 }, rounded(own, 2)),
             },
           ),
         ];

@@ -1,4 +1,5 @@
 import { cellName } from "../../workbook/address";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -46,6 +47,7 @@ function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Find
         message: `${address} is ${share.percent} in a column of percentages: as ${rounded(share.percent * 100, 2)} % the shares come to 100 %.`,
         effect: mixEffect(typed, meant),
         fix: `Enter ${rounded(share.percent * 100, 4)}.`,
+        edits: numberEdit(block.sheet, share.amount, rounded(share.percent * 100, 4)),
       },
     ),
   ];

@@ -1,8 +1,9 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
 import { calledOutside, type FormulaCell } from "../calledOutside";
+import { cellEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
-import type { Finding } from "../finding";
+import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
@@ -46,6 +47,15 @@ function textsOf(sheet: WorkbookSheet): FormulaCell[] {
 const isLinkInData = (blocks: readonly RecipeBlock[], { row, column, formula }: FormulaCell) =>
   LINK.test(formula) && blocks.some(({ range }) => contains(range, row, column));
 
+/** The words or the number that a formula shows, without the formula; a text that would run is left to a person. */
+function keptValue(sheet: WorkbookSheet, place: FormulaCell): readonly CellEdit[] {
+  const cell = sheet.cellAt(place.row, place.column);
+  const value = cell?.value;
+  const isPlain =
+    typeof value === "number" || (typeof value === "string" && !/^[=+@-]/.test(value));
+  return cell?.formula !== undefined && isPlain ? cellEdit(sheet, place, value) : [];
+}
+
 function findOn({ blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
   const here = blocks.filter((block) => block.sheet === sheet);
   return [...calledOutside(sheet), ...textsOf(sheet)].flatMap((cell): Finding[] => {
@@ -57,6 +67,7 @@ function findOn({ blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
         message: `${cellName(cell.row, cell.column)} ${how}: ${cell.formula.slice(0, 60)}`,
         effect: null,
         fix: "Delete it unless you put it there yourself.",
+        edits: keptValue(sheet, cell),
       }),
     ];
   });

@@ -1,10 +1,12 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { iceFraction } from "../answers";
+import { cellEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import { fahrenheitCells, type FahrenheitCell } from "../fahrenheitCells";
-import type { Effect, Finding } from "../finding";
+import type { CellEdit, Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { textAt } from "../recipes/cells";
 import { fahrenheitToC } from "../resultLabel";
 import type { Rule } from "../rule";
 
@@ -35,6 +37,27 @@ function effectOf(context: AuditContext, sheet: WorkbookSheet, temperatureF: num
   };
 }
 
+const UNIT_F = /^°?\s?F$|^fahrenheit$/i;
+
+/** The number in °C, with the mark beside it; a text stays one unless its label says °C. None where a format says °F. */
+function editsOf(
+  sheet: WorkbookSheet,
+  { row, column }: FahrenheitCell,
+  celsius: number,
+): readonly CellEdit[] {
+  const cell = sheet.cellAt(row, column);
+  if (/°\s?F/i.test(cell?.format ?? "") || cell?.formula !== undefined) return [];
+  const [label, beside] = [textAt(sheet, row, column - 1), textAt(sheet, row, column + 1)];
+  if (typeof cell?.value === "string") {
+    const saysUnit = /°\s?C\b/i.test(`${label} ${textAt(sheet, row - 1, column)}`);
+    return cellEdit(sheet, { row, column }, saysUnit ? celsius : `${celsius} °C`);
+  }
+  const unit = UNIT_F.test(beside)
+    ? cellEdit(sheet, { row, column: column + 1 }, /°/.test(beside) ? "°C" : "C")
+    : [];
+  return [...cellEdit(sheet, { row, column }, celsius), ...unit];
+}
+
 function finding(context: AuditContext, sheet: WorkbookSheet, found: FahrenheitCell): Finding {
   const { row, column, temperatureF, isMarked } = found;
   const celsius = rounded(fahrenheitToC(temperatureF), 1);
@@ -49,6 +72,7 @@ function finding(context: AuditContext, sheet: WorkbookSheet, found: FahrenheitC
       message: `${says}, which is ${String(celsius).replace("-", "−")} °C.`,
       effect: effectOf(context, sheet, temperatureF),
       fix: `Enter ${celsius}.`,
+      edits: editsOf(sheet, found, celsius),
     },
   );
 }

@@ -23,9 +23,10 @@ const WHY = {
   "stored as text": "stored as text",
 } as const;
 
-/** The unit in the cell may be another than the column's, and "1,200" may be a thousand: then a person decides. */
-const isPlain = ({ why }: AmountText, typed: string): boolean =>
-  why !== "unit in the cell" && !/[.,]\d{3}$/.test(typed.trim());
+/** "1,200" may be a thousand, and a unit in the cell another than the column's: then a person decides. */
+const isPlain = ({ unit }: AmountText, typed: string, recipe: Recipe): boolean =>
+  !/[.,]\d{3}\s*\D*$/.test(typed.trim()) &&
+  (unit === null || (unit === recipe.unit && !recipe.unitAssumed));
 
 function finding(
   context: AuditContext,
@@ -44,7 +45,7 @@ function finding(
     message: `${address} holds the amount of ${name.item} as the text "${typed}", ${WHY[amount.asText.why]}: sums leave it out.`,
     effect: mixEffect(uncounted, meant),
     fix: `Enter ${amount.asText.number} as a number.`,
-    ...(isPlain(amount.asText, typed) &&
+    ...(isPlain(amount.asText, typed, recipe) &&
       typeof stored === "string" && {
         edits: [{ sheet: block.sheet.name, cell: address, from: stored, to: amount.asText.number }],
       }),

@@ -1,4 +1,6 @@
+import { distance } from "fastest-levenshtein";
 import { findItem } from "../../catalogue/findItem";
+import { cellEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
@@ -12,6 +14,9 @@ import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "unknown-ingredient", severity: "error" } as const;
+
+/** Two letters that changed places are two changed letters. */
+const MOST_SLIPS = 2;
 
 /** Share of the recipe's mass that has this name, at its largest over the block's recipes, in %. */
 function largestShare(block: RecipeBlock, name: RecipeName): number {
@@ -37,6 +42,14 @@ function subRecipes({ workbook, blocks }: AuditContext): ReadonlySet<string> {
   return titles;
 }
 
+/** The one name that is a slip or two of the fingers away; null when there is none, or two. */
+function oneSlipAway(item: string, nearest: readonly string[]): string | null {
+  const near = nearest.filter(
+    (name) => distance(plainWords(item), plainWords(name)) <= MOST_SLIPS && name.length > 4,
+  );
+  return near.length === 1 ? (near[0] ?? null) : null;
+}
+
 function finding(
   context: AuditContext,
   titles: ReadonlySet<string>,
@@ -56,6 +69,7 @@ function finding(
     nearest.length === 0
       ? "no name resembles it"
       : `the nearest name is "${nearest.join('" or "')}"`;
+  const slip = oneSlipAway(name.item, nearest);
   const effect: Effect = {
     quantity: "mass not accounted for",
     from: rounded(share, 1),
@@ -66,6 +80,7 @@ function finding(
     message: `"${name.item}" is neither in the catalogue nor an own ingredient; ${hint}.`,
     effect,
     fix: "Use a name of the catalogue, or add it to the own-ingredients range (`same as`, or its composition).",
+    edits: slip === null ? [] : cellEdit(block.sheet, name, slip),
   });
 }
 

@@ -1,4 +1,5 @@
 import { componentGrams, freezingPointC } from "../answers";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { freezingEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -46,6 +47,7 @@ function findAll(context: AuditContext): Finding[] {
         message: `"${label}" counts the ${rounded(plain, 1)} g poured in; with the water in the other ingredients it is ${rounded(all, 1)} g.`,
         effect,
         fix: `Use ${rounded(all, 1)} g.`,
+        edits: numberEdit(sheet, { row, column }, rounded(all, 1)),
       },
     );
   });

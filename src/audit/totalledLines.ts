@@ -1,0 +1,101 @@
+import type { WorkbookSheet } from "../workbook/model";
+import { amountText } from "./recipes/amountText";
+import { amountPlace, type Place, type Recipe, type RecipeBlock } from "./recipes/recipeBlock";
+import type { Role } from "./recipes/headerRole";
+import { unitText } from "./recipes/unit";
+
+/** A number that belongs into a total. */
+export interface Summand {
+  readonly place: Place;
+  readonly value: number;
+}
+
+/** A total with the numbers it should count. */
+export interface Totalled {
+  readonly sheet: WorkbookSheet;
+  readonly place: Place;
+  readonly stored: number;
+  readonly formula: string | undefined;
+  /** Null for a column beside the amounts: costs, moles. */
+  readonly recipe: Recipe | null;
+  readonly unit: string;
+  /** Numbers as the sheet's own SUM sees them. */
+  readonly summands: readonly Summand[];
+  /** Amounts typed as text, which a person counts and the sheet does not. */
+  readonly textSum: number;
+  /** Lines of the other totals among or after the numbers. */
+  readonly otherTotals: readonly Place[];
+}
+
+interface Line {
+  readonly line: number;
+  readonly recipe: Recipe | null;
+}
+
+const placeIn = ({ layout }: RecipeBlock, line: number, across: number): Place =>
+  layout === "down" ? { row: across, column: line } : { row: line, column: across };
+
+/** What may be summed up beside the amounts; of moles a total may leave out the water on purpose. */
+const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
+  "price",
+  "amount",
+  "other",
+  "composition",
+]);
+
+/** The lines of amounts, and for lists the other columns of numbers. */
+function linesOf({ layout, recipes, range, names, roles }: RecipeBlock): Line[] {
+  const amounts = recipes.map((recipe) => ({ line: recipe.line, recipe }));
+  if (layout === "across") return amounts;
+  const taken = new Set([...recipes.map(({ line }) => line), ...names.map(({ column }) => column)]);
+  const columns = Array.from({ length: range.right - range.left + 1 }, (_, at) => range.left + at);
+  const others = columns.filter((column) => !taken.has(column) && SUMMED_UP.has(roles.get(column)));
+  return [...amounts, ...others.map((line) => ({ line, recipe: null }))];
+}
+
+function totalledAt(block: RecipeBlock, { line, recipe }: Line, total: number): Totalled | null {
+  const { sheet, layout, names, totals } = block;
+  const place = placeIn(block, line, total);
+  const cell = sheet.cellAt(place.row, place.column);
+  if (typeof cell?.value !== "number") return null;
+  const before = names
+    .map((name) =>
+      recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name),
+    )
+    .filter(({ row }) => layout === "across" || row < total);
+  const values = before.map((at) => ({ place: at, value: sheet.cellAt(at.row, at.column)?.value }));
+  const texts = values.map(({ value }) =>
+    typeof value === "string" ? (amountText(value)?.number ?? 0) : 0,
+  );
+  return {
+    sheet,
+    place,
+    stored: cell.value,
+    formula: cell.formula,
+    recipe,
+    unit: recipe === null ? "" : unitText(recipe.unit),
+    summands: values.flatMap(({ place: at, value }) =>
+      typeof value === "number" ? [{ place: at, value }] : [],
+    ),
+    textSum: texts.reduce((sum, value) => sum + value, 0),
+    otherTotals: totals
+      .filter((other) => other !== total)
+      .map((other) => placeIn(block, line, other)),
+  };
+}
+
+/** The totals of a block with what they should count. */
+export const totalledLines = (block: RecipeBlock): Totalled[] =>
+  linesOf(block).flatMap((line) =>
+    block.totals.flatMap((total) => totalledAt(block, line, total) ?? []),
+  );
+
+export const sumOf = (summands: readonly Summand[]): number =>
+  summands.reduce((sum, { value }) => sum + value, 0);
+
+/** The summands after the last other total before this one: what a subtotal counts. */
+export function sinceLastTotal({ summands, otherTotals, place }: Totalled): readonly Summand[] {
+  const previous = otherTotals.filter(({ row }) => row < place.row).map(({ row }) => row);
+  const last = Math.max(-1, ...previous);
+  return summands.filter(({ place: { row } }) => row > last);
+}
