@@ -1,7 +1,7 @@
 import type { Words } from "../words/words";
 
 /** How RIME.CAUTIONS says it when only some makers' goods have an allergen. */
-const BY_MAKER = /^(?:(.*); )?depending on the maker: (.*) \(read the label\)$/;
+const BY_MAKER = /^(?:(?<certain>.*); )?depending on the maker: (?<byMaker>.*) \(read the label\)$/;
 
 /** What a function says of an ingredient's allergens, in the pane's words; each name as `stress` has it. */
 export function allergenText(
@@ -15,7 +15,7 @@ export function allergenText(
       .split(", ")
       .map((name) => stress(known[name] ?? name))
       .join(", ");
-  const [, certain, byMaker] = BY_MAKER.exec(said) ?? [undefined, said, undefined];
+  const { certain, byMaker } = BY_MAKER.exec(said)?.groups ?? { certain: said };
   return [
     ...(certain === undefined ? [] : [inWords(certain)]),
     ...(byMaker === undefined ? [] : [eater.byMaker(inWords(byMaker))]),

@@ -7,12 +7,14 @@ interface CurvePointProps {
   readonly text: string;
   /** True where a target's gate stands: the text then keeps clear of its bars. */
   readonly besideGate: boolean;
+  /** To which side the text leans, so that it keeps clear of a mark close by. */
+  readonly anchor: "start" | "middle" | "end";
 }
 
 const NEAR_TOP = 0.85;
 
 /** A point on the curve with its share beside it. */
-export function CurvePoint({ geometry, mark, text, besideGate }: CurvePointProps) {
+export function CurvePoint({ geometry, mark, text, besideGate, anchor }: CurvePointProps) {
   const { temperatureC, fraction } = mark;
   const above = fraction > NEAR_TOP ? 16 : -8;
   return (
@@ -26,7 +28,7 @@ export function CurvePoint({ geometry, mark, text, besideGate }: CurvePointProps
           {text}
         </text>
       ) : (
-        <text y={above} text-anchor="middle">
+        <text y={above} text-anchor={anchor}>
           {text}
         </text>
       )}

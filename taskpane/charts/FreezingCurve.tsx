@@ -85,6 +85,15 @@ function description({ words, numbers, marks, target, other }: FreezingCurveProp
   return [...at, ...gate, ...beside].join(" ");
 }
 
+const CLOSE_K = 3.5; // nearer than that two texts over their points would touch
+
+/** Two marks close together lean apart: the warmer one, on the left, to the left. */
+function anchorOf(mark: CurveMark, marks: readonly CurveMark[]): "start" | "middle" | "end" {
+  const gaps = marks.map(({ temperatureC }) => temperatureC - mark.temperatureC);
+  if (gaps.some((gap) => gap > 0 && gap < CLOSE_K)) return "start";
+  return gaps.some((gap) => gap < 0 && gap > -CLOSE_K) ? "end" : "middle";
+}
+
 /** The share that is ice against temperature, with its band, marks and the window of a target. */
 export function FreezingCurve(props: FreezingCurveProps) {
   const { words, numbers, dots, coldestC, marks, target, basis, other } = props;
@@ -114,6 +123,7 @@ export function FreezingCurve(props: FreezingCurveProps) {
           geometry={geometry}
           mark={mark}
           text={numbers.percent(mark.fraction)}
+          anchor={anchorOf(mark, marks)}
           besideGate={target !== null && Math.abs(target.temperatureC - mark.temperatureC) < 1.5}
         />
       ))}

@@ -21,12 +21,19 @@ interface StateDiagramProps {
   readonly glassLabel: string;
   readonly marks: readonly (DiagramPoint & {
     readonly label: string;
-    /** On which side of its point the label stands. */
+    /** On which side of its point the label stands; those on the left from the warmest to the coldest. */
     readonly side: "left" | "right";
   })[];
 }
 
 const [WARMEST_C, COLDEST_C] = [10, -60];
+const LABEL_HEIGHT = 14;
+
+/** Where labels to the left of their points stand: under the point, and under the label before. */
+function leftLabels(heights: readonly number[]): readonly number[] {
+  let lowest = -Infinity;
+  return heights.map((height) => (lowest = Math.max(height + 10, lowest + LABEL_HEIGHT)));
+}
 
 /** Share of dissolved matter against temperature: where ice begins, where glass begins, where the mix stands. */
 export function StateDiagram(props: StateDiagramProps) {
@@ -40,6 +47,9 @@ export function StateDiagram(props: StateDiagramProps) {
   // The name stands over the line's flat beginning, where nothing else is.
   const named = freezing.find(({ solidsFraction }) => solidsFraction > 0.12);
   const [firstGlass] = glass;
+  const marks = props.marks.filter(drawn);
+  const left = marks.filter(({ side }) => side === "left");
+  const labelY = leftLabels(left.map(({ temperatureC }) => y(temperatureC)));
   return (
     <svg
       class="curve"
@@ -72,22 +82,22 @@ export function StateDiagram(props: StateDiagramProps) {
           {props.glassLabel}
         </text>
       )}
-      {props.marks.filter(drawn).map(({ label, side, solidsFraction, temperatureC }) => (
-        <g
-          key={label}
-          class="curve-mark"
-          transform={`translate(${x(solidsFraction)} ${y(temperatureC)})`}
-        >
-          <circle r="4" />
-          <text
-            x={side === "right" ? 8 : -8}
-            y={side === "right" ? -4 : 10}
-            text-anchor={side === "right" ? "start" : "end"}
-          >
-            {label}
-          </text>
-        </g>
-      ))}
+      {marks.map((mark) => {
+        const [atX, atY] = [x(mark.solidsFraction), y(mark.temperatureC)];
+        const isRight = mark.side === "right";
+        return (
+          <g key={mark.label} class="curve-mark">
+            <circle r="4" cx={atX} cy={atY} />
+            <text
+              x={isRight ? atX + 8 : atX - 8}
+              y={isRight ? atY - 4 : labelY[left.indexOf(mark)]}
+              text-anchor={isRight ? "start" : "end"}
+            >
+              {mark.label}
+            </text>
+          </g>
+        );
+      })}
     </svg>
   );
 }

@@ -13,13 +13,18 @@ export function StatePicture({ context, mix, servingC, storageC }: PictureProps)
   const texts = words.curves;
   const lines = stateLines(mix);
   if (lines === null) return <Notice tone="note">{texts.declined}</Notice>;
-  const at = (label: string, temperatureC: number, side: "left" | "right") => {
+  const at = (label: string, temperatureC: number) => {
     const solidsFraction = firstNumber(askMix(mix, "UNFROZENSOLIDS", temperatureC));
-    return solidsFraction === null ? [] : [{ label, side, solidsFraction, temperatureC }];
+    return solidsFraction === null
+      ? []
+      : [{ label, side: "left" as const, solidsFraction, temperatureC }];
   };
+  const kept = [
+    ...at(texts.served(numbers.plain(servingC)), servingC),
+    ...(storageC === servingC ? [] : at(texts.stored(numbers.plain(storageC)), storageC)),
+  ];
   const marks = [
-    ...at(texts.served(numbers.plain(servingC)), servingC, "right"),
-    ...(storageC === servingC ? [] : at(texts.stored(numbers.plain(storageC)), storageC, "left")),
+    ...kept.sort((one, other) => other.temperatureC - one.temperatureC),
     {
       label: texts.weighed,
       side: "right" as const,
