@@ -26,8 +26,9 @@ export function auditContext(
   workbook: Workbook,
   corrections?: readonly RecipeCorrection[],
 ): AuditContext {
-  const kept = corrections === undefined ? storedCorrections(workbook) : { corrections, notes: [] };
-  const found = findRecipes(workbook, kept.corrections);
+  const kept =
+    corrections === undefined ? storedCorrections(workbook) : { entries: corrections, notes: [] };
+  const found = findRecipes(workbook, kept.entries);
   const checks = new Map<unknown, ItemCheck>();
   const checkFor = ({ ownIngredients }: RecipeBlock): ItemCheck => {
     const check = checks.get(ownIngredients) ?? knownItems(ownIngredients);

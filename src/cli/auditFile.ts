@@ -30,7 +30,7 @@ export async function auditFile(task: AuditTask): Promise<Result<AuditReport>> {
   if (isProblem(opened)) return opened;
   const { workbook, reading } = opened;
   const kept = storedCorrections(workbook);
-  const options = { corrections: [...kept.corrections, ...task.corrections] };
+  const options = { corrections: [...kept.entries, ...task.corrections] };
   const report = task.recalculation
     ? await auditRecalculated(workbook, recalculate, options)
     : auditWorkbook(workbook, options);

@@ -3,23 +3,22 @@ import type { AuditReport } from "../../src/audit/report/auditReport";
 import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
+import { acceptanceRows, acceptanceSheet } from "./acceptanceRows";
+import { KeepRows } from "./KeepRows";
 import { reportRows } from "./reportRows";
-import { storeAcceptances, type Stored } from "./storeAcceptances";
+import { storeRows } from "./storeRows";
+import type { useAcceptances } from "./useAcceptances";
 
 interface KeepingProps {
   readonly context: PaneContext;
   readonly report: AuditReport;
-  /** The sheet that keeps accepted findings; null when there is none. */
-  readonly acceptanceSheet: string | null;
-  readonly isStored: boolean;
-  readonly onStored: (sheet: string) => void;
+  readonly acceptances: ReturnType<typeof useAcceptances>;
 }
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 
 /** What is kept of the reading, on request: a report on a new sheet, and what was accepted. */
-export function Keeping(props: KeepingProps) {
-  const { context, report, acceptanceSheet, isStored, onStored } = props;
+export function Keeping({ context, report, acceptances }: KeepingProps) {
   const { host, words, announce } = context;
   const { reportSheet, page, acceptanceSheet: texts } = words.readThrough;
   const { fault, run } = useHostTask(context);
@@ -40,23 +39,19 @@ export function Keeping(props: KeepingProps) {
     saveFile(file, new Blob([reportFile(page.workbook, report)], { type: "text/html" }));
     tell(page.saved(file));
   };
-  const sentenceOf = ({ outcome, sheet }: Stored): string => {
-    if (outcome === "changed meanwhile") return texts.changed(sheet);
-    if (outcome === "not ours") return texts.notOurs(sheet);
-    return outcome === "added" ? texts.added(sheet) : texts.updated(sheet);
-  };
-  const store = () =>
-    run(async () => {
-      if (host === null) return;
-      const stored = await storeAcceptances(host, words, report, acceptanceSheet, today());
-      if (stored.outcome === "added" || stored.outcome === "updated") onStored(stored.sheet);
-      tell(sentenceOf(stored));
-    });
   return (
     <div class="keeping">
-      {!isStored && (
-        <p class="quiet">{acceptanceSheet === null ? texts.about : texts.aboutUpdate}</p>
-      )}
+      <KeepRows
+        context={context}
+        texts={texts}
+        sheet={acceptances.sheet}
+        isStored={acceptances.isStored}
+        store={(to) => {
+          const rows = acceptanceRows(report, today());
+          return storeRows(to, acceptanceSheet, rows, acceptances.sheet, texts);
+        }}
+        onStored={acceptances.onStored}
+      />
       <div class="buttons">
         <button type="button" class="small" onClick={() => void addReport()}>
           {reportSheet.add}
@@ -64,11 +59,6 @@ export function Keeping(props: KeepingProps) {
         <button type="button" class="small" onClick={() => void run(savePage)}>
           {page.save}
         </button>
-        {!isStored && (
-          <button type="button" class="small" onClick={() => void store()}>
-            {acceptanceSheet === null ? texts.add : texts.update(acceptanceSheet)}
-          </button>
-        )}
       </div>
       {(fault ?? told) !== null && <p>{fault ?? told}</p>}
     </div>

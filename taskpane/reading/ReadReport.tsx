@@ -1,4 +1,4 @@
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Finding, Severity } from "../../src/audit/finding";
 import type { AuditReport } from "../../src/audit/report/auditReport";
 import type { useHostTask } from "../components/useHostTask";
@@ -9,6 +9,7 @@ import { Keeping } from "./Keeping";
 import { ReadRecipes } from "./ReadRecipes";
 import { SeverityFilter } from "./SeverityFilter";
 import type { useAcceptances } from "./useAcceptances";
+import type { useCorrections } from "./useCorrections";
 import type { Reading } from "./useReading";
 
 const SEVERITIES: readonly Severity[] = ["error", "warning", "note"];
@@ -17,18 +18,38 @@ interface ReadReportProps {
   readonly context: PaneContext;
   readonly reading: Reading;
   readonly report: AuditReport;
+  /** True while the workbook is read anew, and this is out of sight. */
+  readonly isReading: boolean;
   readonly acceptances: ReturnType<typeof useAcceptances>;
+  readonly corrections: ReturnType<typeof useCorrections>;
   readonly run: ReturnType<typeof useHostTask>["run"];
   readonly onWritten: () => void;
+  readonly onReadAgain: () => void;
 }
 
 /** What the reading found, worst first; what was accepted; what was read as a recipe; what can be kept. */
 export function ReadReport(props: ReadReportProps) {
-  const { context, reading, report, acceptances, run, onWritten } = props;
+  const {
+    context,
+    reading,
+    report,
+    isReading,
+    acceptances,
+    corrections,
+    run,
+    onWritten,
+    onReadAgain,
+  } = props;
   const { words, host, announce } = context;
   const texts = words.readThrough;
   const [hidden, setHidden] = useState<ReadonlySet<Severity>>(new Set());
   const heading = useRef<HTMLHeadingElement>(null);
+  const goesOnHere = useRef(false);
+  useEffect(() => {
+    // The form that had it read anew is gone: whoever was in it goes on at the result.
+    if (!isReading && goesOnHere.current) heading.current?.focus();
+    goesOnHere.current &&= isReading;
+  }, [isReading]);
   /** The button that was pressed goes with its finding: the focus stays near, on the count. */
   const told = (sentence: string) => {
     heading.current?.focus();
@@ -71,7 +92,7 @@ export function ReadReport(props: ReadReportProps) {
               findings={findings}
               onGo={go}
               onAccept={(key, reason) => {
-                acceptances.accept(key, reason);
+                acceptances.put({ finding: key, reason });
                 told(texts.accept.done);
               }}
               onWritten={onWritten}
@@ -83,18 +104,20 @@ export function ReadReport(props: ReadReportProps) {
         report={report}
         onGo={go}
         onWithdraw={(key) => {
-          acceptances.withdraw(key);
+          acceptances.remove(key);
           told(texts.accept.withdrawn);
         }}
       />
-      <ReadRecipes context={context} recipes={report.recipes} />
-      <Keeping
+      <ReadRecipes
         context={context}
-        report={report}
-        acceptanceSheet={acceptances.sheet}
-        isStored={acceptances.isStored}
-        onStored={acceptances.onStored}
+        reading={reading}
+        corrections={corrections}
+        onReadAgain={() => {
+          goesOnHere.current = true;
+          onReadAgain();
+        }}
       />
+      <Keeping context={context} report={report} acceptances={acceptances} />
     </>
   );
 }

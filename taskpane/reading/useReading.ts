@@ -1,20 +1,29 @@
 import { useRef, useState } from "preact/hooks";
+import type { RecipeCorrection } from "../../src/audit/recipes/corrections/recipeCorrection";
 import type { AuditReport } from "../../src/audit/report/auditReport";
 import type { Workbook } from "../../src/workbook/model";
 import { useHostTask } from "../components/useHostTask";
 import { Cancelled } from "../office/cancelled";
 import type { PaneContext } from "../view";
 import { inSlices } from "./inSlices";
+import type { Kept } from "./useKept";
 
 export interface Reading {
   /** Which reading of this sitting it is. */
   readonly turn: number;
   readonly workbook: Workbook;
   readonly report: AuditReport;
+  /** What of the user's corrections was not followed, and what they leave out, in sentences. */
+  readonly notes: readonly string[];
 }
 
 /** Reading the workbook through: progress while it lasts, a way to stop it, then the report. */
-export function useReading(context: PaneContext, onRead: (reading: Reading) => void) {
+export function useReading(
+  context: PaneContext,
+  /** Told what the workbook keeps of the user's words on recipes, it answers what holds of them. */
+  correctionsBy: (kept: Kept<RecipeCorrection>) => readonly RecipeCorrection[],
+  onRead: (reading: Reading) => void,
+) {
   const { host, words, announce } = context;
   const texts = words.readThrough;
   const { fault, run } = useHostTask(context);
@@ -34,12 +43,21 @@ export function useReading(context: PaneContext, onRead: (reading: Reading) => v
     const { auditInSteps } = await import(
       /* webpackChunkName: "audit" */ "../../src/audit/auditInSteps"
     );
+    const { storedCorrections } = await import(
+      /* webpackChunkName: "audit" */ "../../src/audit/recipes/corrections/storedCorrections"
+    );
+    const kept = storedCorrections(workbook);
     const report = await inSlices(
-      auditInSteps(workbook),
+      auditInSteps(workbook, { corrections: correctionsBy(kept) }),
       ({ done, total }) => setProgress(texts.checking(done, total)),
       signal,
     );
-    const next = { turn: (turns.current += 1), workbook, report };
+    const next = {
+      turn: (turns.current += 1),
+      workbook,
+      report,
+      notes: [...kept.notes, ...report.reading],
+    };
     setReading(next);
     onRead(next);
     announce(texts.result(report.findings.length));

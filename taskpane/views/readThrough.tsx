@@ -1,7 +1,9 @@
 import { useState } from "preact/hooks";
 import { Notice } from "../components/Notice";
+import { storedAcceptances } from "../reading/acceptanceRows";
 import { ReadReport } from "../reading/ReadReport";
 import { useReading } from "../reading/useReading";
+import { useCorrections } from "../reading/useCorrections";
 import { useAcceptances } from "../reading/useAcceptances";
 import type { View, ViewProps } from "../view";
 import "../reading/reading.css";
@@ -11,8 +13,9 @@ function ReadThrough({ context }: ViewProps) {
   const { words, host } = context;
   const texts = words.readThrough;
   const [isStale, setStale] = useState(false);
-  const reading = useReading(context, (read) => {
-    acceptances.onRead(read);
+  const corrections = useCorrections();
+  const reading = useReading(context, corrections.onRead, ({ workbook }) => {
+    acceptances.onRead(storedAcceptances(workbook));
     setStale(false);
   });
   const acceptances = useAcceptances(reading.reading?.report ?? null);
@@ -45,8 +48,11 @@ function ReadThrough({ context }: ViewProps) {
             context={context}
             reading={reading.reading}
             report={acceptances.shown}
+            isReading={progress !== null}
             acceptances={acceptances}
+            corrections={corrections}
             run={reading.run}
+            onReadAgain={() => void reading.start()}
             onWritten={() => setStale(true)}
           />
         </div>

@@ -4,14 +4,13 @@ import { linesFrom, linesText } from "../../src/audit/recipes/corrections/lines"
 import { readCorrections } from "../../src/audit/recipes/corrections/readCorrections";
 import {
   CORRECTION_FIELDS,
+  CORRECTIONS_MARK,
   type RecipeCorrection,
 } from "../../src/audit/recipes/corrections/recipeCorrection";
-import {
-  CORRECTIONS_MARK,
-  storedCorrections,
-} from "../../src/audit/recipes/corrections/storedCorrections";
+import { saidOf } from "../../src/audit/recipes/corrections/saidOf";
+import { storedCorrections } from "../../src/audit/recipes/corrections/storedCorrections";
 import { findRecipes } from "../../src/audit/recipes/findRecipes";
-import { isProblem } from "../../src/foundation/problem";
+import { badInput, isProblem } from "../../src/foundation/problem";
 import { bookOf, type Rows } from "./bookOf";
 
 /** What is found on a sheet "Ices", in grams, by the given words of the user. */
@@ -215,7 +214,7 @@ describe("A workbook that keeps corrections", () => {
     const book = keeping(["Ices", "A1:C4", "down", "A", "C"], []);
     expect(storedCorrections(book)).toEqual({
       sheet: "Kept",
-      corrections: [{ sheet: "Ices", range: "A1:C4", recipe: "down", names: "A", amounts: "C" }],
+      entries: [{ sheet: "Ices", range: "A1:C4", recipe: "down", names: "A", amounts: "C" }],
       notes: [],
     });
     expect(auditWorkbook(book).recipes[0]).toMatchObject({ isCorrected: true });
@@ -226,8 +225,8 @@ describe("A workbook that keeps corrections", () => {
 
   test("tells a row that is none, and follows the others", () => {
     const book = keeping(["Ices", "A1:C4", "sideways"], ["Ices", "A1:C4", "none"], ["", "", 3]);
-    const { corrections, notes } = storedCorrections(book);
-    expect(corrections).toHaveLength(1);
+    const { entries, notes } = storedCorrections(book);
+    expect(entries).toHaveLength(1);
     expect(notes).toEqual([
       expect.stringMatching(/^Row 3 of Kept: .* by its "recipe"\.$/),
       expect.stringMatching(/^Row 5 of Kept: .* by its "sheet"\.$/),
@@ -255,6 +254,28 @@ describe("A correction is refused in one sentence", () => {
   test("and a right one is taken as it is", () => {
     const right = [{ ...entry, names: "A", amounts: "b, c", unit: "metric cup", heading: "" }];
     expect(readCorrections(right)).toEqual(right);
+  });
+});
+
+describe("A correction as it is said", () => {
+  const book = bookOf({ Ices: plan });
+  test("gets the words of its first row, and loses blanks", () => {
+    const said = {
+      sheet: "ices",
+      range: "$c$4:A1",
+      recipe: "down",
+      names: " A ",
+      unit: "",
+    } as const;
+    expect(saidOf(book, said)).toEqual({
+      ...{ sheet: "Ices", range: "A1:C4", recipe: "down", names: "A" },
+      heading: "Ingredient | Amount (g) | Second try",
+    });
+  });
+  test("is refused of a sheet that is not there", () => {
+    expect(saidOf(book, { sheet: "Old", range: "A1", recipe: "none" })).toEqual(
+      badInput('There is no sheet "Old": cells are written like Ices!A1:C9.'),
+    );
   });
 });
 

@@ -71,16 +71,49 @@ export const readThrough: Words["readThrough"] = {
   acceptanceSheet: {
     name: "Hingenommene Funde",
     headers: ["Kennzeichen", "Warum es so bleiben darf", "Ort", "Fund", "Datum"],
-    add: "In der Mappe behalten",
-    update: (sheet) => `„${sheet}“ auf den Stand bringen`,
     about: "Was hingenommen wurde, steht noch nicht in der Mappe; sie bekäme ein Blatt dafür.",
     aboutUpdate: "Was hingenommen wurde, weicht von dem ab, was in der Mappe steht.",
+  },
+  correct: {
+    open: "Anders lesen …",
+    openFor: (place) => `Anders lesen: ${place}`,
+    title: (place) => `Wie ${place} zu lesen ist`,
+    missed: "Ein Rezept fehlt …",
+    missedTitle: "Wo ein Rezept steht",
+    place: "Zellen samt Köpfen, wie Blatt!A1:C9",
+    selection: "Die gewählten Zellen nehmen",
+    recipe: "Was dort steht",
+    kinds: {
+      down: "ein Rezept, ein Name unter dem anderen",
+      across: "Rezepte in Zeilen unter einer Zeile mit Namen",
+      none: "kein Rezept",
+    },
+    names: { down: "Spalte der Namen (A)", across: "Zeile der Namen (1)" },
+    amounts: { down: "Spalten der Mengen (B oder B, D:F)", across: "Zeilen der Mengen (2:9)" },
+    unit: "Einheit der Mengen",
+    asWritten: "wie auf dem Blatt",
+    blank: "Was leer bleibt, wird gesucht.",
+    read: "So lesen",
+    said: (count) => `Was zu Rezepten gesagt wurde (${count})`,
+    takeBack: "Zurücknehmen",
+    takeBackFor: (place) => `Zurücknehmen: ${place}`,
+  },
+  correctionSheet: {
+    name: "Was ein Rezept ist",
+    headers: ["Blatt", "Zellen", "Was dort steht", "Namen", "Mengen", "Einheit", "Erste Zeile"],
+    about:
+      "Was zu Rezepten gesagt wurde, steht noch nicht in der Mappe; sie bekäme ein Blatt dafür.",
+    aboutUpdate: "Was zu Rezepten gesagt wurde, weicht von dem ab, was in der Mappe steht.",
+  },
+  keep: {
+    add: "In der Mappe behalten",
+    update: (sheet) => `„${sheet}“ auf den Stand bringen`,
     added: (sheet) => `Auf dem neuen Blatt „${sheet}“ behalten; die nächste Durchsicht kennt es.`,
     updated: (sheet) => `„${sheet}“ ist auf dem Stand.`,
     changed: (sheet) =>
       `„${sheet}“ wurde inzwischen geändert; nichts wurde geschrieben: noch einmal versuchen.`,
     notOurs: (sheet) =>
-      `Auf „${sheet}“ stehen keine hingenommenen Funde mehr; nichts wurde geschrieben: noch einmal durchsehen.`,
+      `Auf „${sheet}“ steht nicht mehr, was dort behalten wurde; nichts wurde geschrieben: noch einmal durchsehen.`,
   },
 
   reportSheet: {

@@ -53,7 +53,11 @@ const reportOf = (found: readonly ReportedFinding[]) =>
       accepted: [],
       staleAcceptances: [],
       recipes: [
-        { sheet: "Ices", range: "A1:B1", recipes: 1, taken: "Took A1 for the ingredients." },
+        {
+          ...{ sheet: "Ices", range: "A1:B1", recipes: 1, taken: "Took A1 for the ingredients." },
+          isCorrected: false,
+          correction: { sheet: "Ices", range: "A1:B1", recipe: "down", names: "A", amounts: "B" },
+        },
       ],
       reading: [],
       summary: { ...summary, recalculation },
@@ -296,6 +300,98 @@ describe("accepting a finding", () => {
       ["hidden@Old!B9#0", "old one"],
       ["hidden@Old!B2:B4#0", "on purpose"],
     ]);
+  });
+});
+
+describe("what was read as a recipe", () => {
+  const reads = () => auditInSteps.mock.lastCall[1] as unknown;
+  const form = () => within(screen.getByRole("group", { name: "How to read Ices!A1:B1" }));
+  const fill = (label: RegExp, value: string) =>
+    fireEvent.input(form().getByLabelText(label), { target: { value } });
+  const value = (label: RegExp) => form().getByLabelText<HTMLInputElement>(label).value;
+  const choose = (label: string, value: string) =>
+    fireEvent.change(form().getByLabelText(label), { target: { value } });
+  const said = { sheet: "Ices", range: "A1:B3", recipe: "down", names: "A", amounts: "B" } as const;
+  const correct = async () => {
+    click("Read it differently: Ices!A1:B1");
+    fill(/^Cells/, "Ices!A1:B3");
+    choose("Unit of the amounts", "kg");
+    fireEvent.submit(form().getByRole("button", { name: "Read it like this" }).closest("form")!);
+    await waitFor(() =>
+      expect(reads()).toEqual({ corrections: [{ ...said, unit: "kg", heading: "water" }] }),
+    );
+    await waitFor(() => expect(screen.queryByRole("button", { name: "Stop" })).toBeNull());
+  };
+
+  test("is shown as it was taken, and read again as the user says", async () => {
+    const { sheets } = open();
+    await read();
+    expect(reads()).toEqual({ corrections: [] });
+    click("Read it differently: Ices!A1:B1");
+    expect(value(/^Column of the names/)).toBe("A");
+    fireEvent.keyDown(form().getByLabelText(/^Cells/), { key: "Escape" });
+    await correct();
+    expect(screen.getByText(/^Ices!A1:B3: a recipe.*; A; B; kg/)).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByRole("heading", { level: 2 }));
+    expect(sheets).toEqual(book());
+    click("Take back: Ices!A1:B3");
+    await waitFor(() => expect(reads()).toEqual({ corrections: [] }));
+  });
+
+  test("a recipe that was missed is named by the selected cells", async () => {
+    const { select } = open();
+    await read();
+    click("A recipe was missed…");
+    const missed = within(screen.getByRole("group", { name: "Where a recipe stands" }));
+    fireEvent.submit(missed.getByRole("button", { name: "Read it like this" }).closest("form")!);
+    expect(await missed.findByText(/^There is no sheet ""/)).toBeTruthy();
+    select("A1:B3");
+    fireEvent.click(missed.getByRole("button", { name: "Take the selected cells" }));
+    await waitFor(() => {
+      expect(missed.getByLabelText<HTMLInputElement>(/^Cells/).value).toBe("Ices!A1:B3");
+    });
+    fireEvent.change(missed.getByLabelText("What stands there"), { target: { value: "none" } });
+    fireEvent.submit(missed.getByRole("button", { name: "Read it like this" }).closest("form")!);
+    const none = { sheet: "Ices", range: "A1:B3", recipe: "none", heading: "water" };
+    await waitFor(() => expect(reads()).toEqual({ corrections: [none] }));
+  });
+
+  test("a correction that contradicts itself ends in a sentence and is not read by", async () => {
+    const { said: told } = open();
+    await read();
+    const before = auditInSteps.mock.calls.length;
+    click("Read it differently: Ices!A1:B1");
+    choose("What stands there", "across");
+    expect(value(/^Row of the names/)).toBe("");
+    fill(/^Rows of the amounts/, "B");
+    fireEvent.submit(form().getByRole("button", { name: "Read it like this" }).closest("form")!);
+    expect(await screen.findByText(/"B" names no rows\.$/)).toBeTruthy();
+    expect(told.at(-1)).toMatch(/names no rows/);
+    expect(auditInSteps.mock.calls.length).toBe(before);
+  });
+
+  test("is kept in the workbook only when asked for, and known to the next reading", async () => {
+    const { sheets } = open();
+    await read();
+    await correct();
+    expect(Object.keys(sheets)).toEqual(["Ices", "Old"]);
+    click("Keep in the workbook");
+    expect(await screen.findByText(/Kept on the new sheet “What is a recipe”/)).toBeTruthy();
+    const kept = sheets["What is a recipe"]!;
+    expect(kept[2]).toEqual(["Ices", "A1:B3", "down", "A", "B", "kg", "water"]);
+    expect(screen.queryByRole("button", { name: "Keep in the workbook" })).toBeNull();
+    document.body.innerHTML = "";
+    const later = { ...book(), Words: kept };
+    open(findings, later);
+    await read();
+    expect(reads()).toEqual({ corrections: [{ ...said, unit: "kg", heading: "water" }] });
+    // Taken back, it stays so in the next reading; in the workbook when that is asked for.
+    click("Take back: Ices!A1:B3");
+    await waitFor(() => expect(reads()).toEqual({ corrections: [] }));
+    await waitFor(() => expect(screen.queryByRole("button", { name: "Stop" })).toBeNull());
+    click("Bring “Words” up to date");
+    expect(await screen.findByText("“Words” is up to date.")).toBeTruthy();
+    expect(later.Words[2]).toEqual(["", "", "", "", "", "", ""]);
   });
 });
 

@@ -18,6 +18,9 @@ export interface RecipeCorrection {
   readonly heading?: string | undefined;
 }
 
+/** In the first cell of the sheet that keeps them, in every language: by it that sheet is found again. */
+export const CORRECTIONS_MARK = "Rimeline: what is a recipe";
+
 /** Its parts in the order in which a sheet keeps them, one to a column. */
 export const CORRECTION_FIELDS = [
   "sheet",

@@ -1,17 +1,15 @@
 import { isProblem } from "../../../foundation/problem";
 import type { Workbook, WorkbookSheet } from "../../../workbook/model";
 import { readCorrections } from "./readCorrections";
-import { CORRECTION_FIELDS, type RecipeCorrection } from "./recipeCorrection";
+import { CORRECTION_FIELDS, CORRECTIONS_MARK, type RecipeCorrection } from "./recipeCorrection";
 
-/** In the first cell of the sheet, in every language: so that it is found again whatever it is called. */
-export const CORRECTIONS_MARK = "Rimeline: what is a recipe";
 const FIRST_ROW = 2;
 
 /** What a workbook keeps of the user's corrections. */
 export interface StoredCorrections {
   /** The sheet that keeps them; null when there is none. */
   readonly sheet: string | null;
-  readonly corrections: readonly RecipeCorrection[];
+  readonly entries: readonly RecipeCorrection[];
   /** Rows that cannot be read, in sentences. */
   readonly notes: readonly string[];
 }
@@ -28,15 +26,15 @@ function entryIn(sheet: WorkbookSheet, row: number): Record<string, string> {
 /** Reads the corrections that a workbook keeps. A row that is none is told and passed over. */
 export function storedCorrections({ sheets }: Workbook): StoredCorrections {
   const sheet = sheets.find((one) => one.cellAt(0, 0)?.value === CORRECTIONS_MARK);
-  if (sheet === undefined) return { sheet: null, corrections: [], notes: [] };
-  const corrections: RecipeCorrection[] = [];
+  if (sheet === undefined) return { sheet: null, entries: [], notes: [] };
+  const entries: RecipeCorrection[] = [];
   const notes: string[] = [];
   for (let row = FIRST_ROW; row < sheet.rowCount; row += 1) {
     const entry = entryIn(sheet, row);
     if (Object.keys(entry).length === 0) continue;
     const read = readCorrections([entry]);
     if (isProblem(read)) notes.push(`Row ${row + 1} of ${sheet.name}: ${read.message}`);
-    else corrections.push(...read);
+    else entries.push(...read);
   }
-  return { sheet: sheet.name, corrections, notes };
+  return { sheet: sheet.name, entries, notes };
 }
