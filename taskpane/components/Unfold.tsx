@@ -18,7 +18,7 @@ export function Unfold({ label, fullLabel, title, onOpen, children }: UnfoldProp
   const opener = useRef<HTMLButtonElement>(null);
   const panel = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
-    if (isOpen) panel.current?.querySelector<HTMLElement>("input, button")?.focus();
+    if (isOpen) panel.current?.querySelector<HTMLElement>("input, select, button")?.focus();
   }, [isOpen]);
   const turn = (next: boolean) => {
     setOpen(next);
