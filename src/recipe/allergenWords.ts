@@ -7,5 +7,7 @@ export function allergenWords({ facts, allergenText }: Item): string {
   const certain = facts.allergens.join(", ");
   const byMaker = (facts.allergensByMaker ?? []).join(", ");
   if (byMaker === "") return certain === "" ? "none by its nature" : certain;
-  return `${certain === "" ? "" : `${certain}; `}depending on the maker: ${byMaker} (read the label)`;
+  return certain === ""
+    ? `depending on the maker: ${byMaker} (read the label)`
+    : `${certain}; depending on the maker: ${byMaker} (read the label)`;
 }

@@ -1,0 +1,62 @@
+/** The steps and formulas of WORKING. */
+export const workingSentences: Readonly<Record<string, string>> = {
+  "water in {name} (stays in pieces, none counts)":
+    "Wasser in {name} (bleibt in Stücken, keines zählt)",
+  "water in {name}": "Wasser in {name}",
+  "g × share of water": "g × Anteil Wasser",
+  "water in all": "Wasser insgesamt",
+  sum: "Summe",
+  "moles of {name}": "Mol {name}",
+  "g / molar mass": "g / molare Masse",
+  "molality of {name}": "Molalität von {name}",
+  "mol / kg of water": "mol / kg Wasser",
+  "particles per kg of water": "Teilchen je kg Wasser",
+  "Σ i × molality": "Σ i × Molalität",
+  "depression by the ideal law": "Erniedrigung nach dem idealen Gesetz",
+  "Kf × particles": "Kf × Teilchen",
+  "coldness θ of ice at {temperature}": "Kälte θ des Eises bei {temperature}",
+  "water held liquid by {name} at {temperature}":
+    "Wasser, das {name} bei {temperature} flüssig hält",
+  "water held liquid by all at {temperature}": "Wasser, das alle bei {temperature} flüssig halten",
+  "freezing point": "Gefrierpunkt",
+  "nothing is dissolved": "nichts ist gelöst",
+  "freezing point: there all the water is held": "Gefrierpunkt: Dort ist alles Wasser gehalten",
+  "θ such that Σ mol × w(θ) = water": "θ so, dass Σ mol × w(θ) = Wasser",
+  "colder than any curve was checked": "kälter, als die Kurven geprüft sind",
+  extrapolated: "fortgesetzt",
+  "real less ideal depression": "wirkliche weniger ideale Erniedrigung",
+  "solutes hold water, ions hold each other": "Gelöstes hält Wasser, Ionen halten einander",
+  "one standard uncertainty": "eine Standardunsicherheit",
+  "curves, mixing rule and ingredients": "Kurven, Mischungsregel und Zutaten",
+  "the other mixing rule differs by (part of the uncertainty)":
+    "die andere Mischungsregel weicht ab um (Teil der Unsicherheit)",
+  "what sugars, salts and alcohols do alone, summed, less all together":
+    "was Zucker, Salze und Alkohole einzeln tun, zusammen, weniger alle miteinander",
+  none: "keiner",
+  "freezing would end (Tm′)": "hier endete das Gefrieren (Tm′)",
+  "mean by mass of what is dissolved": "Mittel des Gelösten nach der Masse",
+  "held beyond the water there is, at Tm′": "mehr gehalten, als Wasser da ist, bei Tm′",
+  "held − water": "gehalten − Wasser",
+  "ice at {temperature}, share of the mix": "Eis bei {temperature}, Anteil der Mischung",
+  "ice at {temperature}, share of the water": "Eis bei {temperature}, Anteil des Wassers",
+  "share of the water × water / mix": "Anteil des Wassers × Wasser / Mischung",
+  "none can form": "keines kann entstehen",
+  "freezing ends (Tm′): colder changes nothing":
+    "das Gefrieren endet (Tm′): Kälter ändert nichts mehr",
+  "1 − held / water": "1 − gehalten / Wasser",
+  "glass transition of what is not frozen": "Glasübergang des Ungefrorenen",
+  "its viscosity, a decade either way": "seine Zähigkeit, auf eine Zehnerpotenz",
+  "log10 η = 12 − 17.44 d / (51.6 + d), d = T − Tg; at Tg and below a glass: 12":
+    "log10 η = 12 − 17,44 d / (51,6 + d), d = T − Tg; bei Tg und darunter ein Glas: 12",
+  "log10 of Pa·s": "log10 von Pa·s",
+  fraction: "Anteil",
+  firmness: "Festigkeit",
+  "that decade + {decades} × share of ice in the mix":
+    "diese Zehnerpotenz + {decades} × Anteil Eis in der Mischung",
+  texture: "Textur",
+  "by firmness: {scale}": "nach der Festigkeit: {scale}",
+  "by that decade: {scale}": "nach dieser Zehnerpotenz: {scale}",
+  "not said": "nicht gesagt",
+  "nothing is dissolved: ice below 0 °C, else water":
+    "nichts ist gelöst: unter 0 °C Eis, sonst Wasser",
+};
