@@ -1,5 +1,6 @@
 import type { Matrix } from "../../src/foundation/cell";
 import { callFunction } from "../../src/worksheet/callFunction";
+import { NONE_NAMED } from "./noneNamed";
 import type { RecipeInGrams } from "./toGrams";
 
 /** One thing to tell the eater, and the ingredients it comes from. */
@@ -41,7 +42,7 @@ export function eaterFacts({ items, grams }: RecipeInGrams, own: Matrix | null):
     return named === undefined ? [] : [[named, because] as const];
   });
   return {
-    allergens: grouped(allergens.filter(([named]) => named !== UNKNOWN)),
+    allergens: grouped(allergens.filter(([named]) => named !== UNKNOWN && named !== NONE_NAMED)),
     unknown: allergens.filter(([named]) => named === UNKNOWN).map(([, item]) => item),
     cautions: rows
       .filter(({ text, because }) => because !== EVERY && !ALLERGENS.test(text))

@@ -3,8 +3,16 @@ import type { PaneContext } from "../view";
 import { findRecipe } from "./findRecipe";
 import { nameKnower } from "./knownNames";
 import type { ColumnChoice } from "./recognised";
-import { useFollowedBlock } from "./useFollowedBlock";
+import { useFollowedBlock, type FollowedBlock } from "./useFollowedBlock";
 import { useOwnIngredients } from "./useOwnIngredients";
+
+const selectedCell = (followed: FollowedBlock | null) =>
+  followed?.active == null
+    ? null
+    : {
+        row: followed.block.top + followed.active.row,
+        column: followed.block.left + followed.active.column,
+      };
 
 /** The recipe under the selection, with own ingredients and the user's answers taken into account. */
 export function useRecipe(context: PaneContext, active: boolean) {
@@ -30,6 +38,8 @@ export function useRecipe(context: PaneContext, active: boolean) {
     recognition,
     fault: block.fault ?? own.fault,
     own,
+    /** The selected cell on its sheet; null until it was read. */
+    selected: selectedCell(followed),
     isKept: block.isKept,
     keep: block.keep,
     hold: block.hold,

@@ -1,11 +1,8 @@
-import { callFunction } from "../../src/worksheet/callFunction";
-import { isProblem } from "../../src/foundation/problem";
 import type { InsertOffer } from "../insert/insertOffer";
 import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
 import type { FigureLine } from "./figureLine";
 import { whyText } from "./whyText";
-import { formulaText } from "./formulaText";
 
 interface FigureRowProps {
   readonly context: PaneContext;
@@ -17,22 +14,11 @@ interface FigureRowProps {
   readonly onInsert: (open: boolean) => void;
 }
 
-/** The value a cell would get from the line's function, or null when the function does not give one. */
-function cellValue({ call }: FigureLine): number | string | null {
-  if (call === null) return null;
-  const value = callFunction(call.name, ...call.args)[0]?.[0] ?? null;
-  return isProblem(value) || typeof value === "boolean" ? null : value;
-}
-
-function offersOf(line: FigureLine, { words, numbers }: PaneContext): readonly InsertOffer[] {
-  const fromFunction = cellValue(line);
-  const offers: InsertOffer[] = [{ label: words.insert.value, content: line.value }];
-  if (fromFunction !== null && line.call !== null) {
-    const shows = typeof fromFunction === "number" ? numbers.plain(fromFunction) : fromFunction;
-    const content = formulaText(line.call.name, line.call.args);
-    offers.unshift({ label: words.insert.formula, content, shows });
-  }
-  return offers;
+function offersOf({ cell, value }: FigureLine, { words, numbers }: PaneContext): InsertOffer[] {
+  const asValue: InsertOffer = { label: words.insert.value, content: value };
+  if (cell === null) return [asValue];
+  const shows = typeof cell.shows === "number" ? numbers.plain(cell.shows) : cell.shows;
+  return [{ label: words.insert.formula, content: cell.formula, shows }, asValue];
 }
 
 /** A value with its unit and uncertainty, its source beneath, and the way into a cell. */
@@ -60,7 +46,7 @@ export function FigureRow({
             </span>
           </span>
         </div>
-        {host !== null && (
+        {host !== null && (line.cell !== null || typeof line.value === "number") && (
           <button
             type="button"
             class="small"

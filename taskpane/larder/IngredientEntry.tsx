@@ -1,31 +1,17 @@
 import { bibliography } from "../../src/foundation/bibliography";
 import { cautions } from "../../src/catalogue/cautions";
-import type { Allergen, Ingredient } from "../../src/catalogue/ingredient";
+import type { Ingredient } from "../../src/catalogue/ingredient";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
+import { allergenSentence } from "./allergenSentence";
+import { effectLines } from "./effectLines";
 import { FigureList } from "./FigureList";
 import { ingredientLines, measureLines } from "./ingredientLines";
+import { inMixLines } from "./inMixLines";
 
 interface IngredientEntryProps {
   readonly context: PaneContext;
   readonly ingredient: Ingredient;
-}
-
-/** "Allergens: milk, soy", "none of the major allergens", or "unknown", never nothing. */
-function allergenSentence(ingredient: Ingredient, { words }: PaneContext): string {
-  const { allergens, allergensByMaker = [] } = ingredient;
-  if (allergens === "unknown") return words.allergensUnknown;
-  const named = (keys: readonly Allergen[]) =>
-    keys.map((allergen) => words.allergenNames[allergen]).join(", ");
-  const byMaker =
-    allergensByMaker.length === 0 ? [] : [words.allergensByMaker(named(allergensByMaker))];
-  const certain =
-    allergens.length > 0
-      ? [words.allergens(named(allergens))]
-      : byMaker.length === 0
-        ? [words.allergensNone]
-        : [];
-  return [...certain, ...byMaker].join(". ");
 }
 
 /** What an ingredient is made of, how it is measured, and what to be careful about. */
@@ -44,8 +30,14 @@ export function IngredientEntry({ context, ingredient }: IngredientEntryProps) {
         </Notice>
       ))}
       <Notice tone={ingredient.allergens === "unknown" ? "warning" : "quiet"}>
-        {allergenSentence(ingredient, context)}
+        {allergenSentence({ kind: "ingredient", item: ingredient }, context)}
       </Notice>
+      <FigureList
+        context={context}
+        title={words.larder.effect.title}
+        subject={ingredient.name}
+        lines={[...effectLines(ingredient.name, words), ...inMixLines(ingredient, words)]}
+      />
       <FigureList
         context={context}
         title={words.composition}

@@ -2,8 +2,9 @@ import { bibliography } from "../../src/foundation/bibliography";
 import type { Solute } from "../../src/catalogue/solute";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
+import { effectLines } from "./effectLines";
 import { FigureList } from "./FigureList";
-import { soluteLines } from "./soluteLines";
+import { soluteLines, unknownFigures } from "./soluteLines";
 
 interface SoluteEntryProps {
   readonly context: PaneContext;
@@ -14,6 +15,7 @@ interface SoluteEntryProps {
 export function SoluteEntry({ context, solute }: SoluteEntryProps) {
   const { words, numbers } = context;
   const { curveRecord: record, hydrateOf } = solute;
+  const unknown = unknownFigures(solute, words);
   return (
     <>
       <p class="quiet">
@@ -27,10 +29,17 @@ export function SoluteEntry({ context, solute }: SoluteEntryProps) {
       )}
       <FigureList
         context={context}
+        title={words.larder.effect.title}
+        subject={solute.name}
+        lines={effectLines(solute.name, words)}
+      />
+      <FigureList
+        context={context}
         title={words.constants}
         subject={solute.name}
         lines={soluteLines(solute, words)}
       />
+      {unknown.length > 0 && <p class="quiet">{words.larder.unknown(unknown.join("; "))}</p>}
       <section>
         <h3>{words.curve.title}</h3>
         <p>

@@ -1,4 +1,5 @@
 import type { HowObtained } from "../../src/foundation/figure";
+import type { CellFormula } from "./cellFormula";
 
 /** One fact of an entry as it is listed: the number, and why it may be believed. */
 export interface FigureLine {
@@ -10,6 +11,6 @@ export interface FigureLine {
   readonly source: string;
   readonly obtained: HowObtained | null;
   readonly basis: string;
-  /** The function and the arguments that give this value in a cell; null when none does. */
-  readonly call: { readonly name: string; readonly args: readonly string[] } | null;
+  /** What gives this value in a cell; null when no function does. */
+  readonly cell: CellFormula | null;
 }

@@ -1,7 +1,18 @@
 import { NAMESPACE } from "../../src/worksheet/namespace";
 
-const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
+/** An argument as a cell would hold it: a text, a number, or a block of them. */
+export type FormulaArgument = Scalar | readonly (readonly Scalar[])[];
 
-/** A call as one types it: =RIME.SOLUTE("sucrose","molar mass"). */
-export const formulaText = (name: string, args: readonly string[]): string =>
-  `=${NAMESPACE}.${name}(${args.map(quoted).join(",")})`;
+type Scalar = string | number;
+
+const cellText = (cell: Scalar): string =>
+  typeof cell === "string" ? `"${cell.replace(/"/g, '""')}"` : String(cell);
+
+const argumentText = (argument: FormulaArgument): string =>
+  typeof argument === "object"
+    ? `{${argument.map((row) => row.map(cellText).join(",")).join(";")}}`
+    : cellText(argument);
+
+/** A call as one types it, without the "=": RIME.SOLUTE("sucrose","molar mass"). */
+export const callText = (name: string, args: readonly FormulaArgument[]): string =>
+  `${NAMESPACE}.${name}(${args.map(argumentText).join(",")})`;

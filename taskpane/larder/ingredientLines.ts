@@ -1,6 +1,8 @@
-import { bibliography } from "../../src/foundation/bibliography";
+import { bibliography, type SourceKey } from "../../src/foundation/bibliography";
+import type { HowObtained } from "../../src/foundation/figure";
 import type { Composition, Ingredient } from "../../src/catalogue/ingredient";
 import type { Words } from "../words/words";
+import { cellFormula } from "./cellFormula";
 import type { FigureLine } from "./figureLine";
 
 interface Part {
@@ -36,40 +38,41 @@ export function ingredientLines(ingredient: Ingredient, words: Words): readonly 
       source: bibliography[ingredient.source],
       obtained: ingredient.obtained,
       basis: ingredient.spread[component] === undefined ? "" : ingredient.spreadBasis,
-      call: { name: "INGREDIENT", args: [ingredient.name, component] },
+      cell: cellFormula("INGREDIENT", ingredient.name, component),
     }));
 }
 
 /** How a spoon or a cup of it weighs, and the alcohol by volume: what is known of that. */
 export function measureLines(ingredient: Ingredient, words: Words): readonly FigureLine[] {
-  const { gramsPerMl, gramsPerPiece, abvPercent, measuresSource, source } = ingredient;
-  const shared = { source: bibliography[measuresSource ?? source], obtained: null, basis: "" };
+  const { name, gramsPerMl, gramsPerPiece, abvPercent, measuresSource, source } = ingredient;
+  const measured = measuresSource ?? source;
+  const of = (from: SourceKey, obtained: HowObtained) => ({
+    source: bibliography[from],
+    obtained: from === "commonPractice" ? ("common practice" as const) : obtained,
+    uncertainty: null,
+    basis: "",
+    cell: null,
+  });
   const lines: FigureLine[] = [];
   if (gramsPerMl !== undefined) {
     lines.push({
-      ...shared,
+      ...of(measured, "computed here"), // print gives the weight of a cup
       label: words.bulkDensity,
       value: gramsPerMl.value,
       unit: "g/mL",
       uncertainty: gramsPerMl.value * gramsPerMl.relativeSpread,
       basis: words.bulkDensityBasis,
-      call: null,
+      cell: cellFormula("INGREDIENT", name, "g per mL"),
     });
   }
   if (gramsPerPiece !== undefined) {
     const { value, piece } = gramsPerPiece;
-    lines.push({ ...shared, label: piece, value, unit: "g", uncertainty: null, call: null });
+    const cell = cellFormula("INGREDIENT", name, "g per piece");
+    lines.push({ ...of(measured, "from the source"), label: piece, value, unit: "g", cell });
   }
   if (abvPercent !== undefined) {
-    lines.push({
-      ...shared,
-      source: bibliography[source],
-      label: words.alcoholByVolume,
-      value: abvPercent,
-      unit: "% vol",
-      uncertainty: null,
-      call: null,
-    });
+    const shared = of(source, ingredient.obtained);
+    lines.push({ ...shared, label: words.alcoholByVolume, value: abvPercent, unit: "% vol" });
   }
   return lines;
 }

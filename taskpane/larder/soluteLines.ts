@@ -2,6 +2,7 @@ import { bibliography } from "../../src/foundation/bibliography";
 import type { Figure } from "../../src/foundation/figure";
 import type { Solute } from "../../src/catalogue/solute";
 import type { Words } from "../words/words";
+import { cellFormula } from "./cellFormula";
 import type { FigureLine } from "./figureLine";
 
 /** What RIME.SOLUTE calls each figure of a solute. */
@@ -31,7 +32,7 @@ function lineOf(solute: Solute, key: FigureKey, figure: Figure, words: Words): F
     source: bibliography[figure.source],
     obtained: figure.obtained,
     basis: figure.basis,
-    call: { name: "SOLUTE", args: [solute.name, PROPERTIES[key]] },
+    cell: cellFormula("SOLUTE", solute.name, PROPERTIES[key]),
   };
 }
 
@@ -42,3 +43,7 @@ export function soluteLines(solute: Solute, words: Words): readonly FigureLine[]
     return figure === undefined ? [] : [lineOf(solute, key, figure, words)];
   });
 }
+
+/** Those that the catalogue does not have: to be said rather than left out. */
+export const unknownFigures = (solute: Solute, words: Words): readonly string[] =>
+  KEYS.filter((key) => solute[key] === undefined).map((key) => words.soluteFigures[key]);

@@ -1,5 +1,6 @@
 import { steer } from "./english/steer";
 import { batch } from "./english/batch";
+import { larder } from "./english/larder";
 import { notebook } from "./english/notebook";
 import { curves } from "./english/curves";
 import { readThrough } from "./english/readThrough";
@@ -322,6 +323,7 @@ export const english = {
 
   batch,
   curves,
+  larder,
   notebook,
   readThrough,
   steer,

@@ -1,5 +1,6 @@
 import { steer } from "./german/steer";
 import { batch } from "./german/batch";
+import { larder } from "./german/larder";
 import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { readThrough } from "./german/readThrough";
@@ -333,6 +334,7 @@ export const german: Words = {
 
   batch,
   curves,
+  larder,
   notebook,
   readThrough,
   steer,
