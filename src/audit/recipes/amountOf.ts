@@ -34,7 +34,7 @@ function unitOf(
     const unit = typeof text === "string" ? unitFromWord(text) : null;
     if (unit !== null) return unit;
   }
-  return unitFromFormat(format) ?? recipe.unit;
+  return unitFromFormat(format) ?? name.unit ?? recipe.unit;
 }
 
 function toGrams(

@@ -1,7 +1,9 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { amountColumns } from "./amountColumns";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { FinderContext } from "./finderContext";
+import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import {
@@ -13,7 +15,7 @@ import {
   type Segment,
 } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { isShare } from "./unit";
+import { isMass, isShare, unitFromHeader, type AmountUnit } from "./unit";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -56,27 +58,6 @@ function rolesBeside(
   return roles;
 }
 
-/** The columns of amounts: those whose header says so; without such a header the only column of numbers. */
-function amountColumns(
-  sheet: WorkbookSheet,
-  segment: Segment,
-  items: readonly number[],
-  roles: Map<number, Role>,
-): number[] {
-  const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
-  const beside = columnsOfList(sheet, segment, items).filter((column) => filled(column) > 0);
-  const named = beside.filter((column) => roles.get(column) === "amount");
-  if (named.length > 0) return named;
-  const plain = beside.filter(
-    (column) => (roles.get(column) ?? "other") === "other" && filled(column) * 2 >= items.length,
-  );
-  const unspoken = plain.filter(
-    (column) => headerRole(textAt(sheet, segment.headerRow ?? -1, column)) === null,
-  );
-  const numbers = beside.filter((column) => filled(column) * 2 >= items.length);
-  return unspoken.length === 1 && numbers.length === 1 ? unspoken : [];
-}
-
 /** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
 function isRecipe(
   context: FinderContext,
@@ -90,25 +71,41 @@ function isRecipe(
   return known >= 2 && known * 2 >= used.length;
 }
 
+function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
+  const { item, unit } = nameInList(textAt(sheet, row, column), check);
+  return { row, column, item, ...(unit !== null && { unit }) };
+}
+
+/** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
+function unitOfList(
+  sheet: WorkbookSheet,
+  { headerRow, column }: Segment,
+  names: readonly RecipeName[],
+  totals: readonly number[],
+): AmountUnit | null {
+  const first = names[0]?.unit;
+  if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
+  const labels = [headerRow ?? -1, ...totals].map((row) => textAt(sheet, row, column));
+  return labels.map(unitFromHeader).find((unit) => unit !== null && isMass(unit)) ?? null;
+}
+
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
   const { items, totals } = itemsAndTotals(context, segment);
   const roles = rolesBeside(sheet, segment, items);
-  const columns = amountColumns(sheet, segment, items, roles);
+  const columns = amountColumns(sheet, segment, items, {
+    roles,
+    beside: columnsOfList(sheet, segment, items),
+  });
   const { column, headerRow } = segment;
   const names = items
     .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
-    .map((row) => ({ row, column, item: textAt(sheet, row, column) }));
+    .map((row) => nameAt(context, row, column));
   if (columns.length === 0 || names.length < 2 || !isRecipe(context, names, columns)) return null;
-  const recipes = columns.map((line) =>
-    recipeInColumn(
-      sheet,
-      headerRow,
-      line,
-      names.map(({ row }) => row),
-    ),
-  );
+  const rows = names.map(({ row }) => row);
+  const unit = unitOfList(sheet, segment, names, totals);
+  const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
   const masses = recipes.filter(({ unit }) => !isShare(unit));
   return {
     sheet,

@@ -78,6 +78,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "total",
     /^((grand|batch|mix|recipe) )?(sub ?-?)?(totals?|sum|summe|gesamt(menge|gewicht|masse)?|zwischensumme|insgesamt)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
   ],
+  [
+    "total",
+    /^((sub ?-?totals?|zwischensumme)\b.{0,30}|(totals?|sum|summe) (of )?(the )?(all )?(ingredients?|liquids?|powders?|dry (ingredients|goods|mix)|wet ingredients|dairy|fruits?|flüssigkeiten|trockene zutaten|zutaten))$/,
+  ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
   [
     "composition",

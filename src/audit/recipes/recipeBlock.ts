@@ -13,6 +13,8 @@ export interface Place {
 export interface RecipeName extends Place {
   /** What the recipe functions are asked for: the cell's text, a unit at its end left out. */
   readonly item: string;
+  /** A unit that stands with the name, as in "Water (kg)". */
+  readonly unit?: AmountUnit;
 }
 
 /** One recipe of a block: a column of amounts when names run down, a row of them when names run across. */

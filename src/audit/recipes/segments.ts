@@ -2,10 +2,14 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headerRole";
+import { nameInList } from "./nameInList";
 
 /** Amounts stand at most this far beside the names. */
 const REACH_LEFT = 2;
 const REACH_RIGHT = 12;
+
+/** Labels among ingredients that say something of one: no ingredients themselves. */
+const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles"]);
 
 /** Labels that end a list of ingredients, since what follows are answers. */
 const ANSWER_ROLES = new Set<Role>([
@@ -79,14 +83,22 @@ interface Items {
   readonly totals: readonly number[];
 }
 
+const isKnownName = ({ check }: FinderContext, text: string): boolean =>
+  check(nameInList(text, check).item).kind !== "unknown";
+
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
-function groupsOf({ sheet, check }: FinderContext, { rows, column }: Segment): Items[] {
+function groupsOf(context: FinderContext, { rows, column }: Segment): Items[] {
+  const { sheet } = context;
   const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
   let previous: number | null = null;
   for (const row of rows) {
-    const role = headerRole(textAt(sheet, row, column));
-    const isAnswer = role !== null && ANSWER_ROLES.has(role);
-    if (isAnswer && check(textAt(sheet, row, column)).kind === "unknown") break;
+    const text = textAt(sheet, row, column);
+    const role = isKnownName(context, text) ? null : headerRole(text);
+    if (role !== null && ANSWER_ROLES.has(role)) break;
+    if (role !== null && SAID_OF_ONE.has(role)) {
+      previous = row;
+      continue;
+    }
     const last = groups.at(-1);
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
@@ -102,13 +114,13 @@ function groupsOf({ sheet, check }: FinderContext, { rows, column }: Segment): I
  * its names are known: yields, rents and notes stand there too.
  */
 export function itemsAndTotals(context: FinderContext, segment: Segment): Items {
-  const { sheet, check } = context;
+  const { sheet } = context;
   const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
   const items = [...first.items];
   const totals = [...first.totals];
   for (const group of more) {
-    const known = group.items.filter(
-      (row) => check(textAt(sheet, row, segment.column)).kind !== "unknown",
+    const known = group.items.filter((row) =>
+      isKnownName(context, textAt(sheet, row, segment.column)),
     );
     if (known.length * 2 < group.items.length || (known.length === 0 && group.totals.length === 0))
       break;

@@ -34,16 +34,22 @@ export function unitFromWord(word: string): AmountUnit | null {
   return HOUSEHOLD.test(plain) ? { household: plain.replace(/\.$/, "") } : null;
 }
 
+/** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
+const UNIT_FIRST = /^(\S+?)\s*(?:\/|\b(?:for|per|pro|je|auf|of|in|für)\b)/;
+const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
+
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
-  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]\s*$/.exec(plain)?.[1];
-  const last = /(?:\bin|,|\/|;|:)?\s*(\S+)$/.exec(plain)?.[1];
-  for (const word of [bracketed, last, plain]) {
+  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1];
+  // After a number it is how much of something else: "for 10 kg".
+  const last = /\d\s*\S+$/.test(plain) ? undefined : UNIT_LAST.exec(plain)?.[1];
+  for (const word of [bracketed, plain, UNIT_FIRST.exec(plain)?.[1], last]) {
     const unit = word === undefined ? null : unitFromWord(word);
     if (unit !== null) return unit;
   }
-  return /\b(grams?|gramm)\b/.test(plain) ? "g" : null;
+  if (/\b(grams?|gramm)\b/.test(plain)) return "g";
+  return /%|\b(per ?cent|prozent)\b/.test(plain) ? "%" : null;
 }
 
 /** The unit a number format shows: `0 "g"`, `0.0 %`. Null when it shows none. */

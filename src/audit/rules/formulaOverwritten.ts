@@ -12,6 +12,7 @@ function findIn(line: FilledLine): Finding[] {
   return strangers.flatMap((place) => {
     const cell = sheet.cellAt(place.row, place.column);
     if (cell?.formula !== undefined || typeof cell?.value !== "number") return [];
+    if (cell.value === 0) return []; // what is free, or not there, is typed as 0
     const formula = patternAt(line, place);
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} is the number ${cell.value} among formulas: it does not follow when the recipe changes.`,

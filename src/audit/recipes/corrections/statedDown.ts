@@ -2,6 +2,7 @@ import { isBlank, looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headerRole";
 import type { Recipe, RecipeBlock } from "../recipeBlock";
+import { nameInList } from "../nameInList";
 import { recipeInColumn } from "../recipeInColumn";
 import { lineOfNames } from "./lineOfNames";
 import { rangeLines } from "./rangeLines";
@@ -68,7 +69,11 @@ export function statedDown(context: FinderContext, stated: StatedRecipe): Recipe
     layout: "down",
     range: { top, left, bottom: last, right },
     headerRow,
-    names: items.map((row) => ({ row, column, item: textAt(sheet, row, column) })),
+    names: items.map((row) => ({
+      row,
+      column,
+      item: nameInList(textAt(sheet, row, column), check).item,
+    })),
     recipes: amounts.map((line): Recipe => {
       const read = recipeInColumn(sheet, headerRow, line, items);
       return unit === null ? read : { ...read, unit, unitAssumed: false, unitStated: true };

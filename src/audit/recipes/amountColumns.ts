@@ -1,0 +1,45 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { looksNumeric, textAt } from "./cells";
+import { headerRole, type Role } from "./headerRole";
+import type { Segment } from "./segments";
+
+/** What stands beside a list of names. */
+export interface Beside {
+  readonly roles: ReadonlyMap<number, Role>;
+  readonly beside: readonly number[];
+}
+
+/** What may stand beside recipes that are headed by their titles only. */
+const BESIDE_TITLES = new Set<Role | null>(["price", "total", "unit", "other", null]);
+
+/** Amounts stand right of their names; left of them only where there are none to the right. */
+function preferRight(columns: readonly number[], names: number): number[] {
+  const right = columns.filter((column) => column > names);
+  return right.length > 0 ? right : [...columns];
+}
+
+/**
+ * The columns of amounts: those whose header says so; else the only column of numbers; else all columns that
+ * are headed by words of which nothing is known, as titles of recipes are.
+ */
+export function amountColumns(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+  { roles, beside }: Beside,
+): number[] {
+  const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
+  const numeric = beside.filter((column) => filled(column) > 0);
+  const named = numeric.filter((column) => roles.get(column) === "amount");
+  if (named.length > 0) return preferRight(named, segment.column);
+  const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
+  const unspoken = numeric.filter((column) => spoken(column) === null);
+  const half = (column: number) => filled(column) * 2 >= items.length;
+  const numbers = numeric.filter(half);
+  if (numbers.length === 1) return unspoken.filter(half);
+  const titled = unspoken.filter(
+    (column) => filled(column) >= 2 && textAt(sheet, segment.headerRow ?? -1, column) !== "",
+  );
+  const isOfRecipes = numeric.every((column) => BESIDE_TITLES.has(spoken(column)));
+  return isOfRecipes ? preferRight(titled, segment.column) : [];
+}
