@@ -4,10 +4,10 @@ import type { Mix } from "./mix";
 import { textureOf, type UnfrozenPhase } from "./texture";
 import { line, shown, type WorkingLine } from "./workingLine";
 
-/** "1.5 pours, 2.9 spoons, …, above snaps": a scale as one would read it out. */
+/** "pours below 1.5, spoons below 2.9, …, rock-hard above": a scale as one would read it out. */
 const readOut = (scale: readonly TextureStep[]): string =>
   scale
-    .map(({ below, word }) => (below < Infinity ? `${below} ${word}` : `above ${word}`))
+    .map(({ below, word }) => (below < Infinity ? `${word} below ${below}` : `${word} above`))
     .join(", ");
 
 function viscosityLines(temperatureC: number, unfrozen: UnfrozenPhase): WorkingLine[] {

@@ -63,7 +63,7 @@ export function HoursPart({ context, mix }: BatchProps) {
           )}
         </p>
       )}
-      {isProblem(answer) && <p class="fault">{answer.message}</p>}
+      {isProblem(answer) && <p class="fault">{words.said(answer.message)}</p>}
       <p class="quiet">{texts.household}</p>
     </details>
   );

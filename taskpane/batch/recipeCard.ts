@@ -3,7 +3,6 @@ import { worksheetFunctions } from "../../src/worksheet/functions";
 import { allergenText } from "../bowl/allergenText";
 import { eaterFacts } from "../bowl/eaterFacts";
 import { askMix, firstNumber, rowsOf, type RecipeMix } from "../bowl/askMix";
-import { firmnessText } from "../notebook/firmnessText";
 import type { PaneContext } from "../view";
 import { householdAmount } from "./household";
 
@@ -42,9 +41,7 @@ function expectedOf(mix: RecipeMix, servingC: number, { words, numbers }: PaneCo
     ...(ice === null || band === null
       ? []
       : [[texts.ice(temperature), numbers.withBand(ice * 100, band * 100, "%")] as const]),
-    ...(typeof word === "string"
-      ? [[texts.texture(temperature), firmnessText(word, words)] as const]
-      : []),
+    ...(typeof word === "string" ? [[texts.texture(temperature), words.said(word)] as const] : []),
   ];
 }
 
@@ -77,7 +74,7 @@ export function recipeCard(
     expected: expectedOf(mix, servingC, context),
     germs: texts.germs,
     cautions: [
-      ...facts.cautions.map(({ text }) => text),
+      ...facts.cautions.map(({ text }) => words.said(text)),
       ...facts.allergens.map(
         ({ text, items }) =>
           `${words.eater.allergens} ${allergenText(text, words)} (${items.join(", ")})`,

@@ -17,9 +17,9 @@ export function Cautions({ context, facts }: CautionsProps) {
       <h3>{words.eater.title}</h3>
       {cautions.map(({ text, items, source }) => (
         <Notice key={text} tone="warning">
-          {text}
+          {words.said(text)}
           <p class="figure-why">
-            {items.join(", ")} · {source}
+            {items.map(words.said).join(", ")} · {words.said(source)}
           </p>
         </Notice>
       ))}
@@ -44,7 +44,7 @@ export function Cautions({ context, facts }: CautionsProps) {
         <summary>{words.eater.general}</summary>
         <ul class="eater-general">
           {general.map((text) => (
-            <li key={text}>{text}</li>
+            <li key={text}>{words.said(text)}</li>
           ))}
         </ul>
       </details>

@@ -69,7 +69,7 @@ export function ColdTable({ context, answers }: ColdTableProps) {
       </table>
       {sentences([...cellsOf(serving), ...cellsOf(storage)]).map((sentence) => (
         <p key={sentence} class="fault">
-          {sentence}
+          {words.said(sentence)}
         </p>
       ))}
     </>

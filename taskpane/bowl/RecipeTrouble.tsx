@@ -21,7 +21,7 @@ export function RecipeTrouble({ context, recipe, own, sentence }: RecipeTroubleP
   return (
     <>
       <div role="status">
-        <Notice tone="trouble">{sentence}</Notice>
+        <Notice tone="trouble">{words.said(sentence)}</Notice>
       </div>
       {faulty.length > 0 && (
         <div class="buttons trouble-cells">

@@ -18,7 +18,7 @@ export function TargetCheck({ context, target, check }: TargetCheckProps) {
   return (
     <div class="target-check" role="status">
       <Notice tone={tone}>
-        <strong>{sentence}</strong>
+        <strong>{words.said(sentence)}</strong>
         <p class="figure-why">
           {words.target.asks[target.basis](
             numbers.percent(target.iceFrom),

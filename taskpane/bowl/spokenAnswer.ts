@@ -10,14 +10,18 @@ export function spokenAnswer(
   { words, numbers }: PaneContext,
 ): string {
   const trouble = recipeTrouble(answers.waterGrams, answers.freezingPointC);
-  if (trouble !== null) return `${title}: ${trouble}`;
+  if (trouble !== null) return `${title}: ${words.said(trouble)}`;
   const { freezingPointC: point, check } = answers;
   const ice =
     typeof point === "number"
       ? `${words.freezingPoint} ${numbers.fixed(point, 2)} °C.`
       : isProblem(point)
-        ? point.message
+        ? words.said(point.message)
         : words.noAnswer;
-  const verdict = isProblem(check) ? check.message : check === null ? "" : `${String(check)}.`;
+  const verdict = isProblem(check)
+    ? words.said(check.message)
+    : check === null
+      ? ""
+      : `${words.said(String(check))}.`;
   return `${title}: ${ice} ${verdict}`.trim();
 }

@@ -59,7 +59,7 @@ function freezingLines(name: string, words: Words): readonly FigureLine[] {
   }
   // Dry things have no freezing point to speak of: only a liquid that does not freeze is news.
   if (!isProblem(point) || point.kind !== "outsideValidity") return [];
-  const source = point.message.replace(/^grams: /, "");
+  const source = words.said(point.message.replace(/^grams: /, ""));
   const why = { source, obtained: null, basis: "" };
   return [{ label: freezesFrom, value: never, unit: "", uncertainty: null, cell: null, ...why }];
 }

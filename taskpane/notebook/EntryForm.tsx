@@ -7,7 +7,6 @@ import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import type { NotebookEntry } from "./entry";
-import { firmnessText } from "./firmnessText";
 import { forecastOf } from "./forecast";
 import { mixText } from "./mixText";
 
@@ -46,7 +45,7 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
       mix: mixText(recipe),
       forecastC: forecast.pointC,
       forecastBandK: forecast.bandK,
-      firmnessForecast: firmnessText(forecast.firmness, words),
+      firmnessForecast: words.said(forecast.firmness),
     });
     if (isWritten) setFound(NOTHING);
   };
@@ -68,7 +67,7 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
           : texts.forecast(numbers.withBand(forecast.pointC, forecast.bandK, "°C"))}{" "}
         {forecast.brix !== null && texts.brixForecast(numbers.fixed(forecast.brix, 1))}{" "}
         {forecast.firmness !== "" &&
-          texts.firmnessForecast(firmnessText(forecast.firmness, words), numbers.plain(atC))}
+          texts.firmnessForecast(words.said(forecast.firmness), numbers.plain(atC))}
       </p>
       <div class="fields even">
         <NumberField
@@ -105,7 +104,7 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
         options={[
           { value: "", label: texts.notFelt },
           ...FIRMNESS.map((word) => {
-            const label = firmnessText(word, words);
+            const label = words.said(word);
             return { value: label, label };
           }),
         ]}

@@ -31,11 +31,11 @@ export function FindingItem({ context, finding, onGo, children }: FindingItemPro
       >
         {place}
       </button>
-      <p>{finding.message}</p>
+      <p>{words.said(finding.message)}</p>
       <p class="finding-effect">
         {finding.effect === null ? words.readThrough.noEffect : effectText(finding.effect, context)}
       </p>
-      {finding.fix !== undefined && <p class="quiet">{words.readThrough.fix(finding.fix)}</p>}
+      {finding.fix !== undefined && <p class="quiet">{words.readThrough.fix(words.said(finding.fix))}</p>}
       {children}
     </li>
   );

@@ -40,7 +40,7 @@ export function askExchange(
   const place = known >= 0 ? known : lines.length - 1;
   const chosen = { away, leftGrams: 0, by: place, servingC, keepsSweetness };
   const exchange = substitution(question, chosen);
-  if (isProblem(exchange)) return exchange.message;
+  if (isProblem(exchange)) return context.words.said(exchange.message);
   const wishes = exchange.wishes.map((wish) => named(wish, context));
   return { question: exchange, lines, wishes, steered: steer(exchange), servingC };
 }

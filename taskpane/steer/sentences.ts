@@ -11,7 +11,7 @@ export function outcomeSentence(
 ): string {
   const texts = context.words.steer;
   const { steered, wishes } = asked;
-  if (steered.kind === "refused") return steered.sentence;
+  if (steered.kind === "refused") return context.words.said(steered.sentence);
   if (steered.kind === "disagreeing") return texts.disagreeing;
   if (steered.kind === "obstacle") {
     const { wish, side, wanted, reachable } = steered.obstacle;

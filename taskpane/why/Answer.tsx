@@ -28,7 +28,7 @@ export function Answer({ context, definition, explanation }: AnswerProps) {
   if (!isBlock && isProblem(first)) {
     return (
       <Notice tone="trouble">
-        {words.why.refused} {first.message}
+        {words.why.refused} {words.said(first.message)}
       </Notice>
     );
   }
@@ -39,7 +39,7 @@ export function Answer({ context, definition, explanation }: AnswerProps) {
         <strong>
           {isBlock
             ? words.why.moreCells(answer.length, columns)
-            : `${valueText(first, context)}${typeof first === "number" ? unit : ""}`}
+            : `${words.said(valueText(first, context))}${typeof first === "number" ? unit : ""}`}
         </strong>
       </p>
       {ideal !== null && (

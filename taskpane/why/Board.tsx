@@ -9,8 +9,10 @@ interface BoardProps {
 
 /** The working, one line after the other as on a board; the sources stand once, at its foot. */
 export function Board({ context, lines }: BoardProps) {
-  const { words } = context;
+  const { words, numbers } = context;
   const sources = [...new Set(lines.map(({ source }) => source).filter((each) => each !== ""))];
+  const mark = numbers.plain(0.5).charAt(1);
+  const localised = (sum: string) => sum.replace(/(\d)\.(?=\d)/g, `$1${mark}`);
   const marks = new Map(sources.map((source, at) => [source, at + 1]));
   return (
     <section class="why-board">
@@ -19,12 +21,12 @@ export function Board({ context, lines }: BoardProps) {
       <ol>
         {lines.map(({ step, formula, numbers: sum, result, unit, source }, at) => (
           <li key={at}>
-            <span class="why-step">{step}</span>
-            <span class="why-formula">{formula}</span>
+            <span class="why-step">{words.said(step)}</span>
+            <span class="why-formula">{words.said(formula)}</span>
             <span class="why-sum">
-              {sum !== "" && sum !== valueText(result, context) && <code>{sum} = </code>}
+              {sum !== "" && sum !== valueText(result, context) && <code>{localised(sum)} = </code>}
               <strong>
-                {valueText(result, context)} {unit}
+                {words.said(valueText(result, context))} {words.said(unit)}
               </strong>
               {marks.has(source) && <sup>{marks.get(source)}</sup>}
             </span>
@@ -34,7 +36,7 @@ export function Board({ context, lines }: BoardProps) {
       <h3>{words.why.sources}</h3>
       <ol class="why-sources">
         {sources.map((source) => (
-          <li key={source}>{source}</li>
+          <li key={source}>{words.said(source)}</li>
         ))}
       </ol>
     </section>

@@ -40,7 +40,9 @@ export function Explained({ context, definition, call, args, shown }: ExplainedP
   );
   const { answer, recipes, board, boardTrouble } = explanation;
   const now = answer[0]?.[0] ?? null;
-  const spoken = isProblem(now) ? now.message : `${words.why.answers} ${valueText(now, context)}`;
+  const spoken = isProblem(now)
+    ? words.said(now.message)
+    : `${words.why.answers} ${words.said(valueText(now, context))}`;
   useEffect(() => announce(spoken), [announce, spoken]);
   return (
     <>
@@ -71,7 +73,9 @@ export function Explained({ context, definition, call, args, shown }: ExplainedP
           onChange={setRecipe}
         />
       )}
-      {boardTrouble !== null && !isProblem(now) && <Notice tone="note">{boardTrouble}</Notice>}
+      {boardTrouble !== null && !isProblem(now) && (
+        <Notice tone="note">{words.said(boardTrouble)}</Notice>
+      )}
       {board.length > 0 && <Board context={context} lines={board} />}
     </>
   );

@@ -6,7 +6,7 @@ const FEW = 6;
 
 function cellText(cell: Cell, { words, numbers }: PaneContext): string {
   if (cell === null) return words.why.blank;
-  if (isProblem(cell)) return cell.message;
+  if (isProblem(cell)) return words.said(cell.message);
   return typeof cell === "number" ? numbers.plain(cell) : String(cell);
 }
 

@@ -11,6 +11,8 @@ const plural = (count: number, one: string, many: string): string =>
 /** The pane in English: the language that defines which sentences there are. */
 export const english = {
   language: "en",
+  /** What a function says: they speak English. */
+  said: (sentence: string) => sentence,
   tabs: "Views",
   views: {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },

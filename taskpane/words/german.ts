@@ -5,14 +5,17 @@ import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { readThrough } from "./german/readThrough";
 import { why } from "./german/why";
+import { allergenNames } from "../../src/worksheet/words/german/allergenNames";
+import { germanSentence } from "../../src/worksheet/words/germanSentences";
 import type { Words } from "./words";
 
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
-/** The pane in German. The worksheet functions' own sentences are English so far. */
+/** The pane in German, and what the functions say, which speak English. */
 export const german: Words = {
   language: "de",
+  said: germanSentence,
   tabs: "Ansichten",
   views: {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
@@ -106,22 +109,7 @@ export const german: Words = {
   allergensNone:
     "Von Natur aus keines der wichtigen Allergene; Spuren aus der Verarbeitung lassen sich nicht berechnen.",
   allergensUnknown: "Allergene: unbekannt. Lesen Sie das Etikett dessen, was Sie verwenden.",
-  allergenNames: {
-    milk: "Milch",
-    egg: "Ei",
-    fish: "Fisch",
-    crustaceans: "Krebstiere",
-    molluscs: "Weichtiere",
-    "tree nuts": "Schalenfrüchte",
-    peanuts: "Erdnüsse",
-    "gluten cereals": "glutenhaltiges Getreide",
-    soy: "Soja",
-    sesame: "Sesam",
-    celery: "Sellerie",
-    mustard: "Senf",
-    lupin: "Lupine",
-    sulphites: "Sulfite",
-  },
+  allergenNames,
   obtained: {
     "from the source": "aus der Quelle",
     "computed here": "hier aus der Quelle berechnet",

@@ -117,7 +117,7 @@ describe("parts of a sentence", () => {
     ],
     [
       'items: "is expected" is neither in the catalogue nor an own ingredient; the nearest name is "a", "b" or "c".',
-      "items: „is expected“ steht weder im Verzeichnis noch unter den eigenen Zutaten; am nächsten kommt „a“, „b“ oder „c“.",
+      "items: „is expected“ steht weder im Katalog noch unter den eigenen Zutaten; am nächsten kommt „a“, „b“ oder „c“.",
     ],
     ["Allergens: milk, tree nuts.", "Allergene: Milch, Schalenfrüchte."],
     [

@@ -14,7 +14,7 @@ export const texture = defineFunction({
   sources: ["commonPractice", "gordonTaylor1952", "wlf1955"],
   example: { formula: '=RIME.TEXTURE({"water";"sucrose"},{200;70},-13)', from: "common practice" },
   method:
-    "With ice, by firmness = decade of the viscosity of what is not frozen + 5 × share of ice in the mix: below 1.5 pours, 2.9 spoons, 4.2 scoops, 6.5 bites, above rock-hard. Without, by that decade: below 1 flows, 3 squeezes, 7 pulls, 10 cuts, above snaps. The decade follows from the distance to the glass transition (± 1). A scale of this program's own around textbook mixes, common practice; a word beside a limit may be its neighbour. Air and fat soften, pieces and gums harden: they are not counted. The reason stands in WORKING.",
+    "With ice, by firmness = decade of the viscosity of what is not frozen + 5 × share of ice in the mix: pours below 1.5, spoons below 2.9, scoops below 4.2, bites below 6.5, rock-hard above. Without, by that decade: flows below 1, squeezes below 3, pulls below 7, cuts below 10, snaps above. The decade follows from the distance to the glass transition (± 1). A scale of this program's own around textbook mixes, common practice; a word beside a limit may be its neighbour. Air and fat soften, pieces and gums harden: they are not counted. The reason stands in WORKING.",
   seeAlso: ["WORKING", "CHECK", "ICEFRACTION"],
   compute: ({ mix, temperature: temperatureC }) =>
     andThen(textureOf(mix, temperatureC), ({ word }) => word),

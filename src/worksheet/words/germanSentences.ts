@@ -3,6 +3,7 @@ import { argumentSentences } from "./german/arguments";
 import { cautionSentences } from "./german/cautions";
 import { ownRangeSentences } from "./german/ownRanges";
 import { recipeSentences } from "./german/recipes";
+import { textureWords } from "./german/textureWords";
 import { workingSentences } from "./german/working";
 import { sentenceTranslator, type SentenceLanguage } from "./sentenceTranslator";
 
@@ -29,6 +30,7 @@ export const germanLanguage: SentenceLanguage = {
       mass: "die Masse",
       cost: "die Kosten",
     },
+    texture: textureWords,
     allergens: allergenNames,
     byMaker: allergenNames,
   },

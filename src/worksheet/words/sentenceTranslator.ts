@@ -82,19 +82,17 @@ export function sentenceTranslator(
       .replace(/"([^"]*)"/g, `${quotes[0]}$1${quotes[1]}`)
       .replaceAll(`${quotes[1]} or `, `${quotes[1]} ${language.or} `);
 
-  const listed = (text: string): string =>
-    text
-      .split(", ")
-      .map((each) => translated(each) ?? plain(each))
-      .join(", ");
+  /** A list of words or of sentences' parts; null when one of them is something else. */
+  function listed(text: string, word: (each: string) => string | null | undefined): string | null {
+    const words = text.split(", ").map(word);
+    return words.every((each) => typeof each === "string") ? words.join(", ") : null;
+  }
 
-  const part = (text: string, name: string): string => {
-    const words = text.split(", ").map((word) => vocabulary[name]?.[word]);
-    if (words.every((word) => word !== undefined)) return words.join(", ");
-    const known = translated(text);
-    if (known !== null) return known;
-    return text.includes('"') ? quoted(text) : listed(text);
-  };
+  const part = (text: string, name: string): string =>
+    listed(text, (each) => vocabulary[name]?.[each]) ??
+    listed(text, translated) ??
+    translated(text) ??
+    (text.includes('"') ? quoted(text) : plain(text));
 
   function whole(sentence: string): string | null {
     for (const { english, holes, other } of templates) {

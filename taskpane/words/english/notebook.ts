@@ -15,19 +15,6 @@ export const notebook = {
   noForecast: "There is no forecast for first ice of this mix.",
   firmnessForecast: (word: string, temperature: string) =>
     `Firmness at ${temperature} °C: ${word}.`,
-  /** The words of RIME.TEXTURE. */
-  firmnessWords: {
-    pours: "pours",
-    spoons: "spoons",
-    scoops: "scoops",
-    bites: "bites",
-    "rock-hard": "rock-hard",
-    flows: "flows",
-    squeezes: "squeezes",
-    pulls: "pulls",
-    cuts: "cuts",
-    snaps: "snaps",
-  },
   brixForecast: (brix: string) => `A refractometer should read ${brix} °Bx.`,
   write: "Write it down",
   nothingToWrite: "Enter at least one measurement or a note.",

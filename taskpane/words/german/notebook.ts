@@ -17,18 +17,6 @@ export const notebook: Words["notebook"] = {
   noForecast: "Für das erste Eis dieser Mischung gibt es keine Vorhersage.",
   firmnessForecast: (word: string, temperature: string) =>
     `Festigkeit bei ${temperature} °C: ${word}.`,
-  firmnessWords: {
-    pours: "gießbar",
-    spoons: "löffelweich",
-    scoops: "portionierbar",
-    bites: "bissfest",
-    "rock-hard": "steinhart",
-    flows: "fließt",
-    squeezes: "lässt sich drücken",
-    pulls: "zäh, zieht sich",
-    cuts: "schnittfest",
-    snaps: "bricht",
-  },
   brixForecast: (brix: string) => `Ein Refraktometer sollte ${brix} °Bx zeigen.`,
   write: "Aufschreiben",
   nothingToWrite: "Tragen Sie mindestens eine Messung oder eine Notiz ein.",

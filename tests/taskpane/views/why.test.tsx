@@ -87,6 +87,21 @@ test("a cell without our functions says so, in German too", async () => {
   expect(await screen.findByText(/Ices!B3 enthält keine unserer Funktionen/)).toBeTruthy();
 });
 
+test("the working is read in German, with a decimal comma", async () => {
+  open(withFormula(`=RIME.FREEZINGPOINT(A1:A2,B1:B2) → ${point}`), "B3", "de");
+  await screen.findByText("Erniedrigung nach dem idealen Gesetz");
+  expect(bodyText()).toContain("70 / 342,297");
+  expect(bodyText()).not.toContain("molality of");
+});
+
+test("and so is the sentence of a refusal", async () => {
+  const { said } = open(withFormula('=RIME.MOLES("sucros",B2) → #N/A'), "B3", "de");
+  const sentence =
+    "solute: „sucros“ steht weder im Katalog noch unter den eigenen Zutaten; am nächsten kommt „sucrose“.";
+  expect(await screen.findByText(new RegExp(sentence))).toBeTruthy();
+  await waitFor(() => expect(said.at(-1)).toBe(sentence));
+});
+
 test("another selected cell is explained in its turn", async () => {
   const fake = open(
     [...mix, ["", '=RIME.MOLES("sucrose",B2) → 0.2'], ["", "=RIME.OSMOLALITY(A1:A2,B1:B2) → 1"]],

@@ -17,14 +17,14 @@ export const argumentSentences: Readonly<Record<string, string>> = {
   '"{word}" is an ingredient, a mixture; {expected} such as "sucrose" is expected.':
     "„{word}“ ist eine Zutat, also ein Gemisch; erwartet wird {expected} wie „sucrose“.",
   '"{word}" is neither in the catalogue nor an own ingredient; {meant}.':
-    "„{word}“ steht weder im Verzeichnis noch unter den eigenen Zutaten; {meant}.",
+    "„{word}“ steht weder im Katalog noch unter den eigenen Zutaten; {meant}.",
   'nothing in the catalogue matches "{word}"; {meant}.':
-    "nichts im Verzeichnis passt zu „{word}“; {meant}.",
+    "nichts im Katalog passt zu „{word}“; {meant}.",
   "{expected} is expected": "erwartet wird {expected}",
   "the nearest name is {names}": "am nächsten kommt {names}",
   "no name resembles it": "kein Name ist ihm ähnlich",
   "the name is blank; the name of a catalogue or own ingredient is expected.":
-    "der Name fehlt; erwartet wird der einer Zutat des Verzeichnisses oder einer eigenen.",
+    "der Name fehlt; erwartet wird der einer Zutat des Katalogs oder einer eigenen.",
 
   'the text "{text}"': "der Text „{text}“",
   TRUE: "WAHR",
@@ -86,7 +86,7 @@ export const argumentSentences: Readonly<Record<string, string>> = {
   "soluteGrams and solventGrams are both 0 g; their sum must be above 0.":
     "soluteGrams und solventGrams sind beide 0 g; ihre Summe muss über 0 liegen.",
   'the catalogue has no "{property}" of "{name}"; a figure with a source is expected before it is shown.':
-    "das Verzeichnis hat kein „{property}“ von „{name}“; gezeigt wird nur eine Angabe mit Quelle.",
+    "der Katalog hat kein „{property}“ von „{name}“; gezeigt wird nur eine Angabe mit Quelle.",
   "a freezing point is computed, not looked up; {why}":
     "ein Gefrierpunkt wird berechnet, nicht nachgeschlagen; {why}",
   'for "{name}" there is none: {reason}': "für „{name}“ gibt es keinen: {reason}",

@@ -1,3 +1,5 @@
+import { textureWords } from "./textureWords";
+
 /** CAUTIONS, CHECK and TEXTURE. */
 export const cautionSentences: Readonly<Record<string, string>> = {
   "Contains honey: not for children under 12 months (infant botulism); freezing and cooking do not make it safe.":
@@ -64,22 +66,7 @@ export const cautionSentences: Readonly<Record<string, string>> = {
     "zu hart: {percent} % {basis} sind Eis bei {temperature} °C, Ziel {from}–{to} %",
   "too soft: {percent} % of the {basis} is ice at {temperature} °C, target {from}–{to} %":
     "zu weich: {percent} % {basis} sind Eis bei {temperature} °C, Ziel {from}–{to} %",
-  pours: "gießbar",
-  spoons: "löffelbar",
-  scoops: "portionierbar",
-  bites: "beißbar",
-  "rock-hard": "steinhart",
-  flows: "fließend",
-  squeezes: "drückbar",
-  pulls: "ziehbar",
-  cuts: "schneidbar",
-  snaps: "brechend",
-  "{limit} pours": "{limit} gießbar",
-  "{limit} spoons": "{limit} löffelbar",
-  "{limit} scoops": "{limit} portionierbar",
-  "{limit} bites": "{limit} beißbar",
-  "{limit} flows": "{limit} fließend",
-  "{limit} squeezes": "{limit} drückbar",
-  "{limit} pulls": "{limit} ziehbar",
-  "{limit} cuts": "{limit} schneidbar",
+  ...textureWords,
+  "{texture} below {limit}": "{texture} unter {limit}",
+  "{texture} above": "darüber {texture}",
 };

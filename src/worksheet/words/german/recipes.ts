@@ -73,7 +73,7 @@ export const recipeSentences: Readonly<Record<string, string>> = {
   "{overrun} is not answered; at most {most} is (200 % overrun).":
     "{overrun} wird nicht beantwortet; höchstens {most} (200 % Aufschlag).",
   "{percent} % of the liquid is {names}, whose density in water is not in the catalogue; at most {most} % may be.":
-    "{percent} % des Flüssigen sind {names}, deren Dichte in Wasser nicht im Verzeichnis steht; erlaubt sind höchstens {most} %.",
+    "{percent} % des Flüssigen sind {names}, deren Dichte in Wasser nicht im Katalog steht; erlaubt sind höchstens {most} %.",
   "no sweetness is known for {names}; it is asked of every sugar in the mix.":
     "für {names} ist keine Süße bekannt; gebraucht wird sie von jedem Zucker der Mischung.",
   '"{scale}" is a scale of sucrose only, and the solute is "{solute}"; another scale is expected.':
