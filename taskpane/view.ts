@@ -1,5 +1,6 @@
 import type { ComponentType } from "preact";
 import type { SpreadsheetHost } from "./host";
+import type { Shared } from "./shared";
 import type { NumberFormat } from "./words/numberFormat";
 import type { Words } from "./words/words";
 
@@ -9,6 +10,7 @@ export interface PaneContext {
   readonly host: SpreadsheetHost | null;
   readonly words: Words;
   readonly numbers: NumberFormat;
+  readonly shared: Shared;
   /** Has a sentence read out by a screen reader. */
   readonly announce: (sentence: string) => void;
 }

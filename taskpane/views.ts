@@ -1,5 +1,6 @@
 import { batch } from "./views/batch";
 import type { View } from "./view";
+import { aims } from "./views/aims";
 import { bowl } from "./views/bowl";
 import { curves } from "./views/curves";
 import { larder } from "./views/larder";
@@ -14,6 +15,7 @@ export const views: readonly View[] = [
   steer,
   batch,
   curves,
+  aims,
   larder,
   notebook,
   why,

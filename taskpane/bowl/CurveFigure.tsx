@@ -1,4 +1,4 @@
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import { FreezingCurve, type CurveMark } from "../charts/FreezingCurve";
 import type { PaneContext } from "../view";
 import { CURVE_TO_C } from "../curves/curvePoints";
@@ -7,7 +7,7 @@ import type { ColdAnswers, RecipeAnswers } from "./recipeAnswers";
 interface CurveFigureProps {
   readonly context: PaneContext;
   readonly answers: RecipeAnswers;
-  readonly target: ServingTarget | null;
+  readonly target: Aim | null;
 }
 
 /** The freezing curve as a picture and, behind it, as a table. */

@@ -2,21 +2,21 @@ import type { CellBlock } from "../host";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 import type { OwnRange } from "./ownIngredients";
-import { sameRange } from "./useOwnIngredients";
+import { sameRange, type useOwnIngredients } from "./useOwnIngredients";
 
 interface OwnChoiceProps {
   readonly context: PaneContext;
-  readonly ranges: readonly OwnRange[];
-  readonly chosen: OwnRange | null;
-  readonly onChoose: (range: OwnRange | null) => Promise<void>;
+  readonly own: ReturnType<typeof useOwnIngredients>;
 }
 
 const textOf = ({ sheet, address }: OwnRange | CellBlock): string => `${sheet}!${address}`;
 
 /** Which range of own ingredients counts: one that was found, the selected one, or none. */
-export function OwnChoice({ context, ranges, chosen, onChoose }: OwnChoiceProps) {
+export function OwnChoice({ context, own }: OwnChoiceProps) {
   const { words, host } = context;
   const { fault, run } = useHostTask(context);
+  const { ranges, chosen, choose } = own;
+  if (ranges === null) return null;
   const all =
     chosen === null || ranges.some((range) => sameRange(range, chosen))
       ? ranges
@@ -25,7 +25,7 @@ export function OwnChoice({ context, ranges, chosen, onChoose }: OwnChoiceProps)
     run(async () => {
       if (host === null) return;
       const { around } = await host.readSelection();
-      await onChoose({ sheet: around.sheet, address: around.address });
+      await choose({ sheet: around.sheet, address: around.address });
     });
   return (
     <div class="own-choice">
@@ -34,7 +34,7 @@ export function OwnChoice({ context, ranges, chosen, onChoose }: OwnChoiceProps)
         <select
           value={chosen === null ? "" : textOf(chosen)}
           onChange={(event) =>
-            void onChoose(all.find((range) => textOf(range) === event.currentTarget.value) ?? null)
+            void choose(all.find((range) => textOf(range) === event.currentTarget.value) ?? null)
           }
         >
           <option value="">{words.own.none}</option>

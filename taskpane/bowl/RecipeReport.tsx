@@ -1,6 +1,6 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
-import type { ServingTarget } from "../../src/catalogue/target";
+import { useServing } from "../aims/useServing";
 import type { PaneContext } from "../view";
 import { Cautions } from "./Cautions";
 import { ColdTable } from "./ColdTable";
@@ -19,7 +19,7 @@ import { spokenAnswer } from "./spokenAnswer";
 import { Sources } from "./Sources";
 import { SumsLine } from "./SumsLine";
 import { TargetCheck } from "./TargetCheck";
-import { HOUSEHOLD_FREEZER_C, USUAL_SERVING_C } from "./usualTemperatures";
+import { HOUSEHOLD_FREEZER_C } from "./usualTemperatures";
 import { toGrams } from "./toGrams";
 
 interface RecipeReportProps {
@@ -33,8 +33,7 @@ interface RecipeReportProps {
 
 /** Everything the functions say about a recipe. */
 export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps) {
-  const [servingC, setServingC] = useState(USUAL_SERVING_C);
-  const [target, setTarget] = useState<ServingTarget | null>(null);
+  const { aim, servingC, onAim, onServing } = useServing(context, recipe);
   const inGrams = useMemo(() => toGrams(recipe, own.cells), [recipe, own.cells]);
   const answers = useMemo(
     () =>
@@ -43,9 +42,9 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
         own: own.cells,
         servingC,
         storageC: HOUSEHOLD_FREEZER_C,
-        target: target?.name ?? null,
+        target: aim,
       }),
-    [inGrams, own.cells, servingC, target],
+    [inGrams, own.cells, servingC, aim],
   );
   const facts = useMemo(() => eaterFacts(inGrams, own.cells), [inGrams, own.cells]);
   const trouble = recipeTrouble(answers.waterGrams, answers.freezingPointC);
@@ -60,21 +59,21 @@ export function RecipeReport({ context, recipe, own, onHold }: RecipeReportProps
       <FreezingPoint context={context} answers={answers} />
       <ServingFields
         context={context}
-        target={target}
+        target={aim}
         servingC={servingC}
-        onTarget={setTarget}
-        onServing={setServingC}
+        onTarget={onAim}
+        onServing={onServing}
       />
-      {target !== null && <TargetCheck context={context} target={target} check={answers.check} />}
+      {aim !== null && <TargetCheck context={context} target={aim} check={answers.check} />}
       <ColdTable context={context} answers={answers} />
       <SumsLine context={context} answers={answers} />
       <FormulaPanel
         context={context}
         title={recipe.title}
-        formulas={recipeFormulas(recipe, own.range, servingC, target?.name ?? null)}
+        formulas={recipeFormulas(recipe, own.range, servingC, aim)}
         onOpen={onHold}
       />
-      <CurveFigure context={context} answers={answers} target={target} />
+      <CurveFigure context={context} answers={answers} target={aim} />
       <Cautions context={context} facts={facts} />
       <Sources context={context} />
     </>

@@ -1,13 +1,13 @@
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import type { PaneContext } from "../view";
 import { TargetSelect } from "./TargetSelect";
 import { TemperatureField } from "./TemperatureField";
 
 interface ServingFieldsProps {
   readonly context: PaneContext;
-  readonly target: ServingTarget | null;
+  readonly target: Aim | null;
   readonly servingC: number;
-  readonly onTarget: (target: ServingTarget | null) => void;
+  readonly onTarget: (target: Aim | null) => void;
   readonly onServing: (servingC: number) => void;
 }
 

@@ -1,4 +1,4 @@
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import type { Cell } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import { Notice } from "../components/Notice";
@@ -6,7 +6,7 @@ import type { PaneContext } from "../view";
 
 interface TargetCheckProps {
   readonly context: PaneContext;
-  readonly target: ServingTarget;
+  readonly target: Aim;
   readonly check: Cell;
 }
 

@@ -1,16 +1,17 @@
-import { servingTargets } from "../../src/catalogue/targets";
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
+import { useAims } from "../aims/useAim";
 import type { PaneContext } from "../view";
 
 interface TargetSelectProps {
   readonly context: PaneContext;
-  readonly target: ServingTarget | null;
-  readonly onChange: (target: ServingTarget | null) => void;
+  readonly target: Aim | null;
+  readonly onChange: (target: Aim | null) => void;
 }
 
-/** How it is meant to be served: one of the catalogue's targets, or none. */
+/** How it is meant to be served: one of the user's own targets, one of the catalogue's, or none. */
 export function TargetSelect({ context, target, onChange }: TargetSelectProps) {
   const { words } = context;
+  const aims = useAims(context);
   return (
     <label class="field">
       <span>{words.target.label}</span>
@@ -18,13 +19,13 @@ export function TargetSelect({ context, target, onChange }: TargetSelectProps) {
         value={target?.name ?? ""}
         onChange={(event) => {
           const name = event.currentTarget.value;
-          onChange(servingTargets.find((one) => one.name === name) ?? null);
+          onChange(aims.find((one) => one.name === name) ?? null);
         }}
       >
         <option value="">{words.target.none}</option>
-        {servingTargets.map(({ name, aliases }) => (
+        {aims.map(({ name, label }) => (
           <option key={name} value={name}>
-            {words.language === "de" ? (aliases.de[0] ?? name) : name}
+            {label}
           </option>
         ))}
       </select>

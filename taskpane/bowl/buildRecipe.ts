@@ -65,6 +65,11 @@ function rangeOf(lattice: Lattice, rows: readonly number[], column: number): str
   return first === last ? first : `${first}:${last}`;
 }
 
+const textsBeside = (lattice: Lattice, column: number): readonly string[] =>
+  Array.from({ length: lattice.rowCount }, (_, row) => textAt(lattice, row, column)).filter(
+    (text) => text !== "",
+  );
+
 /** The recipe as found, with what was taken for what. */
 export function buildRecipe(parts: FoundParts): RecognisedRecipe {
   const { block, lattice, headerRow, names, amounts, isKnown } = parts;
@@ -93,6 +98,7 @@ export function buildRecipe(parts: FoundParts): RecognisedRecipe {
     amountHeader: amounts.header,
     unit,
     unitOrigin,
+    texts: textsBeside(lattice, amounts.column),
     leftOut: leftOut.map((row) => ({
       cell: lattice.nameOf(row, names.column),
       text: String(lattice.value(row, names.column)),

@@ -1,4 +1,6 @@
 import type { Cell, Matrix } from "../../src/foundation/cell";
+import type { Aim } from "../aims/aim";
+import { aimArgument } from "../aims/aimArgument";
 import { curvePoints, type CurvePoint } from "../curves/curvePoints";
 import { askMix } from "./askMix";
 import type { RecipeInGrams } from "./toGrams";
@@ -35,7 +37,7 @@ export interface Question {
   readonly own: Matrix | null;
   readonly servingC: number;
   readonly storageC: number;
-  readonly target: string | null;
+  readonly target: Aim | null;
 }
 
 type Ask = (name: string, ...args: readonly (Cell | Matrix)[]) => Cell;
@@ -73,6 +75,6 @@ export function recipeAnswers({
     serving: coldAnswers(ask, servingC),
     storage: coldAnswers(ask, storageC),
     curve: curvePoints(mix),
-    check: target === null ? null : ask("CHECK", target),
+    check: target === null ? null : ask("CHECK", aimArgument(target)),
   };
 }

@@ -1,6 +1,9 @@
 import { NAMESPACE } from "../../src/worksheet/namespace";
+import type { Aim } from "../aims/aim";
+import { checkFormula } from "../aims/aimArgument";
 import type { OwnRange } from "./ownIngredients";
 import type { RecognisedRecipe } from "./recognised";
+import { sheetRange } from "./sheetRange";
 
 /** What a cell can be made to answer about the recipe. */
 export type FormulaKey = "freezingPoint" | "iceOfWater" | "iceOfMix" | "sweetness" | "check";
@@ -10,17 +13,12 @@ export interface RecipeFormula {
   readonly formula: string;
 }
 
-const sheetRange = (sheet: string, address: string): string =>
-  /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet)
-    ? `${sheet}!${address}`
-    : `'${sheet.replace(/'/g, "''")}'!${address}`;
-
 /** Formulas that give the bowl's numbers in a cell; none when the amounts are not in grams or per cent. */
 export function recipeFormulas(
   recipe: RecognisedRecipe,
   own: OwnRange | null,
   servingC: number,
-  target: string | null,
+  target: Aim | null,
 ): readonly RecipeFormula[] {
   if (recipe.unit !== "g" && recipe.unit !== "%") return [];
   const mix = [recipe.nameRange, recipe.amountRange].map((range) =>
@@ -28,7 +26,7 @@ export function recipeFormulas(
   );
   const ownRange = own === null ? [] : [sheetRange(own.sheet, own.address)];
   const call = (name: string, ...more: readonly string[]) =>
-    `=${NAMESPACE}.${name}(${[...mix, ...more, ...ownRange].join(",")})`;
+    `${NAMESPACE}.${name}(${[...mix, ...more, ...ownRange].join(",")})`;
   const formulas: RecipeFormula[] = [
     { key: "freezingPoint", formula: call("FREEZINGPOINT") },
     { key: "iceOfWater", formula: call("ICEFRACTION", String(servingC), '"water"') },
@@ -36,7 +34,8 @@ export function recipeFormulas(
     { key: "sweetness", formula: call("SWEETNESS") },
   ];
   if (target !== null) {
-    formulas.push({ key: "check", formula: call("CHECK", `"${target.replace(/"/g, '""')}"`) });
+    const check = checkFormula(target, (argument) => call("CHECK", argument));
+    formulas.push({ key: "check", formula: check });
   }
-  return formulas;
+  return formulas.map(({ key, formula }) => ({ key, formula: `=${formula}` }));
 }

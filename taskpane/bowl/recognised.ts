@@ -27,6 +27,8 @@ export interface RecognisedRecipe {
   readonly amountHeader: string;
   readonly unit: string; // "mixed" when each row has its own
   readonly unitOrigin: UnitOrigin;
+  /** Texts in the line of the amounts: a serving target may be among them. */
+  readonly texts: readonly string[];
   /** Rows that are no ingredients: results of our own functions, what lies below the total. */
   readonly leftOut: readonly { readonly cell: string; readonly text: string }[];
 }

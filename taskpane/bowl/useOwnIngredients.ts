@@ -1,10 +1,12 @@
-import { useCallback, useEffect, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { useHostTask } from "../components/useHostTask";
 import type { SpreadsheetHost } from "../host";
 import type { PaneContext } from "../view";
+import { refreshAims, takeAims } from "../aims/lookForAims";
 import { toMatrix } from "./cells";
-import { findOwnIngredients, ROWS_SEARCHED, type OwnRange } from "./ownIngredients";
+import { ROWS_SEARCHED } from "./headedRanges";
+import { findOwnIngredients, type OwnRange } from "./ownIngredients";
 
 export const sameRange = (one: OwnRange | null, other: OwnRange | null): boolean =>
   one?.sheet === other?.sheet && one?.address === other?.address;
@@ -27,15 +29,16 @@ export function useOwnIngredients(context: PaneContext) {
   const [ranges, setRanges] = useState<readonly OwnRange[] | null>(null);
   const [chosen, setChosen] = useState<OwnRange | null>(null);
   const [cells, setCells] = useState<Matrix | null>(null);
-  // The latest wish, so that a slow reading does not undo it; undefined until one was made or found.
-  const wish = useRef<OwnRange | null | undefined>(undefined);
+  // The latest wish of any view, so that a slow reading does not undo it.
+  const { ownRange: wish, aims } = context.shared;
 
   const refresh = useCallback(
     () =>
       run(async () => {
-        const range = wish.current ?? null;
+        const range = wish.now() ?? null;
+        if (host !== null) await refreshAims(host, aims);
         const read = host === null || range === null ? null : await cellsOf(host, range);
-        if (range !== (wish.current ?? null)) return;
+        if (range !== (wish.now() ?? null)) return;
         setChosen(range);
         // The same cells stay the same object, so that nothing is computed anew for them.
         setCells((known) => (JSON.stringify(known) === JSON.stringify(read) ? known : read));
@@ -44,26 +47,29 @@ export function useOwnIngredients(context: PaneContext) {
   );
   const choose = useCallback(
     (range: OwnRange | null) => {
-      wish.current = range;
+      wish.set(range);
       return refresh();
     },
-    [refresh],
+    [wish, refresh],
   );
   const lookAgain = useCallback(
     () =>
       run(async () => {
         if (host === null) return;
-        const found = findOwnIngredients(await host.readWorkbook({ mostRows: ROWS_SEARCHED }));
-        const wanted = wish.current;
-        if (wanted === undefined) wish.current = found[0];
+        const workbook = await host.readWorkbook({ mostRows: ROWS_SEARCHED });
+        await takeAims(host, aims, workbook);
+        const found = findOwnIngredients(workbook);
+        const wanted = wish.now();
+        if (wanted === undefined) wish.set(found[0]);
         // A range that has grown or shrunk since is still the one that was wanted.
-        else if (wanted !== null) wish.current = found.find(startsLike(wanted)) ?? wanted;
+        else if (wanted !== null) wish.set(found.find(startsLike(wanted)) ?? wanted);
         await refresh();
         setRanges(found);
       }),
-    [host, run, refresh],
+    [host, run, refresh, wish, aims],
   );
   useEffect(() => void lookAgain(), [lookAgain]);
+  useEffect(() => wish.follow(() => void refresh()), [wish, refresh]);
 
   return {
     /** Null until the workbook has been looked through. */

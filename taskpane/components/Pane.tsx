@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import type { SpreadsheetHost } from "../host";
+import { newShared } from "../shared";
 import type { PaneContext, View } from "../view";
 import { views } from "../views";
 import type { NumberFormat } from "../words/numberFormat";
@@ -27,9 +28,10 @@ export function Pane({ host, outside, words, numbers }: PaneProps) {
     (sentence: string) => setSaid(({ times }) => ({ sentence, times: times + 1 })),
     [],
   );
+  const shared = useMemo(newShared, []);
   const context: PaneContext = useMemo(
-    () => ({ host, words, numbers, announce }),
-    [host, words, numbers, announce],
+    () => ({ host, words, numbers, shared, announce }),
+    [host, words, numbers, shared, announce],
   );
   const choose = (key: View["key"]) => {
     setCurrent(key);

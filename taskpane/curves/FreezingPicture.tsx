@@ -1,4 +1,4 @@
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import { FreezingCurve } from "../charts/FreezingCurve";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
@@ -14,7 +14,7 @@ export interface PictureProps {
 }
 
 interface FreezingPictureProps extends PictureProps {
-  readonly target: ServingTarget | null;
+  readonly target: Aim | null;
   readonly other: RecipeMix | null;
 }
 

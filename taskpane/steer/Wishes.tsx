@@ -1,11 +1,11 @@
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import { TargetSelect } from "../bowl/TargetSelect";
 import type { PaneContext } from "../view";
 import { NumberField } from "./NumberField";
 import { WISH_KEYS, type WishDraft, type WishKey } from "./wishDrafts";
 
 export interface WishesValue {
-  readonly target: ServingTarget | null;
+  readonly target: Aim | null;
   readonly drafts: readonly WishDraft[];
   readonly keepsTotal: boolean;
   readonly wholeGrams: boolean;

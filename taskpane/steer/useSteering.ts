@@ -2,6 +2,8 @@ import { useState } from "preact/hooks";
 import type { Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import { callFunction } from "../../src/worksheet/callFunction";
+import type { Aim } from "../aims/aim";
+import { useAim } from "../aims/useAim";
 import type { RecognisedRecipe } from "../bowl/recognised";
 import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
 import { pricesPerKg } from "../prices/pricesPerKg";
@@ -32,16 +34,20 @@ export function useSteering(
 ) {
   const { words, numbers, announce } = context;
   const totalGrams = sum(given);
-  const [wishes, setWishes] = useState<WishesValue>({
-    target: null,
+  const { aim, choose } = useAim(context, recipe);
+  const [others, setOthers] = useState<Omit<WishesValue, "target">>({
     drafts: [],
     keepsTotal: true,
     wholeGrams: recipe.unit !== "%" && totalGrams >= WHOLE_GRAMS_FROM,
   });
+  const wishes = { ...others, target: aim };
   const [added, setAdded] = useState<readonly SteerLine[]>([]);
   const [changed, setChanged] = useState<Readonly<Record<number, LineChoice>>>({});
-  const [asked, setAsked] = useState<Asked | null>(null);
-  const [trouble, setTrouble] = useState<string | null>(null);
+  // With what it was said about: target and own ingredients may change in another view, or on the sheet.
+  const [said, setSaid] = useState<{ what: Asked | string; aim: Aim | null; own: Matrix | null }>();
+  const what = said !== undefined && said.aim === aim && said.own === own ? said.what : null;
+  const trouble = typeof what === "string" ? what : null;
+  const asked = typeof what === "string" ? null : what;
   const asksPrices = wishes.drafts.some(({ key }) => key === "cost");
   const { columns, fault } = usePriceColumns(context, recipe, asksPrices);
   const prices = pricesPerKg(columns);
@@ -52,13 +58,9 @@ export function useSteering(
     const own = changed[at] ?? usual;
     return own.price === "" ? { ...own, price: usual.price } : own;
   });
-  const forget = () => {
-    setAsked(null);
-    setTrouble(null);
-  };
+  const forget = () => setSaid(undefined);
   const show = (next: Asked | string) => {
-    setAsked(typeof next === "string" ? null : next);
-    setTrouble(typeof next === "string" ? next : null);
+    setSaid({ what: next, aim, own });
     announce(typeof next === "string" ? next : outcomeSentence(next, context));
   };
   const iceDraft = wishes.drafts.find(({ key }) => key === "ice");
@@ -70,7 +72,8 @@ export function useSteering(
     pricesFound: prices !== null,
     changeWishes: (next: WishesValue) => {
       forget();
-      setWishes(next);
+      setOthers(next);
+      if (next.target !== aim) choose(next.target);
     },
     choose: (at: number, next: LineChoice) => {
       forget();

@@ -1,5 +1,5 @@
 import type { AdjustWish } from "../../src/adjust/adjustment";
-import type { ServingTarget } from "../../src/catalogue/target";
+import type { Aim } from "../aims/aim";
 import type { PaneContext } from "../view";
 
 /** What can be wished besides the serving target, in the order of the list. */
@@ -25,7 +25,7 @@ export interface NamedWish {
 }
 
 export interface WishForm {
-  readonly target: ServingTarget | null;
+  readonly target: Aim | null;
   /** The mass that is to stay, g, and how nearly; null when it may change. */
   readonly keptTotal: { readonly grams: number; readonly within: number } | null;
   readonly drafts: readonly WishDraft[];
@@ -81,11 +81,10 @@ export function readWishes(form: WishForm, context: PaneContext): readonly Named
   const found: NamedWish[] = [];
   const { target, keptTotal } = form;
   if (target !== null) {
-    const { temperatureC, basis, iceFrom, iceTo, aliases } = target;
-    const name = words.language === "de" ? (aliases.de[0] ?? target.name) : target.name;
+    const { temperatureC, basis, iceFrom, iceTo, label } = target;
     const window = { from: iceFrom + INSIDE, to: iceTo - INSIDE };
     const wish = { kind: "ice fraction", temperatureC, basis, ...window } as const;
-    found.push({ key: "ice", name: texts.targetNamed(name), wish });
+    found.push({ key: "ice", name: texts.targetNamed(label), wish });
   }
   for (const draft of form.drafts) {
     const read = readDraft(draft, context);

@@ -49,14 +49,7 @@ function Bowl({ context, active }: ViewProps) {
           />
         </>
       )}
-      {own.ranges !== null && (
-        <OwnChoice
-          context={context}
-          ranges={own.ranges}
-          chosen={own.chosen}
-          onChoose={own.choose}
-        />
-      )}
+      <OwnChoice context={context} own={own} />
     </div>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
-import type { ServingTarget } from "../../src/catalogue/target";
+import { useServing } from "../aims/useServing";
 import { ServingFields } from "../bowl/ServingFields";
 import { TemperatureField } from "../bowl/TemperatureField";
-import { HOUSEHOLD_FREEZER_C, USUAL_SERVING_C } from "../bowl/usualTemperatures";
+import { HOUSEHOLD_FREEZER_C } from "../bowl/usualTemperatures";
 import { useRecipe } from "../bowl/useRecipe";
 import { Choice } from "../components/Choice";
 import { ChosenRecipe } from "../components/ChosenRecipe";
@@ -23,8 +23,11 @@ function Curves({ context, active }: ViewProps) {
   const { words, host } = context;
   const recipe = useRecipe(context, active);
   const [picture, setPicture] = useState<Picture>("freezing");
-  const [servingC, setServingC] = useState(USUAL_SERVING_C);
-  const [target, setTarget] = useState<ServingTarget | null>(null);
+  const { recognition } = recipe;
+  const { aim, servingC, onAim, onServing } = useServing(
+    context,
+    recognition?.kind === "recipe" ? recognition : null,
+  );
   const [other, setOther] = useState<RecipeMix | null>(null);
   const texts = words.curves;
   if (host === null) return <Notice tone="note">{texts.outside}</Notice>;
@@ -45,10 +48,10 @@ function Curves({ context, active }: ViewProps) {
             {picture === "freezing" ? (
               <ServingFields
                 context={context}
-                target={target}
+                target={aim}
                 servingC={servingC}
-                onTarget={setTarget}
-                onServing={setServingC}
+                onTarget={onAim}
+                onServing={onServing}
               />
             ) : (
               <div class="fields">
@@ -56,12 +59,12 @@ function Curves({ context, active }: ViewProps) {
                   context={context}
                   label={words.servedAt}
                   valueC={servingC}
-                  onChange={setServingC}
+                  onChange={onServing}
                 />
               </div>
             )}
             {picture === "freezing" && (
-              <FreezingPicture {...shown} target={target} other={isSame ? null : other} />
+              <FreezingPicture {...shown} target={aim} other={isSame ? null : other} />
             )}
             {picture === "state" && <StatePicture {...shown} />}
             {picture === "held" && <HeldPicture {...shown} />}

@@ -1,6 +1,7 @@
 import { useMemo } from "preact/hooks";
 import { isProblem } from "../../src/foundation/problem";
 import { NoRecipe } from "../bowl/NoRecipe";
+import { OwnChoice } from "../bowl/OwnChoice";
 import { RecipeHead } from "../bowl/RecipeHead";
 import { RecipeTrouble } from "../bowl/RecipeTrouble";
 import { TakenAs } from "../bowl/TakenAs";
@@ -30,12 +31,15 @@ function Steer({ context, active }: ViewProps) {
   if (lines === null) return null; // never: there is a recipe
   if (isProblem(lines)) {
     return (
-      <RecipeTrouble
-        context={context}
-        recipe={recognition}
-        own={own.cells}
-        sentence={lines.message}
-      />
+      <>
+        <RecipeTrouble
+          context={context}
+          recipe={recognition}
+          own={own.cells}
+          sentence={lines.message}
+        />
+        <OwnChoice context={context} own={own} />
+      </>
     );
   }
   return (
@@ -51,6 +55,7 @@ function Steer({ context, active }: ViewProps) {
         own={own.cells}
         onHold={recipe.hold}
       />
+      <OwnChoice context={context} own={own} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { steer } from "./english/steer";
+import { aims } from "./english/aims";
 import { batch } from "./english/batch";
 import { larder } from "./english/larder";
 import { notebook } from "./english/notebook";
@@ -22,6 +23,7 @@ export const english = {
       about: "Size, hours, cost, rescue, versions, label and card of the selected recipe",
     },
     curves: { name: "Curves", about: "The selected recipe in pictures" },
+    aims: { name: "Aims", about: "How a mix should be when served: your targets, the catalogue’s" },
     larder: { name: "Larder", about: "Solutes and ingredients with their figures and sources" },
     notebook: { name: "Notebook", about: "What was measured, and what it teaches" },
     why: { name: "Why", about: "Explains the formula of the selected cell" },
@@ -119,6 +121,7 @@ export const english = {
     "computed here": "computed here from the source",
     "from memory": "from memory, to be confirmed",
     "common practice": "common practice",
+    own: "your own",
   },
   basis: (basis: string) => `± rests on: ${basis}`,
   soluteKinds: {
@@ -323,6 +326,7 @@ export const english = {
   bandFrom:
     "± is one standard uncertainty: two cases in three lie within. Own ingredients and weights count as exact.",
 
+  aims,
   batch,
   curves,
   larder,

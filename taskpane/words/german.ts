@@ -1,4 +1,5 @@
 import { steer } from "./german/steer";
+import { aims } from "./german/aims";
 import { batch } from "./german/batch";
 import { larder } from "./german/larder";
 import { notebook } from "./german/notebook";
@@ -25,6 +26,10 @@ export const german: Words = {
       about: "Größe, Stunden, Kosten, Rettung, Fassungen, Etikett und Karte des Rezepts",
     },
     curves: { name: "Bilder", about: "Das ausgewählte Rezept in Bildern" },
+    aims: {
+      name: "Ziele",
+      about: "Wie eine Masse serviert sein soll: Ihre Ziele, die des Katalogs",
+    },
     larder: { name: "Vorrat", about: "Gelöste Stoffe und Zutaten mit Zahlen und Quellen" },
     notebook: { name: "Heft", about: "Was gemessen wurde und was es lehrt" },
     why: { name: "Warum", about: "Erklärt die Formel der ausgewählten Zelle" },
@@ -114,6 +119,7 @@ export const german: Words = {
     "from the source": "aus der Quelle",
     "computed here": "hier aus der Quelle berechnet",
     "from memory": "aus dem Gedächtnis, noch zu bestätigen",
+    own: "Ihr eigenes",
     "common practice": "übliche Praxis",
   },
   basis: (basis) => `± beruht auf: ${basis}`,
@@ -320,6 +326,7 @@ export const german: Words = {
   bandFrom:
     "± ist eine Standardunsicherheit: Zwei von drei Fällen liegen darin. Eigene Zutaten und Gewichte gelten als genau.",
 
+  aims,
   batch,
   curves,
   larder,

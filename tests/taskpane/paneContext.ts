@@ -1,4 +1,5 @@
 import type { SpreadsheetHost } from "../../taskpane/host";
+import { newShared } from "../../taskpane/shared";
 import type { PaneContext } from "../../taskpane/view";
 import { english } from "../../taskpane/words/english";
 import { german } from "../../taskpane/words/german";
@@ -11,6 +12,7 @@ export function paneContext(host: SpreadsheetHost | null, language = "en") {
     host,
     words: language === "en" ? english : german,
     numbers: numberFormat(language),
+    shared: newShared(),
     announce: (sentence) => said.push(sentence),
   };
   return { context, said };

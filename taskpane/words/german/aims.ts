@@ -1,0 +1,77 @@
+import type { Words } from "../words";
+
+/** Die Sätze der Ansicht der Ziele. */
+export const aims: Words["aims"] = {
+  about:
+    "Ein Ziel sagt, wie viel einer Masse beim Servieren Eis sein soll. Schüssel, Lenken und Kurven bieten Ihre neben denen des Katalogs an.",
+  own: "Ihre eigenen",
+  none: "Noch keine: Legen Sie eines an, oder ändern Sie die Kopie eines Ziels aus dem Katalog.",
+  catalogue: (count) => `Die des Katalogs (${count})`,
+  unkept: "noch nicht in der Mappe aufgehoben",
+  add: "Ziel anlegen …",
+  change: "Ändern …",
+  changeOf: (name) => `„${name}“ ändern`,
+  copy: "Kopie ändern …",
+  copyOf: (name) => `Kopie von „${name}“ ändern`,
+  copyName: (name) => `${name}, meins`,
+  drop: "Wegnehmen",
+  dropOf: (name) => `„${name}“ wegnehmen`,
+  dropped: (name) => `„${name}“ ist weggenommen.`,
+  goTo: (place) => `Zu ${place}`,
+  name: "Name",
+  temperature: "Serviert bei",
+  from: "Eis, mindestens",
+  to: "Eis, höchstens",
+  basis: "Anteil",
+  bases: { water: "des Wassers", mix: "der Masse" },
+  note: "Notiz",
+  save: "Speichern",
+  saved: (name) => `„${name}“ ist gespeichert.`,
+  savedAt: (name, place) => `„${name}“ ist in ${place} geändert.`,
+  left: (place) => `${place} hat sich inzwischen geändert und blieb, wie es ist.`,
+  faults: {
+    name: "Ein Ziel braucht einen Namen.",
+    catalogue: (name) =>
+      `„${name}“ ist ein Name des Katalogs; eine Zelle, die ihn nennt, bekommt dessen Ziel: Wählen Sie einen anderen.`,
+    taken: (name) => `Ein Ziel namens „${name}“ haben Sie schon.`,
+    numbers: "Temperatur, mindestes und höchstes Eis müssen ausgefüllt sein.",
+    order: "Das mindeste Eis ist mehr als das höchste.",
+    column: (header, place) =>
+      `${place} hat dafür keine Spalte „${header}“: Fügen Sie dort zuerst eine hinzu.`,
+  },
+  keep: "In der Mappe aufheben",
+  keepAbout: (count) =>
+    `${count} davon nur in diesem Bereich: Auf einem Blatt nehmen sie auch Zellen, mit RIME.CHECK.`,
+  kept: (place) => `In ${place} aufgehoben.`,
+  sheetName: "Ziele",
+  refused: (place, message) => `${place}: ${message}`,
+  shadowed: (name, place) =>
+    `${place}: „${name}“ heißt auch ein Ziel des Katalogs, oder es steht zweimal da; es wird nicht angeboten.`,
+  export: "Als Datei sichern",
+  exported: (file) => `Gesichert als ${file}.`,
+  file: "Servierziele",
+  import: "Aus einer Datei nehmen (JSON)",
+  importFaults: {
+    "no JSON": (file) => `${file} ist keine JSON-Datei.`,
+    "no list": (file) => `${file} hat keine Liste „servingTargets“ mit 1 bis 500 Zielen.`,
+    entry: (file, entry, field, value, must) =>
+      `${file}, Ziel ${entry}: „${field}“ ist ${value}; ${must}.`,
+  },
+  nothing: "nicht da",
+  must: {
+    target: "es muss ein Ziel mit name, temperatureC, iceFrom, iceTo und basis sein",
+    name: "es muss ein Text von 1 bis 80 Zeichen sein, der nicht mit „=“ beginnt",
+    temperatureC: "es muss eine Zahl von −60 bis 40 sein",
+    iceFrom: "es muss eine Zahl von 0 bis 1 sein",
+    iceTo: "es muss eine Zahl von 0 bis 1 sein, nicht unter iceFrom",
+    basis: "es muss „water“ oder „mix“ sein",
+    note: "es muss ein Text von höchstens 500 Zeichen sein, der nicht mit „=“ beginnt",
+    catalogue: "der Name gehört dem Katalog",
+    twice: "der Name steht zweimal darin",
+  },
+  imported: (count) => `${count} übernommen.`,
+  clash: (names) => `Es gibt bei Ihnen Ziele gleichen Namens: ${names}.`,
+  clashTitle: "Ziele gleichen Namens",
+  mine: "Meine behalten, die anderen nehmen",
+  theirs: "Die der Datei nehmen",
+};
