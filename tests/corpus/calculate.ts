@@ -145,7 +145,7 @@ function ours(name: string, parts: readonly Block[]): Value {
   if (before !== undefined) return before;
   const answer = callFunction(name.replace(/^RIME\./, ""), ...parts)[0]![0]!;
   const value =
-    typeof answer !== "object" || answer === null
+    typeof answer !== "object"
       ? answer
       : ERROR(answer.kind === "outsideValidity" ? "#N/A" : "#VALUE!");
   answered.set(key, value);

@@ -54,7 +54,7 @@ function recipeOf(line: Line, made: MadeRecipe, label: Spot): MarkedRecipe {
   return {
     ...{ made, amounts, amountLabel: plan.unitLabel ?? label, unit: plan.unit, unitCells: [] },
     ...{ names: indices.map((index) => heads[index]!), perGram: PER_GRAM[plan.unit], shared: true },
-    ...{ results: [], targets: [], flags: [], scaled: [], total: totalOf(line, all) },
+    ...{ results: [], targets: [], flags: [], alsoAmounts: [], total: totalOf(line, all) },
   };
 }
 

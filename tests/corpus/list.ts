@@ -88,7 +88,7 @@ export class List {
       if (rowUnit !== undefined) put(sheet, top + 1, this.at(column), rowUnit);
     }
     this.recipe = {
-      ...{ made, unit, shared: false, results: [], targets: [], flags: [], scaled: [] },
+      ...{ made, unit, shared: false, results: [], targets: [], flags: [], alsoAmounts: [] },
       names: this.fill("name", (index) => made.names[index]!),
       amounts: this.fill("amount", (index) =>
         formatted(inUnit(made.grams[index]!, unit), plan.format),
@@ -100,7 +100,11 @@ export class List {
     };
     if (total !== undefined) put(sheet, this.totalRow, this.at("name"), total);
     this.extras();
-    this.recipe = { ...this.recipe, scaled: this.cells.get("scaled") ?? [] };
+    const alsoAmounts = ["scaled", "share"] as const;
+    this.recipe = {
+      ...this.recipe,
+      alsoAmounts: alsoAmounts.flatMap((column) => this.cells.get(column) ?? []),
+    };
     this.asTable();
     kit.marked.recipes.push(this.recipe);
   }

@@ -30,8 +30,8 @@ export interface MarkedRecipe {
   readonly made: MadeRecipe;
   readonly names: readonly Spot[];
   readonly amounts: readonly Spot[];
-  /** The same amounts for more batches, where the sheet works them out. */
-  readonly scaled: readonly Spot[];
+  /** The same lines for more batches, or as shares, where the sheet works them out. */
+  readonly alsoAmounts: readonly Spot[];
   /** The heading over, or beside, the amounts. */
   readonly amountLabel: Spot | null;
   /** The sheet's number for one gram. */

@@ -81,13 +81,16 @@ export const preparedIn = ({ recipes }: MarkedBook): MarkedRecipe | undefined =>
 export function seededSpots(marked: MarkedBook): Spot[] | null {
   const recipe = preparedIn(marked);
   if (recipe === undefined) return null;
-  const { names, amounts, scaled, made } = recipe;
+  const { names, amounts, alsoAmounts, made } = recipe;
   const at = made.names.flatMap((name, index) => (made.seeded!.includes(name) ? [index] : []));
-  return at.flatMap((index) => [names[index]!, amounts[index]!, ...scaled.slice(index, index + 1)]);
+  return at.flatMap((index) => {
+    const amount = amounts[index]!;
+    return [names[index]!, amount, ...alsoAmounts.filter(({ row }) => row === amount.row)];
+  });
 }
 
-export const linesOf = ({ names, amounts, scaled }: MarkedRecipe): Spot[] => [
-  ...[...names, ...amounts, ...scaled],
+export const linesOf = ({ names, amounts, alsoAmounts }: MarkedRecipe): Spot[] => [
+  ...[...names, ...amounts, ...alsoAmounts],
 ];
 
 /** One of a list, or null where there is none. */
