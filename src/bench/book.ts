@@ -53,5 +53,11 @@ export interface Book {
   readonly names: readonly DefinedName[];
 }
 
+/** A book from a file, and sentences about what of the file is not in it. */
+export interface OpenedBook {
+  readonly book: Book;
+  readonly notes: readonly string[];
+}
+
 export const isErrorValue = (value: unknown): value is ErrorValue =>
   typeof value === "object" && value !== null && "error" in value;

@@ -1,12 +1,12 @@
 import path from "node:path";
-import { isProblem } from "../foundation/problem";
+import { badInput, isProblem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import type { DecimalMark } from "../workbook/csv/decimalMark";
+import { isDecimalQuestion } from "../workbook/csv/decimalQuestion";
+import { isTextTable } from "../workbook/csv/isTextTable";
 import type { ReadCsv } from "../workbook/csv/readCsv";
 import { readWorkbook } from "../workbook/readWorkbook";
 import { fileBytes } from "./fileBytes";
-
-const TEXT_FILES = new Set([".csv", ".tsv", ".txt"]);
 
 /** A workbook and how its file was read, in sentences. */
 export type OpenedBook = ReadCsv;
@@ -18,10 +18,12 @@ export async function openBook(
 ): Promise<Result<OpenedBook>> {
   const bytes = await fileBytes(file);
   if (isProblem(bytes)) return bytes;
-  const { name, ext } = path.parse(file);
-  if (TEXT_FILES.has(ext.toLowerCase())) {
+  if (isTextTable(file)) {
     const { readCsv } = await import("../workbook/csv/readCsv");
-    return readCsv(bytes, name, decimal);
+    const read = readCsv(bytes, path.parse(file).name, decimal);
+    return isDecimalQuestion(read)
+      ? badInput(`${read.message} Say which with --decimal comma or --decimal point.`)
+      : read;
   }
   const workbook = await readWorkbook(bytes);
   return isProblem(workbook) ? workbook : { workbook, reading: [] };

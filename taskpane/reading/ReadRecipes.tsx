@@ -44,7 +44,7 @@ export function ReadRecipes({ context, reading, corrections, onReadAgain }: Read
           ))}
         </Notice>
       )}
-      <details class="read-recipes" open={corrections.now.length > 0}>
+      <details class="read-recipes">
         <summary>{texts.recipes(report.summary.recipes)}</summary>
         <ul class="findings">
           {recipes.map(({ sheet, range, taken, correction }) => (

@@ -207,6 +207,57 @@ describeInBrowser("The bench in Chromium", () => {
     expect(typeof (await valueAt(page, "Recipes", "B5"))).toBe("number");
   });
 
+  describe("a CSV file", () => {
+    const open = (text: string) =>
+      bench.page.setInputFiles("#open-file", {
+        name: "Winter.csv",
+        mimeType: "text/csv",
+        buffer: Buffer.from(text),
+      });
+    const isOpen = (name: string) =>
+      bench.page.waitForFunction(
+        (wanted) => document.querySelector("#book-name")?.textContent === wanted,
+        name,
+      );
+    const button = (name: string) => bench.page.getByRole("button", { name, exact: true });
+
+    test("that leaves the decimal mark open is asked about by keyboard, and left alone by Esc", async () => {
+      const { page } = bench;
+      const former = await page.textContent("#book-name");
+      await open("water;1,234\nsucrose;400");
+      await page.getByText('Winter.csv: "1,234" can mean').waitFor();
+      await page.keyboard.press("Escape");
+      await page.getByText("Winter.csv was not opened.").waitFor();
+      expect(await page.textContent("#book-name")).toBe(former);
+      await open("water;1,234\nsucrose;400");
+      await button("Decimal comma").waitFor();
+      await page.keyboard.press("Tab");
+      await page.keyboard.press("Enter");
+      await isOpen("Winter");
+      expect(await valueAt(page, "Winter", "B1")).toBe(1234);
+      await open("water;1,234\nsucrose;400");
+      await button("Decimal comma").click();
+      await page.getByText("the decimal mark is the comma").waitFor();
+      expect(await valueAt(page, "Winter", "B1")).toBe(1.234);
+    });
+
+    test("is calculated with, and saved as a new workbook beside it", async () => {
+      const { page } = bench;
+      await open("water;sucrose\n74,0;26,0");
+      await page.getByText("your file itself stays as it is").waitFor();
+      await clickCell(page, 1, 3);
+      await page.keyboard.type("=RIME.FREEZINGPOINT(A1:B1,A2:B2)");
+      await page.keyboard.press("Enter");
+      const value = await valueAt(page, "Winter", "D2");
+      expect(Math.abs(Number(value) - CRC_SUCROSE_26_PERCENT_C)).toBeLessThan(0.03);
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        button("Save a copy").click(),
+      ]);
+      expect(download.suggestedFilename()).toBe("Winter copy.xlsx");
+    });
+  });
+
   test("the pane folds away and comes back", async () => {
     const { page } = bench;
     await page.click("#toggle-pane");

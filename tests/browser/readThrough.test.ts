@@ -139,6 +139,36 @@ describeInBrowser("the read-through of an opened workbook", () => {
     expect(await bench.valueAt("Accepted findings", "B3")).toBe("our own syrup");
   });
 
+  test("what was read as a recipe is read differently by keyboard, and kept on request", async () => {
+    const { keyboard } = bench.page;
+    const range = `${SHEET}!A1:B7`;
+    await panel()
+      .getByText(/^What was read as a recipe/)
+      .click();
+    await button(`Read it differently: ${range}`).focus();
+    await keyboard.press("Enter");
+    await panel().getByLabel("Unit of the amounts").selectOption("kg");
+    await panel()
+      .getByLabel(/^Cells/)
+      .press("Enter");
+    await said(
+      /As it was said, took A2:A6 for the ingredients and column B for the amounts \(kg\)/,
+    );
+    await button("Stop").waitFor({ state: "detached" });
+    await bench.pane.waitForFunction(() => document.activeElement?.tagName === "H2");
+    await button("Keep in the workbook").click();
+    await said(/Kept on the new sheet “What is a recipe”/);
+    await read();
+    expect(await bench.valueAt("What is a recipe", "F3")).toBe("kg");
+    await said(/As it was said, took A2:A6/);
+    await button(`Take back: ${range}`).click();
+    await button("Stop").waitFor({ state: "detached" });
+    await said(/^Took A2:A6/);
+    await button("Bring “What is a recipe” up to date").click();
+    await said("“What is a recipe” is up to date.");
+    expect(await bench.valueAt("What is a recipe", "A3")).toBeNull();
+  }, 60_000);
+
   test("a report goes to a new sheet each time", async () => {
     await button("Report on a new sheet").click();
     await said("Written on the new sheet “Read-through”.");
@@ -163,6 +193,7 @@ describeInBrowser("the read-through of an opened workbook", () => {
     await page.emulateMedia(media);
     await button(`Mend: ${SHEET}!B4`).click();
     await button(`Accept: ${SHEET}!B5`).first().click();
+    await button(`Read it differently: ${SHEET}!A1:B7`).click();
     const found = await objectionsAtWidths(bench, name, [640, 350, 320]);
     const folder = process.env["SCREENSHOTS_TO"];
     if (folder !== undefined) {
@@ -174,6 +205,7 @@ describeInBrowser("the read-through of an opened workbook", () => {
     expect(found).toEqual([]);
     await button(`Mend: ${SHEET}!B4`).click();
     await button(`Accept: ${SHEET}!B5`).first().click();
+    await button(`Read it differently: ${SHEET}!A1:B7`).click();
   });
 
   test("nothing was asked of any other host, and the page reported no error", () => {

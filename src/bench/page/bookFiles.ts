@@ -3,6 +3,7 @@ import { isProblem } from "../../foundation/problem";
 import type { Book } from "../book";
 import type { Grid } from "../grid";
 import { downloadXlsx } from "./download";
+import { fileToBook, type AskDecimal } from "./fileToBook";
 import { gridToBook } from "./gridToBook";
 import { openBook } from "./openBook";
 
@@ -14,7 +15,12 @@ export interface BookFiles {
 }
 
 /** What is open is closed only after the new book stands; a file that cannot be read changes nothing. */
-export function bookFiles(api: FUniver, grid: Grid, onOpened: (book: Book) => void): BookFiles {
+export function bookFiles(
+  api: FUniver,
+  grid: Grid,
+  ask: AskDecimal,
+  onOpened: (book: Book) => void,
+): BookFiles {
   const show = async (book: Book): Promise<readonly string[]> => {
     const refused = await openBook(api, book);
     onOpened(book);
@@ -23,8 +29,8 @@ export function bookFiles(api: FUniver, grid: Grid, onOpened: (book: Book) => vo
   };
 
   const openFile = async (file: File): Promise<readonly string[]> => {
-    const { xlsxToBook } = await import("../xlsx/xlsxToBook");
-    const opened = await xlsxToBook(file.name, new Uint8Array(await file.arrayBuffer()));
+    const opened = await fileToBook(file, ask);
+    if (opened === null) return [`${file.name} was not opened.`];
     if (isProblem(opened)) return [`${file.name} was not opened. ${opened.message}`];
     const refused = await show(opened.book);
     return [...opened.notes, ...refused];

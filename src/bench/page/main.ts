@@ -3,6 +3,7 @@ import { describeFunctions, registerFunctions } from "../../workbook/univer/regi
 import { parseA1 } from "../address";
 import { sheet } from "../demo/cells";
 import { demoBook } from "../demo/demoBook";
+import { askDecimal } from "./askDecimal";
 import type { Bench } from "./bench";
 import { bookFiles } from "./bookFiles";
 import { createGrid, setGridLanguage, type Language } from "./createGrid";
@@ -36,8 +37,10 @@ async function start(): Promise<void> {
   const api = createGrid(element("grid"), "en");
   const grid = new UniverGrid(api);
   const line = element("message");
+  const askMark = (question: string) =>
+    askDecimal(element("question") as HTMLFormElement, question);
   placeBelowFormulaBar(api, line);
-  const files = bookFiles(api, grid, ({ name }) => {
+  const files = bookFiles(api, grid, askMark, ({ name }) => {
     element("book-name").textContent = name;
     document.title = `${name} – Rimeline`;
   });

@@ -29,16 +29,20 @@ class UndoHistory extends LocalUndoRedoService implements OneStepHistory {
       work();
     } finally {
       this.collected = null;
-      const [first] = steps;
-      if (first !== undefined) {
-        this.pushUndoRedo({
-          ...first,
-          redoMutations: steps.flatMap(({ redoMutations }) => redoMutations),
-          undoMutations: steps.toReversed().flatMap(({ undoMutations }) => undoMutations),
-        });
+      // The editor of the selected cell has a history of its own, beside the workbook's.
+      for (const unit of new Set(steps.map(({ unitID }) => unitID))) {
+        this.pushUndoRedo(merged(steps.filter(({ unitID }) => unitID === unit)));
       }
     }
   }
+}
+
+function merged(steps: readonly IUndoRedoItem[]): IUndoRedoItem {
+  return {
+    ...steps[0]!,
+    redoMutations: steps.flatMap(({ redoMutations }) => redoMutations),
+    undoMutations: steps.toReversed().flatMap(({ undoMutations }) => undoMutations),
+  };
 }
 
 /** Puts our history in the place of the grid's own. */

@@ -7,6 +7,10 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     demo: "Demo book",
     language: "Language",
     pane: "Pane",
+    comma: "Decimal comma",
+    point: "Decimal point",
+    leave: "Do not open",
+    drop: "Drop an .xlsx or .csv file to open it",
   },
   de: {
     open: "Öffnen…",
@@ -14,6 +18,10 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     demo: "Beispielbuch",
     language: "Sprache",
     pane: "Bereich",
+    comma: "Dezimalkomma",
+    point: "Dezimalpunkt",
+    leave: "Nicht öffnen",
+    drop: "Eine .xlsx- oder .csv-Datei zum Öffnen hier ablegen",
   },
 };
 

@@ -1,5 +1,4 @@
-import { badInput } from "../../foundation/problem";
-import type { Result } from "../../foundation/result";
+import { decimalQuestion, type DecimalQuestion } from "./decimalQuestion";
 
 export type DecimalMark = "," | ".";
 
@@ -23,12 +22,12 @@ export function markOf(field: string): DecimalMark | "either" | null {
 
 /**
  * The mark that a file's numbers use for decimals, by the fields that leave no doubt. Where none does, a comma
- * between the fields speaks for the point; else the file is not guessed at.
+ * between the fields speaks for the point; else it is asked, not guessed.
  */
 export function decimalMark(
   rows: readonly (readonly string[])[],
   delimiter: string,
-): Result<DecimalMark> {
+): DecimalMark | DecimalQuestion {
   const counts = { ",": 0, ".": 0 };
   let doubtful: string | null = null;
   for (const row of rows) {
@@ -40,15 +39,15 @@ export function decimalMark(
   }
   if (counts[","] !== counts["."]) return counts[","] > counts["."] ? "," : ".";
   if (counts[","] > 0) {
-    return badInput(
-      `The file has as many numbers with a decimal comma as with a decimal point (${counts[","]} each): say which is meant with --decimal comma or --decimal point.`,
+    return decimalQuestion(
+      `The file has as many numbers with a decimal comma as with a decimal point (${counts[","]} each).`,
     );
   }
   if (doubtful === null || delimiter === ",") return ".";
   const [comma, point] = doubtful.includes(",")
     ? [doubtful, doubtful.replaceAll(",", "")]
     : [doubtful.replaceAll(".", ""), doubtful];
-  return badInput(
-    `"${doubtful.slice(0, 20)}" can mean ${comma.slice(0, 20)} with a decimal comma or ${point.slice(0, 20)} with a decimal point, and nothing else in the file tells: say which with --decimal comma or --decimal point.`,
+  return decimalQuestion(
+    `"${doubtful.slice(0, 20)}" can mean ${comma.slice(0, 20)} with a decimal comma or ${point.slice(0, 20)} with a decimal point, and nothing else in the file tells.`,
   );
 }

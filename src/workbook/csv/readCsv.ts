@@ -6,6 +6,7 @@ import { sheetFromRows } from "../sheetFromRows";
 import { fileSizeProblem, LIMITS } from "../xlsx/limits";
 import { csvCell } from "./csvCell";
 import { decimalMark, type DecimalMark } from "./decimalMark";
+import type { DecimalQuestion } from "./decimalQuestion";
 import { decodeText } from "./decodeText";
 import { splitFields, type Delimiter } from "./splitFields";
 
@@ -38,13 +39,13 @@ function tooLarge(rows: readonly (readonly string[])[]) {
 /**
  * Reads a text file of rows and fields (CSV, TSV) as a workbook of one sheet. Delimiter, quotes and encoding
  * are told from the file, and so is the decimal mark, unless it is given; where the file leaves it open, the
- * answer is a Problem that asks for it.
+ * answer is the question.
  */
 export function readCsv(
   bytes: Uint8Array,
   sheetName: string,
   givenMark: DecimalMark | null = null,
-): Result<ReadCsv> {
+): Result<ReadCsv> | DecimalQuestion {
   if (bytes.length === 0) return badInput("The file is empty.");
   const size = fileSizeProblem(bytes.length);
   if (size !== null) return size;
@@ -56,7 +57,7 @@ export function readCsv(
   const large = tooLarge(rows);
   if (large !== null) return large;
   const mark = givenMark ?? decimalMark(rows, delimiter);
-  if (isProblem(mark)) return mark;
+  if (typeof mark !== "string") return mark;
   const cells = rows.map((row) => row.map((field) => csvCell(field, mark)));
   const how = `Fields were split at ${WORDS[delimiter]}; the decimal mark is the ${mark === "," ? "comma" : "point"}.`;
   return {
