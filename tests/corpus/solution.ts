@@ -26,7 +26,7 @@ export const dissolved: readonly Dissolved[] = [
   solute("sucrose", "Saccharose", 342.3, 1, [60, 140]),
   solute("sodium chloride", "Natriumchlorid", 58.44, 2, [6, 15]),
   solute("fructose", "Fruktose", 180.16, 1, [30, 70]),
-  solute("glucose monohydrate", "Glucose-Monohydrat", 198.17, 1, [30, 70]),
+  solute("glucose monohydrate", "Dextrose-Monohydrat", 198.17, 1, [30, 70]),
   solute("potassium chloride", "Kaliumchlorid", 74.55, 2, [6, 15]),
   solute("sodium bicarbonate", "Natriumhydrogencarbonat", 84.01, 2, [6, 15]),
 ];

@@ -1,6 +1,6 @@
 import { addSheet, put, span, a1 } from "../book";
 import type { Kit, Layout } from "../kit";
-import { input, page, type PagePlan } from "../page";
+import { page, type PagePlan } from "../page";
 
 const threeBelow: PagePlan = {
   titleGap: 0,
@@ -49,8 +49,8 @@ const ownSheet: PagePlan = {
 
 function scaled(kit: Kit): void {
   const sheet = addSheet(kit.marked.book, "Production");
-  const label = { label: "Batches (pieces)", bare: "Batches", value: kit.random.whole(2, 9) };
-  const factor = input(kit, sheet, { row: 0, column: 0 }, label);
+  put(sheet, 0, 0, "Batches");
+  const factor = put(sheet, 0, 1, kit.random.whole(2, 9));
   page(kit, sheet, kit.make(1)[0]!, {
     top: 2,
     list: {
