@@ -7,6 +7,7 @@ import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { structureCases } from "./structureCases";
 import { totalCases } from "./totalCases";
+import { unitCases } from "./unitCases";
 
 /**
  * Each rule with sheets that must and must not be flagged. Expected sizes are worked out by hand beside
@@ -61,6 +62,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
   ...mixtureCases,
   ...totalCases,
+  ...unitCases,
   // stale-value
   {
     rule: "stale-value",

@@ -4,9 +4,10 @@ import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { massOutliers } from "../massOutliers";
+import { otherMark, type OtherMark } from "../otherMark";
 import { changedMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
-import { textAt } from "../recipes/cells";
 import {
   amountPlace,
   type Place,
@@ -14,23 +15,17 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { gramsPer, isMass, unitFromFormat, unitFromWord, type MassUnit } from "../recipes/unit";
+import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/unit";
 import type { Rule } from "../rule";
 
 const identity = { id: "mass-units-mixed", severity: "error" } as const;
 
 /** An amount is among the others up to this many times beyond the smallest and the largest. */
 const AMONG = 8;
+/** Of a ledger the first recipes are judged. */
+const MOST_RECIPES = 200;
 
-/** The mass unit that the cell to the right or the unit column says, against the header's. */
-function unitBeside(block: RecipeBlock, row: number, column: number): MassUnit | null {
-  const places = block.unitColumn === null ? [column + 1] : [block.unitColumn, column + 1];
-  for (const place of places) {
-    const unit = unitFromWord(textAt(block.sheet, row, place));
-    if (unit !== null && isMass(unit)) return unit;
-  }
-  return null;
-}
+const short = (value: number): number => Number(value.toPrecision(6));
 
 /**
  * The amount in the column's unit and its mark with it, where that brings the amount among the others; else a
@@ -40,10 +35,10 @@ function convertingEdits(
   block: RecipeBlock,
   recipe: Recipe,
   name: RecipeName,
-  from: MassUnit,
+  { unit: from, at }: OtherMark,
   to: MassUnit,
 ): readonly CellEdit[] {
-  const { sheet, names, unitColumn } = block;
+  const { sheet, names } = block;
   const place = amountPlace(block, recipe, name);
   const valueAt = ({ row, column }: Place) => sheet.cellAt(row, column)?.value;
   const value = valueAt(place);
@@ -51,57 +46,74 @@ function convertingEdits(
     .filter((other) => other !== name)
     .map((other) => valueAt(amountPlace(block, recipe, other)))
     .filter((other): other is number => typeof other === "number" && other > 0);
-  if (typeof value !== "number" || others.length === 0) return [];
-  const converted = Number(((value * gramsPer(from)) / gramsPer(to)).toPrecision(6));
+  const isMarked = typeof from === "string" && isMass(from) && at !== null;
+  if (typeof value !== "number" || others.length === 0 || !isMarked) return [];
+  const converted = short((value * gramsPer(from)) / gramsPer(to));
   const isAmong = (one: number) =>
     one >= Math.min(...others) / AMONG && one <= Math.max(...others) * AMONG;
   if (!isAmong(converted) || isAmong(value)) return [];
-  const marked = [unitColumn, place.column + 1].find(
-    (column) => column !== null && textAt(sheet, place.row, column) !== "",
-  );
-  const mark = marked == null ? [] : cellEdit(sheet, { row: place.row, column: marked }, to);
-  return [...numberEdit(sheet, place, converted), ...mark];
+  return [...numberEdit(sheet, place, converted), ...cellEdit(sheet, at, to)];
 }
 
-function finding(
+/** An amount that is marked with another unit than its column has. */
+function markFinding(
   context: AuditContext,
   block: RecipeBlock,
   recipe: Recipe,
   name: RecipeName,
 ): Finding | null {
   const { unit } = recipe;
-  const { row, column, grams } = amountOf(block, recipe, name);
-  if (grams === null || grams <= 0 || !isMass(unit) || recipe.unitAssumed) return null;
-  const beside = unitBeside(block, row, column);
-  const shown = unitFromFormat(block.sheet.cellAt(row, column)?.format);
-  // A format of its own is what the reader took; the unit beside is what the header overruled.
-  const other = beside !== null && beside !== unit ? beside : null;
-  if (other === null || shown !== null) return null;
-  const typed = context.mixOf(block, recipe);
-  const meant = changedMix(typed, name, { grams: (grams / gramsPer(unit)) * gramsPer(other) });
-  const address = cellName(row, column);
-  return findingAt(
-    identity,
-    block.sheet,
-    { row, column },
-    {
-      message: `${address}, the amount of ${name.item}, is marked ${other} in a column of ${unit}.`,
+  const mark = otherMark(block, recipe, name);
+  if (mark === null || typeof unit !== "string" || !isMass(unit)) return null;
+  const place = amountPlace(block, recipe, name);
+  const value = block.sheet.cellAt(place.row, place.column)?.value;
+  if (typeof value !== "number" || value <= 0) return null;
+  const mix = context.mixOf(block, recipe);
+  const typed = changedMix(mix, name, { grams: value * gramsPer(unit) });
+  const meant =
+    typeof mark.unit === "string" && isMass(mark.unit)
+      ? changedMix(mix, name, { grams: value * gramsPer(mark.unit) })
+      : mix;
+  const address = cellName(place.row, place.column);
+  return findingAt(identity, block.sheet, place, {
+    message: `${address}, the amount of ${name.item}, is marked ${unitText(mark.unit)} in a column of ${unit}.`,
+    effect: mixEffect(typed, meant),
+    fix: `Convert it to ${unit}, or correct the mark.`,
+    edits: convertingEdits(block, recipe, name, mark, unit),
+  });
+}
+
+/** An amount without a mark that is out by a factor of ten, of units, or of both. */
+function outlierFindings(context: AuditContext, block: RecipeBlock, recipe: Recipe): Finding[] {
+  if (isShare(recipe.unit)) return [];
+  return massOutliers(block, recipe).map(({ name, factor, why }) => {
+    const place = amountPlace(block, recipe, name);
+    const cell = cellName(place.row, place.column);
+    const value = block.sheet.cellAt(place.row, place.column)?.value;
+    const typed = context.mixOf(block, recipe);
+    const meant = changedMix(typed, name, {
+      grams: (amountOf(block, recipe, name).grams ?? 0) * factor,
+    });
+    const unit = unitText(recipe.unit);
+    const shown = typeof value === "number" ? value : 0;
+    return findingAt(identity, block.sheet, place, {
+      message: `${cell}, the amount of ${name.item}, is ${short(shown)} ${unit}; ${short(shown * factor)} ${unit} would fit, ${why}.`,
       effect: mixEffect(typed, meant),
-      fix: `Convert it to ${unit}, or correct the mark.`,
-      edits: convertingEdits(block, recipe, name, other, unit),
-    },
-  );
+      fix: `Enter ${short(shown * factor)} if another unit, or a point in the wrong place, was typed.`,
+      edits: numberEdit(block.sheet, place, short(shown * factor)),
+    });
+  });
+}
+
+function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
+  return block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
+    const marked = block.names.flatMap((name) => markFinding(context, block, recipe, name) ?? []);
+    return marked.length > 0 ? marked : outlierFindings(context, block, recipe);
+  });
 }
 
 export const massUnit: Rule = {
   ...identity,
   title: "An amount is in another unit than its column",
-  find: (context) =>
-    context.blocks
-      .filter(({ layout }) => layout === "down")
-      .flatMap((block) =>
-        block.recipes.flatMap((recipe) =>
-          block.names.flatMap((name) => finding(context, block, recipe, name) ?? []),
-        ),
-      ),
+  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
 };

@@ -3,9 +3,11 @@ import { cellEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { massOutliers } from "../massOutliers";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { shareColumns, type ShareColumn } from "../shareColumns";
+import { misreadShares } from "../misreadShares";
+import { shareLines, type ShareLine } from "../shareLines";
 import { countedTwice, leftOut, rangeOfAll, wholeSum } from "../sumFormulas";
 import {
   sinceLastTotal,
@@ -75,7 +77,7 @@ function totalFinding(total: Totalled): Finding | null {
 }
 
 /** A column of shares of the mix that does not come to 100 %. */
-function shareFinding({ sheet, shares, whole }: ShareColumn): Finding | null {
+function shareFinding({ sheet, shares, whole }: ShareLine): Finding | null {
   const percent = (sumOf(shares) / whole) * 100;
   // Far from 100 it is another kind of percentage, for example of the flour or of the water.
   if (shares.length < 3 || Math.abs(percent - 100) <= 0.5 || percent < 80 || percent > 125)
@@ -88,11 +90,18 @@ function shareFinding({ sheet, shares, whole }: ShareColumn): Finding | null {
   });
 }
 
+/** A typed total that one amount in another unit explains: that is told of the amount. */
+const isExplained = (block: RecipeBlock, { formula, recipe }: Totalled): boolean =>
+  formula === undefined && recipe !== null && massOutliers(block, recipe).length > 0;
+
 function findIn(block: RecipeBlock): Finding[] {
   const totals = block.unitColumn === null ? totalledLines(block) : [];
-  const wrong = totals.flatMap((one) => totalFinding(one) ?? []);
-  const told = new Set(wrong.map(({ cell }) => parseCellName(cell)?.column));
-  const shares = shareColumns(block).filter(({ column }) => !told.has(column));
+  const wrong = totals.flatMap((one) => (isExplained(block, one) ? [] : (totalFinding(one) ?? [])));
+  const across = block.layout === "across";
+  const told = new Set(wrong.map(({ cell }) => parseCellName(cell)?.[across ? "row" : "column"]));
+  const shares = shareLines(block).filter(
+    (line) => !told.has(line.line) && misreadShares(line).length === 0,
+  );
   return [...wrong, ...shares.flatMap((one) => shareFinding(one) ?? [])];
 }
 

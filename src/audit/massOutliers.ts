@@ -1,0 +1,140 @@
+import { findItem } from "../catalogue/findItem";
+import { catalogueName } from "./catalogueName";
+import { amountOf } from "./recipes/amountOf";
+import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "./recipes/recipeBlock";
+
+/** An amount that fits its recipe only when it is so many times as large. */
+export interface MassOutlier {
+  readonly name: RecipeName;
+  readonly factor: number;
+  /** Why it cannot be what is meant, as the end of a sentence. */
+  readonly why: string;
+}
+
+/** What a recipe has plenty of; of gums, salts, acids and flavours a gram may be all. Common practice, no source. */
+const PLENTY = new Set([
+  "water",
+  "sugars",
+  "honey",
+  "dairy",
+  "eggs",
+  "fruit",
+  "plant drinks",
+  "nuts and seeds",
+]);
+
+/** Misplaced points, and kilograms for grams, grams for kilograms, ounces for grams. */
+const FACTORS = [1000, 0.001, 100, 0.01, 10, 0.1, 28.349523125, 1 / 28.349523125];
+const MOST_RECIPES = 200;
+
+interface Line {
+  readonly name: RecipeName;
+  readonly grams: number;
+}
+
+const sumOf = (lines: readonly Line[]) => lines.reduce((sum, { grams }) => sum + grams, 0);
+
+function isPlentiful(block: RecipeBlock, { item }: RecipeName): boolean {
+  const match = findItem(catalogueName(item, block.ownIngredients) ?? "");
+  return match.kind === "ingredient"
+    ? PLENTY.has(match.ingredient.group)
+    : match.kind === "solute" && match.solute.kind === "sugar";
+}
+
+/** Grams for kilograms or the reverse, where the other amounts leave no doubt. */
+function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
+  const plenty = new Set(lines.map(({ name }) => name).filter((name) => isPlentiful(block, name)));
+  return lines.flatMap((line): MassOutlier[] => {
+    const others = lines.filter((other) => other !== line);
+    const sizes = others.filter(({ name }) => plenty.has(name)).map(({ grams }) => grams);
+    if (sizes.length < 2 || !plenty.has(line.name)) return [];
+    const [smallest, largest, sum] = [Math.min(...sizes), Math.max(...sizes), sumOf(others)];
+    const isAmong = (grams: number) => grams >= smallest / 3 && grams <= 3 * largest;
+    const { name, grams } = line;
+    const why = "which no recipe has beside the other amounts";
+    if (grams * 200 < largest && grams < smallest / 10 && isAmong(grams * 1000))
+      return [{ name, factor: 1000, why }];
+    const least = /^(water|wasser)$/i.test(name.item.trim()) ? 200 : 30;
+    return grams > least * sum && isAmong(grams / 1000) ? [{ name, factor: 0.001, why }] : [];
+  });
+}
+
+const isWithin = (one: number, other: number, times: number) =>
+  one <= other * times && one * times >= other;
+const isNear = (one: number, other: number, within: number) => Math.abs(one / other - 1) <= within;
+
+/** The one amount by which a typed total misses the sum. */
+function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]): MassOutlier[] {
+  const { sheet, layout, totals } = block;
+  const [line] = totals;
+  if (totals.length !== 1 || line === undefined || lines.length < 3) return [];
+  const place =
+    layout === "down" ? { row: line, column: recipe.line } : { row: recipe.line, column: line };
+  const cell = sheet.cellAt(place.row, place.column);
+  const first = lines[0];
+  if (typeof cell?.value !== "number" || cell.formula !== undefined || first === undefined)
+    return [];
+  // The total is in the unit of the amounts.
+  const { row, column } = amountPlace(block, recipe, first.name);
+  const typed = sheet.cellAt(row, column)?.value;
+  const total = typeof typed === "number" ? (cell.value * first.grams) / typed : cell.value;
+  const sum = sumOf(lines);
+  if (isNear(sum, total, 0.02)) return [];
+  const fitting = lines.flatMap(({ name, grams }) =>
+    FACTORS.filter((factor) => isNear(sum + (factor - 1) * grams, total, 0.002)).map((factor) => ({
+      name,
+      factor,
+      why: "and only then do the amounts come to the total that is written",
+    })),
+  );
+  return fitting.length === 1 ? fitting : [];
+}
+
+const medianOf = (sizes: readonly number[]): number =>
+  [...sizes].sort((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
+
+/** The grams of other recipes of the same ingredients, by name. */
+function versionsOf(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]): number[][] {
+  const used = new Set(lines.map(({ name }) => name));
+  const others = block.recipes.slice(0, MOST_RECIPES).filter((other) => other !== recipe);
+  const alike = others
+    .map((other) => block.names.map((name) => amountOf(block, other, name).grams ?? 0))
+    .filter((grams) =>
+      grams.every((one, at) => one > 0 === used.has(block.names[at] as RecipeName)),
+    );
+  return lines.map(({ name }) => alike.map((grams) => grams[block.names.indexOf(name)] ?? 0));
+}
+
+/** The one amount that is far from those of at least three versions of the recipe, which otherwise agree. */
+function againstVersions(
+  block: RecipeBlock,
+  recipe: Recipe,
+  lines: readonly Line[],
+): MassOutlier[] {
+  if (block.recipes.length < 4) return [];
+  const versions = versionsOf(block, recipe, lines);
+  if ((versions[0]?.length ?? 0) < 3) return [];
+  const medians = versions.map(medianOf);
+  const far = lines.filter(({ grams }, at) => !isWithin(grams, medians[at] ?? 0, 2.5));
+  const [line, ...more] = far;
+  const sizes = line === undefined ? [] : (versions[lines.indexOf(line)] ?? []);
+  const median = medianOf(sizes);
+  if (line === undefined || more.length > 0 || !sizes.every((size) => isWithin(size, median, 2)))
+    return [];
+  const factor = FACTORS.find((one) => isWithin(line.grams * one, median, 1.6));
+  return factor === undefined
+    ? []
+    : [{ name: line.name, factor, why: "as in the recipes beside it" }];
+}
+
+/** The amounts of a recipe that are out by a factor of units. */
+export function massOutliers(block: RecipeBlock, recipe: Recipe): readonly MassOutlier[] {
+  const lines = block.names.flatMap((name): Line[] => {
+    const { grams } = amountOf(block, recipe, name);
+    return grams !== null && grams > 0 ? [{ name, grams }] : [];
+  });
+  const written = againstTotal(block, recipe, lines);
+  if (written.length > 0) return written;
+  const beside = againstVersions(block, recipe, lines);
+  return beside.length > 0 ? beside : outOfScale(block, lines);
+}
