@@ -9,6 +9,7 @@ import {
 import { AnchorArray } from "./anchorArray";
 import { repairArrayLiterals } from "./arrayLiterals";
 import { boundRanges } from "./boundedRanges";
+import { boundSpills } from "./boundedSpills";
 import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
 import { formulaForEngine } from "./formulaText";
 import { GridExecutor } from "./gridExecutor";
@@ -51,6 +52,7 @@ export function installFunctions(
   const read = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula, ...rest) => read(formulaForEngine(formula), ...rest);
   repairNumberLiterals(injector);
+  boundSpills(injector);
   keepCalculating(injector);
   return keepErrorMessages(injector, report);
 }
