@@ -61,7 +61,7 @@ export function boundSpills(injector: Injector): void {
     if (!executor) continue;
     const calculate = executor.calculate.bind(executor);
     executor.calculate = (...values) => {
-      const [rows, columns] = answerSize(values as Values);
+      const [rows, columns] = answerSize(values);
       const size = `${grouped(rows)} × ${grouped(columns)}`;
       if (rows * columns > MOST_CELLS)
         return spillError(
