@@ -27,5 +27,5 @@ export function* auditInSteps(
     yield { done: done + 1, total };
     found.push(...findingsOf(rule, context));
   }
-  return reportOf(context, found, recalculated);
+  return reportOf(context, found, options);
 }

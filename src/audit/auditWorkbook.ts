@@ -22,6 +22,8 @@ export interface AuditOptions {
   readonly without?: readonly string[];
   /** The second value of the formulas, where they were calculated anew. */
   readonly recalculated?: Recalculation;
+  /** True for a workbook that is open in a spreadsheet: its values are what its formulas give. */
+  readonly isLive?: boolean;
   /** What the user says of recipes; when absent, what the workbook keeps of that. */
   readonly corrections?: readonly RecipeCorrection[];
 }
@@ -53,7 +55,7 @@ export const rulesFor = ({ without }: AuditOptions) =>
 export function reportOf(
   { workbook, blocks, notes }: AuditContext,
   found: readonly Finding[],
-  recalculated: Recalculation | null,
+  options: AuditOptions,
 ): AuditReport {
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
   const findings = condense([...found].sort(compare))
@@ -67,7 +69,7 @@ export function reportOf(
     warnings: count("warning"),
     notes: count("note"),
     accepted: 0,
-    recalculation: recalculationSummary(recalculated, workbook),
+    recalculation: recalculationSummary(options, workbook),
   };
   return {
     findings,
@@ -90,7 +92,7 @@ export function auditInContext(read: AuditContext, options: AuditOptions = {}): 
   const context = { ...read, recalculated };
   // Summed up rule by rule, so that a hundred thousand findings of each are not held at once.
   const found = rulesFor(options).flatMap((rule) => findingsOf(rule, context));
-  return reportOf(context, found, recalculated);
+  return reportOf(context, found, options);
 }
 
 /**

@@ -35,7 +35,9 @@ export function FindingItem({ context, finding, onGo, children }: FindingItemPro
       <p class="finding-effect">
         {finding.effect === null ? words.readThrough.noEffect : effectText(finding.effect, context)}
       </p>
-      {finding.fix !== undefined && <p class="quiet">{words.readThrough.fix(words.said(finding.fix))}</p>}
+      {finding.fix !== undefined && (
+        <p class="quiet">{words.readThrough.fix(words.said(finding.fix))}</p>
+      )}
       {children}
     </li>
   );

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { AuditReport } from "../../src/audit/report/auditReport";
+import type { Workbook } from "../../src/workbook/model";
 import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
@@ -11,6 +12,7 @@ import type { useAcceptances } from "./useAcceptances";
 
 interface KeepingProps {
   readonly context: PaneContext;
+  readonly workbook: Workbook;
   readonly report: AuditReport;
   readonly acceptances: ReturnType<typeof useAcceptances>;
 }
@@ -18,7 +20,7 @@ interface KeepingProps {
 const today = (): string => new Date().toISOString().slice(0, 10);
 
 /** What is kept of the reading, on request: a report on a new sheet, and what was accepted. */
-export function Keeping({ context, report, acceptances }: KeepingProps) {
+export function Keeping({ context, workbook, report, acceptances }: KeepingProps) {
   const { host, words, announce } = context;
   const { reportSheet, page, acceptanceSheet: texts } = words.readThrough;
   const { fault, run } = useHostTask(context);
@@ -30,7 +32,7 @@ export function Keeping({ context, report, acceptances }: KeepingProps) {
   const addReport = () =>
     run(async () => {
       if (host === null) return;
-      const rows = reportRows(report, words, today());
+      const rows = reportRows(report, workbook, words, today());
       tell(reportSheet.added(await host.addSheet(reportSheet.name, rows)));
     });
   const savePage = async () => {

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Finding, Severity } from "../../src/audit/finding";
 import type { AuditReport } from "../../src/audit/report/auditReport";
+import { Notice } from "../components/Notice";
 import type { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 import { AcceptedList } from "./AcceptedList";
@@ -62,6 +63,7 @@ export function ReadReport(props: ReadReportProps) {
     if (!next.delete(severity)) next.add(severity);
     setHidden(next);
   };
+  const { calculation } = reading.workbook;
   const { errors, warnings, notes } = report.summary;
   const shown = SEVERITIES.filter((severity) => !hidden.has(severity)).map((severity) => ({
     severity,
@@ -74,6 +76,11 @@ export function ReadReport(props: ReadReportProps) {
       <h2 ref={heading} tabIndex={-1}>
         {texts.result(report.findings.length)}
       </h2>
+      {calculation === "automatic" ? (
+        <p class="quiet">{texts.values.automatic}</p>
+      ) : (
+        <Notice tone="warning">{texts.values[calculation]}</Notice>
+      )}
       <SeverityFilter
         words={words}
         counts={{ error: errors, warning: warnings, note: notes }}
@@ -117,7 +124,12 @@ export function ReadReport(props: ReadReportProps) {
           onReadAgain();
         }}
       />
-      <Keeping context={context} report={report} acceptances={acceptances} />
+      <Keeping
+        context={context}
+        workbook={reading.workbook}
+        report={report}
+        acceptances={acceptances}
+      />
     </>
   );
 }

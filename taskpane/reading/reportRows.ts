@@ -1,4 +1,5 @@
 import type { AuditReport, ReportedFinding } from "../../src/audit/report/auditReport";
+import type { Workbook } from "../../src/workbook/model";
 import type { Contents } from "../host";
 import { asText } from "../office/cellContent";
 import type { Words } from "../words/words";
@@ -18,14 +19,18 @@ function findingRow(finding: ReportedFinding, words: Words, reason: string): Row
 }
 
 /** The report as the rows of a sheet: summary, findings, accepted ones with their reason, recipes that were read. */
-export function reportRows(report: AuditReport, words: Words, date: string): Contents {
+export function reportRows(
+  report: AuditReport,
+  { calculation }: Workbook,
+  words: Words,
+  date: string,
+): Contents {
   const { findings, accepted, recipes, summary } = report;
   const texts = words.readThrough.reportSheet;
-  const { recalculation } = summary;
   const rows: Row[] = [
     [texts.title(date)],
     [texts.summary(summary)],
-    ...(recalculation.reason === null ? [] : [[recalculation.reason]]),
+    [words.readThrough.values[calculation]],
     [],
     [...texts.findingHeaders],
     ...findings.map((finding) => findingRow(finding, words, "")),

@@ -48,7 +48,7 @@ export function useReading(
     );
     const kept = storedCorrections(workbook);
     const report = await inSlices(
-      auditInSteps(workbook, { corrections: correctionsBy(kept) }),
+      auditInSteps(workbook, { corrections: correctionsBy(kept), isLive: true }),
       ({ done, total }) => setProgress(texts.checking(done, total)),
       signal,
     );

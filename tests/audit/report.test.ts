@@ -103,3 +103,20 @@ describe("The second value", () => {
     expect(reasonOf(bookOf({ S: rows }), { recalculated })).toContain("(1 were)");
   });
 });
+
+describe("The values of an open workbook", () => {
+  const summaryOf = (calculation: "automatic" | "manual" | "automatic except tables") => {
+    const book = bookOf({ S: [["Ingredient", "g"]] }, {}, { calculation });
+    return auditWorkbook(book, { isLive: true }).summary.recalculation;
+  };
+  test("are what its formulas give", () => {
+    expect(summaryOf("automatic")).toMatchObject({ complete: true, reason: null });
+  });
+  test("may be old where it calculates on command only, and that is said", () => {
+    expect(summaryOf("manual")).toMatchObject({
+      complete: false,
+      reason: expect.stringMatching(/manual calculation: its values may be older/),
+    });
+    expect(summaryOf("automatic except tables").reason).toMatch(/data tables/);
+  });
+});

@@ -25,7 +25,7 @@ export interface ReportedRecipes {
 export interface RecalculationSummary {
   readonly calculated: number;
   readonly leftAlone: number;
-  /** True when every formula that feeds a recipe or a stated result was calculated. */
+  /** True when every formula that feeds a recipe or a stated result was calculated, be it by the open spreadsheet. */
   readonly complete: boolean;
   /** Why not, in sentences; null when complete. */
   readonly reason: string | null;

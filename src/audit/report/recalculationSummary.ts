@@ -21,14 +21,30 @@ function reasonsIn({ leftAlone }: Recalculation, { sheets }: Workbook): string[]
   return rest > 0 ? [...told, `There are ${rest} further reasons.`] : told;
 }
 
-/** What the report says of the second value, the recalculated one. */
+const STORED = "Formulas were not calculated anew: their stored results were taken.";
+
+/** Why the values of an open workbook may not be what its formulas give; null when they are. */
+const LIVE: Readonly<Record<Workbook["calculation"], string | null>> = {
+  automatic: null,
+  manual:
+    "The open workbook is set to manual calculation: its values may be older than its amounts.",
+  "automatic except tables":
+    "The open workbook does not calculate its data tables by itself: their values may be old.",
+};
+
+interface HowCalculated {
+  readonly recalculated?: Recalculation;
+  readonly isLive?: boolean;
+}
+
+/** What the report says of the second value, the recalculated one; an open workbook has it already. */
 export function recalculationSummary(
-  recalculated: Recalculation | null,
+  { recalculated, isLive = false }: HowCalculated,
   workbook: Workbook,
 ): RecalculationSummary {
-  if (recalculated === null) {
-    const reason = "Formulas were not calculated anew: their stored results were taken.";
-    return { calculated: 0, leftAlone: 0, complete: false, reason };
+  if (recalculated === undefined) {
+    const reason = isLive ? LIVE[workbook.calculation] : STORED;
+    return { calculated: 0, leftAlone: 0, complete: reason === null, reason };
   }
   const { calculated, leftAlone, isComplete } = recalculated;
   const reasons = reasonsIn(recalculated, workbook);

@@ -24,6 +24,13 @@ export const readThrough = {
   checking: (done: number, total: number) => `Checking, step ${done} of ${total}…`,
   result: (count: number) =>
     count === 0 ? "Nothing found." : plural(count, "finding", "findings") + ".",
+  values: {
+    automatic: "Formulas count with the values the spreadsheet shows; none was calculated twice.",
+    manual:
+      "The workbook is set to manual calculation: its values may be older than its amounts. Press F9, then read it again.",
+    "automatic except tables":
+      "The workbook does not calculate its data tables by itself: their values may be old. Press F9, then read it again.",
+  },
   recipes: (count: number) => `What was read as a recipe (${count})`,
   noRecipes: "No recipe was found: a block needs a column of names and one of amounts.",
   severityNames: { error: "wrong", warning: "doubtful", note: "worth knowing" },
@@ -92,8 +99,8 @@ export const readThrough = {
     selection: "Take the selected cells",
     recipe: "What stands there",
     kinds: {
-      down: "a recipe, one name below the other",
-      across: "recipes in rows below a row of names",
+      down: "a recipe, names in a column",
+      across: "recipes, names in a row",
       none: "no recipe",
     },
     names: { down: "Column of the names (A)", across: "Row of the names (1)" },

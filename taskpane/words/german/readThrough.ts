@@ -16,6 +16,14 @@ export const readThrough: Words["readThrough"] = {
   checks: "Prüfung läuft …",
   checking: (done, total) => `Prüfung läuft, Schritt ${done} von ${total} …`,
   result: (count) => (count === 0 ? "Nichts gefunden." : plural(count, "Fund", "Funde") + "."),
+  values: {
+    automatic:
+      "Formeln zählen mit den Werten, die die Tabelle zeigt; keine wurde ein zweites Mal gerechnet.",
+    manual:
+      "Die Mappe rechnet nur auf Befehl: ihre Werte können älter sein als ihre Mengen. F9 drücken, dann noch einmal durchsehen.",
+    "automatic except tables":
+      "Die Mappe rechnet ihre Datentabellen nicht von selbst: deren Werte können alt sein. F9 drücken, dann noch einmal durchsehen.",
+  },
   recipes: (count) => `Was als Rezept gelesen wurde (${count})`,
   noRecipes: "Kein Rezept gefunden: ein Block braucht eine Spalte mit Namen und eine mit Mengen.",
   severityNames: { error: "falsch", warning: "zweifelhaft", note: "gut zu wissen" },
@@ -84,8 +92,8 @@ export const readThrough: Words["readThrough"] = {
     selection: "Die gewählten Zellen nehmen",
     recipe: "Was dort steht",
     kinds: {
-      down: "ein Rezept, ein Name unter dem anderen",
-      across: "Rezepte in Zeilen unter einer Zeile mit Namen",
+      down: "Rezept, Namen in einer Spalte",
+      across: "Rezepte, Namen in einer Zeile",
       none: "kein Rezept",
     },
     names: { down: "Spalte der Namen (A)", across: "Zeile der Namen (1)" },

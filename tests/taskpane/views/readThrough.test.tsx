@@ -1,5 +1,6 @@
 import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import * as steps from "../../../src/audit/auditInSteps";
+import type { AuditOptions } from "../../../src/audit/auditWorkbook";
 import type { ReportedFinding } from "../../../src/audit/report/auditReport";
 import type { BlockValue } from "../../../taskpane/host";
 import { HalfWritten } from "../../../taskpane/office/halfWritten";
@@ -99,6 +100,24 @@ describe("the read-through", () => {
     expect(screen.getByText("Changes no answer.")).toBeTruthy();
     expect(screen.getByText("What helps: Enter 12.5 as a number.")).toBeTruthy();
     expect(said).toEqual(["Reading the workbook.", "2 findings."]);
+  });
+
+  test("says whose values count, and warns where the workbook calculates on command only", async () => {
+    const { host } = open();
+    await read();
+    expect(screen.getByText(/values the spreadsheet shows/)).toBeTruthy();
+    document.body.innerHTML = "";
+    const manual = {
+      ...host,
+      readWorkbook: async () => ({
+        ...(await host.readWorkbook()),
+        calculation: "manual" as const,
+      }),
+    };
+    const { context } = paneContext(manual);
+    render(<ReadThrough context={context} active />);
+    await read();
+    expect(screen.getByText(/set to manual calculation: .* Press F9/)).toBeTruthy();
   });
 
   test("a click on the address jumps to the cell", async () => {
@@ -304,7 +323,7 @@ describe("accepting a finding", () => {
 });
 
 describe("what was read as a recipe", () => {
-  const reads = () => auditInSteps.mock.lastCall[1] as unknown;
+  const reads = () => (auditInSteps.mock.lastCall[1] as AuditOptions).corrections;
   const form = () => within(screen.getByRole("group", { name: "How to read Ices!A1:B1" }));
   const fill = (label: RegExp, value: string) =>
     fireEvent.input(form().getByLabelText(label), { target: { value } });
@@ -317,16 +336,14 @@ describe("what was read as a recipe", () => {
     fill(/^Cells/, "Ices!A1:B3");
     choose("Unit of the amounts", "kg");
     fireEvent.submit(form().getByRole("button", { name: "Read it like this" }).closest("form")!);
-    await waitFor(() =>
-      expect(reads()).toEqual({ corrections: [{ ...said, unit: "kg", heading: "water" }] }),
-    );
+    await waitFor(() => expect(reads()).toEqual([{ ...said, unit: "kg", heading: "water" }]));
     await waitFor(() => expect(screen.queryByRole("button", { name: "Stop" })).toBeNull());
   };
 
   test("is shown as it was taken, and read again as the user says", async () => {
     const { sheets } = open();
     await read();
-    expect(reads()).toEqual({ corrections: [] });
+    expect(reads()).toEqual([]);
     click("Read it differently: Ices!A1:B1");
     expect(value(/^Column of the names/)).toBe("A");
     fireEvent.keyDown(form().getByLabelText(/^Cells/), { key: "Escape" });
@@ -335,7 +352,7 @@ describe("what was read as a recipe", () => {
     expect(document.activeElement).toBe(screen.getByRole("heading", { level: 2 }));
     expect(sheets).toEqual(book());
     click("Take back: Ices!A1:B3");
-    await waitFor(() => expect(reads()).toEqual({ corrections: [] }));
+    await waitFor(() => expect(reads()).toEqual([]));
   });
 
   test("a recipe that was missed is named by the selected cells", async () => {
@@ -353,7 +370,7 @@ describe("what was read as a recipe", () => {
     fireEvent.change(missed.getByLabelText("What stands there"), { target: { value: "none" } });
     fireEvent.submit(missed.getByRole("button", { name: "Read it like this" }).closest("form")!);
     const none = { sheet: "Ices", range: "A1:B3", recipe: "none", heading: "water" };
-    await waitFor(() => expect(reads()).toEqual({ corrections: [none] }));
+    await waitFor(() => expect(reads()).toEqual([none]));
   });
 
   test("a correction that contradicts itself ends in a sentence and is not read by", async () => {
@@ -384,10 +401,10 @@ describe("what was read as a recipe", () => {
     const later = { ...book(), Words: kept };
     open(findings, later);
     await read();
-    expect(reads()).toEqual({ corrections: [{ ...said, unit: "kg", heading: "water" }] });
+    expect(reads()).toEqual([{ ...said, unit: "kg", heading: "water" }]);
     // Taken back, it stays so in the next reading; in the workbook when that is asked for.
     click("Take back: Ices!A1:B3");
-    await waitFor(() => expect(reads()).toEqual({ corrections: [] }));
+    await waitFor(() => expect(reads()).toEqual([]));
     await waitFor(() => expect(screen.queryByRole("button", { name: "Stop" })).toBeNull());
     click("Bring “Words” up to date");
     expect(await screen.findByText("“Words” is up to date.")).toBeTruthy();
