@@ -50,6 +50,15 @@ describe("The bench's server", () => {
     expect(readFileSync(path.join(directory, "pane.html"), "utf8")).toBe(PANE);
   });
 
+  test("marks every answer, so that no browser guesses a type or keeps an old file", async () => {
+    for (const address of ["/", "/pane.html", "/pane.js", "/nothing"]) {
+      const { headers } = await get(address);
+      expect(headers.get("x-content-type-options")).toBe("nosniff");
+      expect(headers.get("cache-control")).toBe("no-cache");
+      expect(headers.get("referrer-policy")).toBe("no-referrer");
+    }
+  });
+
   test("answers 404 for what there is not, also outside its folder", async () => {
     expect((await get("/nothing.js")).status).toBe(404);
     expect((await get("/..%2f..%2fetc%2fpasswd")).status).toBe(404);

@@ -1,10 +1,10 @@
 import { readFile } from "node:fs/promises";
 import { createServer, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
-import sirv from "sirv";
+import { fileServer, headersWith } from "./fileServer";
 
 // The grid draws on a canvas but sets style attributes while it does; everything else comes from us alone.
-const CONTENT_SECURITY_POLICY = [
+const setHeaders = headersWith([
   "default-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
@@ -13,7 +13,7 @@ const CONTENT_SECURITY_POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'self'",
-].join("; ");
+]);
 
 const PORTS_TO_TRY = 20;
 const LOOPBACKS = ["127.0.0.1", "::1"]; // a browser may take "localhost" for either
@@ -35,13 +35,6 @@ export function paneForBench(html: string): string {
   );
 }
 
-function setHeaders(response: ServerResponse): void {
-  response.setHeader("Content-Security-Policy", CONTENT_SECURITY_POLICY);
-  response.setHeader("X-Content-Type-Options", "nosniff");
-  response.setHeader("Referrer-Policy", "no-referrer");
-  response.setHeader("Cache-Control", "no-cache");
-}
-
 async function sendPane(directory: string, response: ServerResponse): Promise<void> {
   setHeaders(response);
   try {
@@ -55,7 +48,7 @@ async function sendPane(directory: string, response: ServerResponse): Promise<vo
 }
 
 function benchServer(directory: string): Server {
-  const files = sirv(directory, { dev: true, etag: true, setHeaders });
+  const files = fileServer(directory, setHeaders);
   return createServer((request, response) => {
     const address = new URL(request.url ?? "/", "http://localhost").pathname;
     if (address === "/pane.html") {
@@ -63,11 +56,7 @@ function benchServer(directory: string): Server {
       return;
     }
     if (address === "/") request.url = "/bench/index.html";
-    files(request, response, () => {
-      setHeaders(response);
-      response.statusCode = 404;
-      response.end("There is no such file.");
-    });
+    files(request, response);
   });
 }
 
