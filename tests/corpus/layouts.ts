@@ -2,11 +2,12 @@ import type { Layout } from "./kit";
 import { classes } from "./layouts/classes";
 import { grids } from "./layouts/grids";
 import { lists } from "./layouts/lists";
+import { measures } from "./layouts/measures";
 import { others } from "./layouts/others";
 import { perCent } from "./layouts/perCent";
 import { several } from "./layouts/several";
 
 /** Every layout but those held in reserve. */
 export const layouts: readonly Layout[] = [
-  ...[...lists, ...several, ...grids, ...perCent, ...classes, ...others],
+  ...[...lists, ...several, ...grids, ...perCent, ...classes, ...others, ...measures],
 ];
