@@ -48,7 +48,7 @@ function sortHeaders(
   const totals: number[] = [];
   const roles = new Map<number, Role>();
   for (const column of columns) {
-    const item = itemName(textAt(context.sheet, row, column));
+    const item = itemName(textAt(context.sheet, row, column), context.check);
     const role = headerRole(item);
     if (!holdsAmounts(context, first, column)) {
       if (role !== null) roles.set(column, role);
@@ -101,7 +101,7 @@ function blockAt(
     context,
     names,
     first,
-    unitOfNames(sheet, names, header),
+    unitOfNames(context, names, header),
     run[0] ?? 0,
   );
   const last = recipes.at(-1);

@@ -15,7 +15,8 @@ import {
   type Segment,
 } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { isMass, isShare, unitFromHeader, type AmountUnit } from "./unit";
+import { isShare, unitFromHeader, type AmountUnit } from "./unit";
+import { unitInTitle } from "./unitInTitle";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -86,7 +87,9 @@ function unitOfList(
   const first = names[0]?.unit;
   if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
   const labels = [headerRow ?? -1, ...totals].map((row) => textAt(sheet, row, column));
-  return labels.map(unitFromHeader).find((unit) => unit !== null && isMass(unit)) ?? null;
+  const labelled = labels.map(unitFromHeader).find((unit) => typeof unit === "string");
+  const top = headerRow ?? names[0]?.row ?? 0;
+  return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
 }
 
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
@@ -127,6 +130,12 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   };
 }
 
+/** Whether a list stands beside the same amounts as another: allergens or remarks, that happen to be known names. */
+const isSaidOf = (other: RecipeBlock, block: RecipeBlock): boolean =>
+  block.range.top <= other.range.bottom &&
+  other.range.top <= block.range.bottom &&
+  block.recipes.some(({ line }) => other.recipes.some((one) => one.line === line));
+
 /** Longer lists than any recipe are ledgers; they are cut at their blank rows and what stays long is left. */
 const LONGEST = 300;
 
@@ -140,7 +149,7 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
       for (const segment of segmentsOf(context.sheet, column, run)) {
         if (segment.rows.length > LONGEST) continue;
         const block = blockOf(context, segment);
-        if (block !== null) blocks.push(block);
+        if (block !== null && !blocks.some((other) => isSaidOf(other, block))) blocks.push(block);
       }
     }
   }

@@ -80,7 +80,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "total",
-    /^((sub ?-?totals?|zwischensumme)\b.{0,30}|(totals?|sum|summe) (of )?(the )?(all )?(ingredients?|liquids?|powders?|dry (ingredients|goods|mix)|wet ingredients|dairy|fruits?|flüssigkeiten|trockene zutaten|zutaten))$/,
+    /^((sub|grand|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
   ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
   [

@@ -3,6 +3,7 @@ import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
 
 const UNIT_IN_BRACKETS = /\s*[([]\s*([^()[\]]{1,12})\s*[)\]]\s*$/;
 const UNIT_AFTER_COMMA = /\s*,\s*(?:in )?(g|kg|mg|oz|lb|ml|l|%)$/i;
+const UNIT_AFTER_NAME = /\s+(?:in )?(g|kg|mg|oz|lb|%)$/i;
 const NUMBERED = /^\s*(?:\d{1,2}\s*[.)]|[-–•*·])\s*/;
 const MASS_OF =
   /^(?:mass|weight|grams?|amount|masse|menge|gewicht|gramm)\s+(?:of\s+|von\s+|an\s+|der\s+|des\s+)?(?:the\s+)?/i;
@@ -18,7 +19,12 @@ export interface NameInList {
 
 /** The text without a unit at its end, and that unit. */
 function unitTakenOff(text: string): NameInList {
-  const [ending, word = ""] = UNIT_IN_BRACKETS.exec(text) ?? UNIT_AFTER_COMMA.exec(text) ?? [];
+  const [ending, word = ""] =
+    UNIT_IN_BRACKETS.exec(text) ??
+    UNIT_AFTER_COMMA.exec(text) ??
+    // "Water %" is water in per cent, "vodka 40 %" is a kind of vodka.
+    (/\d\s*%$/.test(text) ? null : UNIT_AFTER_NAME.exec(text)) ??
+    [];
   const unit = ending === undefined ? null : (unitFromWord(word) ?? unitFromHeader(`(${word})`));
   return ending === undefined || unit === null
     ? { item: text, unit: null }

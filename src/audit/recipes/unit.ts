@@ -24,13 +24,15 @@ const MASS_WORDS: readonly (readonly [RegExp, MassUnit])[] = [
 const HOUSEHOLD =
   /^((metric |us |au )?cups?|tassen?|(au )?tbsps?|tablespoons?|el|tsps?|teaspoons?|tl|fl\.? ?oz|ml|l|litres?|liters?|cl|dl|pieces?|pcs?|stück|stk|pints?|quarts?)\.?$/;
 
+const PERCENT =
+  /^(%|per ?cent|prozent|mass(en)? ?-?%|mass(en)? ?-?(percent|prozent)|(ma|wt|gew)\.? ?-?%|% ?\(?(w\/w|m\/m)\)?|(%|per ?cent) (by|of) (the )?(mass|weight|mix|total|whole)|(%|prozent) der (masse|mischung))$/;
+
 /** The unit a word means, or null. */
 export function unitFromWord(word: string): AmountUnit | null {
   const plain = word.trim().toLowerCase();
   const mass = MASS_WORDS.find(([pattern]) => pattern.test(plain));
   if (mass !== undefined) return mass[1];
-  if (/^(%|percent|prozent|mass ?-?%|ma\.?-?%|% ?\(?w\/w\)?|wt ?%|gew\.?-?%)$/.test(plain))
-    return "%";
+  if (PERCENT.test(plain)) return "%";
   return HOUSEHOLD.test(plain) ? { household: plain.replace(/\.$/, "") } : null;
 }
 

@@ -4,6 +4,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Mix } from "../mix";
 import { namedTargets } from "../namedTargets";
+import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { judgedRecipes, mainSource, titleOf, type JudgedRecipe } from "../solubility";
 
@@ -29,12 +30,17 @@ const withoutAlcohol = ({ items, grams, ownIngredients }: Mix): Mix => ({
   ownIngredients,
 });
 
-function findIn(judged: JudgedRecipe): Finding[] {
+/** A list of drinks and their strengths is no mix. */
+const isListOfDrinks = ({ items, ownIngredients }: Mix): boolean =>
+  items.every((item) => (componentPer100(item, "ethanol", ownIngredients) ?? 0) > 1);
+
+function findIn(judged: JudgedRecipe, all: readonly RecipeBlock[]): Finding[] {
   const { mix, block, recipe } = judged;
   const grams = compositionGrams(mix).get("ethanol") ?? 0;
+  if (isListOfDrinks(mix)) return [];
   const total = mix.grams.reduce((sum, value) => sum + value, 0);
   if (grams <= LEAST_SHARE * total) return [];
-  const named = namedTargets(block).find((one) => one.recipe === recipe)?.wanted;
+  const named = namedTargets(block, all).find((one) => one.recipe === recipe)?.wanted;
   const wanted = named ?? TENDER;
   const ice = iceFraction(mix, wanted.temperatureC, wanted.basis);
   if (ice === null || ice >= wanted.iceFrom) return [];
@@ -58,5 +64,5 @@ function findIn(judged: JudgedRecipe): Finding[] {
 export const alcoholTooMuch: Rule = {
   ...identity,
   title: "So much alcohol that too little of the mix freezes",
-  find: (context) => judgedRecipes(context).flatMap(findIn),
+  find: (context) => judgedRecipes(context).flatMap((judged) => findIn(judged, context.blocks)),
 };

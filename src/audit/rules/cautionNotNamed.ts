@@ -15,18 +15,27 @@ const identity = { id: "caution-not-named", severity: "note" } as const;
 const CAUTIONS: readonly (readonly [key: string, said: RegExp, advice: string])[] = [
   [
     "honey and infants",
-    /infant|bab(y|ies)|under (1|one)|12 months|first year|säugling|unter (1|einem) jahr/i,
+    /infant|bab(y|ies)|toddler|under (1|one)\b|(12|twelve) months|first year|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf) monate|ersten lebensjahr/i,
     "honey is not for children under twelve months",
   ],
-  ["alcohol", /alcohol|adults|alkohol|erwachsene/i, "it contains alcohol"],
+  [
+    "alcohol",
+    /alcohol|adults|alkohol|erwachsene|18 (years|jahren)|ab 18|over 18/i,
+    "it contains alcohol",
+  ],
   [
     "raw egg",
-    /raw egg|pasteuri[sz]ed|rohe[sm]? ei|pasteurisiert/i,
+    /raw (egg|yolk)|uncooked egg|pasteuri[sz]ed|rohe[smn]? (ei|eigelb|eier)|pasteurisiert/i,
     "it contains raw egg unless pasteurised",
+  ],
+  [
+    "raw flour",
+    /raw flour|(heat[- ]treated|baked|toasted) flour|rohes mehl|(erhitztes|geröstetes) mehl/i,
+    "it contains raw flour unless heated",
   ],
   ["glycerol and children", /glycerol|glycerin/i, "glycerol is not for small children"],
 ];
-const ALLERGENS_SAID = /allerg|contains|enthält/i;
+const ALLERGENS_SAID = /allerg|\b(may )?contains?\b|enthält|spuren von/i;
 
 function saysSomewhere({ sheets }: Workbook, words: RegExp): boolean {
   return sheets.some((sheet) =>

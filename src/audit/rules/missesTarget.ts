@@ -69,7 +69,7 @@ export const missesTarget: Rule = {
   find: (context) => {
     const mended = { count: 0 };
     return context.blocks.flatMap((block) =>
-      namedTargets(block).flatMap((named) => finding(context, named, mended) ?? []),
+      namedTargets(block, context.blocks).flatMap((named) => finding(context, named, mended) ?? []),
     );
   },
 };

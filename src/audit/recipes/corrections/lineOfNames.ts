@@ -11,7 +11,7 @@ export function lineOfNames(
 ): number {
   const known = (line: number) =>
     placesIn(line).filter(
-      ({ row, column }) => check(itemName(textAt(sheet, row, column))).kind !== "unknown",
+      ({ row, column }) => check(itemName(textAt(sheet, row, column), check)).kind !== "unknown",
     ).length;
   const counts = lines.map((line) => ({ line, count: known(line) }));
   return counts.reduce((best, each) => (each.count > best.count ? each : best)).line;

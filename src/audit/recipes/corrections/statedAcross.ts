@@ -14,7 +14,7 @@ function namesAndRoles({ sheet, check }: FinderContext, row: number, columns: re
   const names: RecipeName[] = [];
   const roles = new Map<number, Role>();
   for (const column of columns) {
-    const item = itemName(textAt(sheet, row, column));
+    const item = itemName(textAt(sheet, row, column), check);
     const role = check(item).kind === "unknown" ? headerRole(item) : null;
     if (role !== null) roles.set(column, role);
     else if (item !== "") names.push({ row, column, item });
@@ -41,7 +41,7 @@ export function statedAcross(context: FinderContext, stated: StatedRecipe): Reci
     for (let next = bottom + 1; isRecipe(next); next += 1) lines.push(next);
   }
   const names = headed.filter(({ column }) => lines.some((at) => looksNumeric(sheet, at, column)));
-  const unit = stated.unit ?? unitOfNames(sheet, names, row);
+  const unit = stated.unit ?? unitOfNames(context, names, row);
   return {
     sheet,
     layout: "across",
