@@ -8,7 +8,9 @@ import type { Bench } from "./bench";
 import { bookFiles } from "./bookFiles";
 import { createGrid, setGridLanguage, type Language } from "./createGrid";
 import { onFileDrop } from "./fileDrop";
+import type { AskDecimal } from "./fileToBook";
 import { loadDescriptions, loadFunctions } from "./functionHost";
+import { chooseTongue, inTongue } from "./inTongue";
 import { openBook } from "./openBook";
 import { placeBelowFormulaBar, showMessage } from "./messageLine";
 import { applyNotation } from "./notation";
@@ -23,7 +25,8 @@ function element(id: string): HTMLElement {
   return found;
 }
 
-const say = (sentences: readonly string[]): void => showNotice(element("notice"), sentences);
+const say = (sentences: readonly string[]): void =>
+  showNotice(element("notice"), sentences.map(inTongue));
 
 /** Runs something that may fail for a reason the user should read, and shows what it has to say. */
 function tell(work: () => Promise<readonly string[]>): void {
@@ -37,8 +40,8 @@ async function start(): Promise<void> {
   const api = createGrid(element("grid"), "en");
   const grid = new UniverGrid(api);
   const line = element("message");
-  const askMark = (question: string) =>
-    askDecimal(element("question") as HTMLFormElement, question);
+  const askMark: AskDecimal = (fileName, question) =>
+    askDecimal(element("question") as HTMLFormElement, `${fileName}: ${inTongue(question)}`);
   placeBelowFormulaBar(api, line);
   const files = bookFiles(api, grid, askMark, ({ name }) => {
     element("book-name").textContent = name;
@@ -66,7 +69,8 @@ async function start(): Promise<void> {
 
   const explain = (): void => {
     const { sheet, range } = grid.selection();
-    showMessage(line, messageAt(sheet, range.top, range.left));
+    const sentence = messageAt(sheet, range.top, range.left);
+    showMessage(line, sentence === null ? null : inTongue(sentence));
   };
   grid.onSelectionChanged(explain);
   api.getFormula().calculationResultApplied(explain);
@@ -82,10 +86,12 @@ async function start(): Promise<void> {
   element("save-copy").addEventListener("click", () => tell(files.saveCopy));
   element("demo-book").addEventListener("click", () => tell(() => files.show(demoBook)));
   const speak = async (language: Language): Promise<readonly string[]> => {
+    await chooseTongue(language);
     document.documentElement.lang = language; // the pane's host tells the pane
     showWords(language);
     setGridLanguage(api, language);
     pane.contentWindow?.location.reload();
+    explain();
     describeFunctions(api, await loadDescriptions(language));
     return [];
   };
