@@ -86,7 +86,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   const why = idealOnly
     ? " The ideal law i·Kf·m gives the sheet's number; at this strength real solutions differ."
     : explanation !== null
-      ? ` The sheet's number comes out ${explanation.mistakes.join(" and ")}.`
+      ? ` The sheet's number comes out ${explanation.mistakes.join(", ")}.`
       : "";
   return findingAt(idealOnly ? IDEAL_LAW : RESULT, sheet, result, {
     message: `"${label}" is ${shown(stated)} ${unit}; recomputed from the recipe it is ${shown(ours)} ${unit}.${why}`,

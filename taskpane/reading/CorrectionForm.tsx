@@ -53,8 +53,9 @@ export function CorrectionForm(props: CorrectionFormProps) {
     const lines = recipe === "none" ? {} : { names, amounts, unit };
     const checked = saidOf(workbook, { recipe, ...placeFrom(place), ...lines });
     if (isProblem(checked)) {
-      setFault(checked.message);
-      announce(checked.message);
+      const sentence = words.said(checked.message);
+      setFault(sentence);
+      announce(sentence);
     } else onSay(checked);
   };
   const takeSelection = () =>

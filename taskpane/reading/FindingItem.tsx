@@ -14,7 +14,7 @@ interface FindingItemProps {
 function effectText({ quantity, from, to, unit }: Effect, { numbers, words }: PaneContext): string {
   const text = (value: number | string) =>
     typeof value === "number" ? numbers.plain(value) : value;
-  return words.readThrough.effect(quantity, text(from), `${text(to)} ${unit}`.trim());
+  return words.readThrough.effect(words.said(quantity), text(from), `${text(to)} ${unit}`.trim());
 }
 
 /** One finding: where, what, what it does, what helps. */

@@ -40,7 +40,7 @@ export function ReadRecipes({ context, reading, corrections, onReadAgain }: Read
       {notes.length > 0 && (
         <Notice tone="note">
           {notes.map((note) => (
-            <p key={note}>{note}</p>
+            <p key={note}>{context.words.said(note)}</p>
           ))}
         </Notice>
       )}
@@ -52,7 +52,7 @@ export function ReadRecipes({ context, reading, corrections, onReadAgain }: Read
               <strong>
                 {sheet}!{range}
               </strong>
-              <p>{taken}</p>
+              <p>{context.words.said(taken)}</p>
               <Unfold
                 label={texts.correct.open}
                 fullLabel={texts.correct.openFor(`${sheet}!${range}`)}

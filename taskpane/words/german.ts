@@ -6,8 +6,8 @@ import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { readThrough } from "./german/readThrough";
 import { why } from "./german/why";
+import { germanSentence } from "../../src/audit/words/germanSentences";
 import { allergenNames } from "../../src/worksheet/words/german/allergenNames";
-import { germanSentence } from "../../src/worksheet/words/germanSentences";
 import type { Words } from "./words";
 
 const plural = (count: number, one: string, many: string): string =>

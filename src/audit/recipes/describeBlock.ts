@@ -31,6 +31,6 @@ export function describeBlock(block: RecipeBlock): string {
       : `unit in column ${columnName(block.unitColumn)}`;
   const assumed =
     first.unitAssumed && block.unitColumn === null ? ", assumed: no unit is written" : "";
-  const said = block.stated === true ? "As it was said, took" : "Took";
-  return `${said} ${namesRange(block)} for the ingredients and ${lines} for the amounts (${unit}${assumed}).`;
+  const what = `${namesRange(block)} for the ingredients and ${lines} for the amounts (${unit}${assumed})`;
+  return block.stated === true ? `As it was said, took ${what}.` : `Took ${what}.`;
 }

@@ -80,7 +80,7 @@ function findOn({ workbook, blocks }: AuditContext, sheet: WorkbookSheet): Findi
   if (unsaid.length === 0) return [];
   return [
     findingAt(identity, sheet, first.range, {
-      message: `Nothing in the workbook tells the eater that ${unsaid.join("; that ")}.`,
+      message: `Nothing in the workbook tells the eater: ${unsaid.join("; ")}.`,
       effect: null,
       fix: "Say it on the sheet or the label; local food rules decide the wording.",
     }),

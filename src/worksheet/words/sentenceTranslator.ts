@@ -6,7 +6,8 @@
 export interface SentenceLanguage {
   /**
    * Templates such as `the amount of {name} is {grams} g`: the same holes in both languages, {name?} if it
-   * may be empty. A hole between quotation marks is shown as it is; any other is translated in its turn. Places ("grams, row 3: ") come apart.
+   * may be empty. A hole behind a quotation mark or "=" and a {formula} are shown as they are; any other is
+   * translated in its turn. Places ("grams, row 3: ") come apart.
    */
   readonly sentences: Readonly<Record<string, string>>;
   /** For a hole of this name, what its English words are in this place of a sentence. */
@@ -22,7 +23,7 @@ interface Hole {
   /** As written: "{name}". */
   readonly hole: string;
   readonly name: string;
-  readonly isQuoted: boolean;
+  readonly isVerbatim: boolean;
 }
 
 interface Template {
@@ -56,7 +57,7 @@ function templateOf(
   const holes = [...english.matchAll(new RegExp(HOLE, "g"))].map(([hole], at) => ({
     hole,
     name: hole.replace(/\W/g, ""),
-    isQuoted: texts[at]?.endsWith('"') === true,
+    isVerbatim: /["=]$/.test(texts[at] ?? "") || hole === "{formula}",
   }));
   const pattern = texts
     .map((text, at) => escaped(text) + (holes[at] ? groupFor(holes[at], vocabulary) : ""))
@@ -84,8 +85,9 @@ export function sentenceTranslator(
 
   /** A list of words or of sentences' parts; null when one of them is something else. */
   function listed(text: string, word: (each: string) => string | null | undefined): string | null {
-    const words = text.split(", ").map(word);
-    return words.every((each) => typeof each === "string") ? words.join(", ") : null;
+    const between = text.includes("; ") ? "; " : ", ";
+    const words = text.split(between).map(word);
+    return words.every((each) => typeof each === "string") ? words.join(between) : null;
   }
 
   const part = (text: string, name: string): string =>
@@ -98,9 +100,9 @@ export function sentenceTranslator(
     for (const { english, holes, other } of templates) {
       const found = english.exec(sentence);
       if (found === null) continue;
-      return holes.reduce((text, { hole, name, isQuoted }, at) => {
+      return holes.reduce((text, { hole, name, isVerbatim }, at) => {
         const value = found[at + 1] ?? "";
-        return text.replace(hole, () => (isQuoted ? value : part(value, name)));
+        return text.replace(hole, () => (isVerbatim ? value : part(value, name)));
       }, other);
     }
     return null;

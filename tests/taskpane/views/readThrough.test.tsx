@@ -102,6 +102,15 @@ describe("the read-through", () => {
     expect(said).toEqual(["Reading the workbook.", "2 findings."]);
   });
 
+  test("tells the findings in German where the pane does", async () => {
+    auditInSteps.mockImplementation(reportOf(findings));
+    const { context } = paneContext(fakeHost(book(), "A1").host, "de");
+    render(<ReadThrough context={context} active />);
+    fireEvent.click(screen.getByRole("button", { name: "Arbeitsmappe durchsehen" }));
+    expect(await screen.findByText(/12,5 als Zahl eingeben\./)).toBeTruthy();
+    expect(screen.getByText("Gefrierpunkt: −1,4 → −2,3 °C")).toBeTruthy();
+  });
+
   test("says whose values count, and warns where the workbook calculates on command only", async () => {
     const { host } = open();
     await read();
