@@ -28,7 +28,7 @@ export function AimItem({ context, aim, aims }: AimItemProps) {
           numbers.percent(aim.iceTo),
           numbers.plain(aim.temperatureC),
         )}{" "}
-        {aim.note}
+        {words.said(aim.note)}
         {isOwn && place === null && ` (${texts.unkept})`}
       </p>
       <div class="aim-buttons">

@@ -25,7 +25,7 @@ export function TargetCheck({ context, target, check }: TargetCheckProps) {
             numbers.percent(target.iceTo),
             numbers.plain(target.temperatureC),
           )}{" "}
-          {target.note} · {words.obtained[target.obtained]}
+          {words.said(target.note)} · {words.obtained[target.obtained]}
         </p>
       </Notice>
     </div>

@@ -1,5 +1,6 @@
 import { cautions } from "../../src/catalogue/cautions";
 import { ingredients } from "../../src/catalogue/ingredients";
+import { servingTargets } from "../../src/catalogue/targets";
 import { solutes } from "../../src/catalogue/solutes";
 import { WITH_ICE, WITHOUT_ICE } from "../../src/catalogue/textureScale";
 import { refusalsOf } from "../../src/help/refusals";
@@ -57,6 +58,7 @@ const said: readonly string[] = [
   ...Object.values(cautions).map(({ text }) => text),
   ...workings.filter((text) => !SAME_IN_BOTH.includes(text)),
   ...[...WITH_ICE, ...WITHOUT_ICE].map(({ word }) => word),
+  ...servingTargets.map(({ note }) => note),
   ...["scooped at −13", "drinkable slush"].flatMap((target) =>
     [30, 70, 200].map(
       (grams) =>

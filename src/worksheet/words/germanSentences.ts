@@ -1,8 +1,10 @@
+import { servingTargets } from "../../catalogue/targets";
 import { allergenNames } from "./german/allergenNames";
 import { argumentSentences } from "./german/arguments";
 import { cautionSentences } from "./german/cautions";
 import { ownRangeSentences } from "./german/ownRanges";
 import { recipeSentences } from "./german/recipes";
+import { targetNotes } from "./german/targets";
 import { textureWords } from "./german/textureWords";
 import { workingSentences } from "./german/working";
 import { sentenceTranslator, type SentenceLanguage } from "./sentenceTranslator";
@@ -15,6 +17,7 @@ export const germanLanguage: SentenceLanguage = {
     ...ownRangeSentences,
     ...cautionSentences,
     ...workingSentences,
+    ...targetNotes,
   },
   vocabulary: {
     basis: { water: "des Wassers", mix: "der Mischung" },
@@ -30,6 +33,9 @@ export const germanLanguage: SentenceLanguage = {
       mass: "die Masse",
       cost: "die Kosten",
     },
+    target: Object.fromEntries(
+      servingTargets.map(({ name, aliases }) => [name, aliases.de[0] ?? name]),
+    ),
     texture: textureWords,
     allergens: allergenNames,
     byMaker: allergenNames,

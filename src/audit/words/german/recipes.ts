@@ -108,7 +108,7 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "Enter {right} if another unit, or a point in the wrong place, was typed.":
     "{right} eingeben, wenn eine andere Einheit oder ein Komma an falscher Stelle getippt ist.",
   "No unit is written for the amounts of {what}; they were taken for grams.":
-    "Für die Mengen von {what} steht keine Einheit da; sie galten als Gramm.",
+    "Für die Mengen in {what} steht keine Einheit da; sie galten als Gramm.",
   "this table": "dieser Tabelle",
   'Write the unit in the header, for example "Amount (g)".':
     "Die Einheit in den Kopf schreiben, etwa „Menge (g)“.",
