@@ -8,6 +8,7 @@ import { freezingPointOfMix } from "./freezing";
 import type { Item } from "./item";
 import { sourceText, type CautionRow } from "./cautionRow";
 import type { Mix } from "./mix";
+import { shownTemperature } from "./shownTemperature";
 import { solubilityRows } from "./solubilityRows";
 
 /** Cautions that a dissolved substance brings with it, however it came into the mix. */
@@ -84,8 +85,7 @@ function extrapolationRows(mix: Mix): CautionRow[] {
   }
   const [main] = [...mix.doses].sort((a, b) => b.moles - a.moles);
   if (main === undefined || pointC >= main.substance.checkedToC) return [];
-  const minus = (value: number) => value.toFixed(1).replace("-", "−");
-  const text = `Extrapolated: the mix freezes at ${minus(pointC)} °C, and the curve of ${main.substance.name} has been checked down to ${minus(main.substance.checkedToC)} °C.`;
+  const text = `Extrapolated: the mix freezes at ${shownTemperature(pointC)} °C, and the curve of ${main.substance.name} has been checked down to ${shownTemperature(main.substance.checkedToC)} °C.`;
   return [{ text, because: main.substance.name, source: sourceText(["rimeline"]) }];
 }
 

@@ -9,11 +9,10 @@ import { dissolvedGrams } from "./amounts";
 import type { Mix } from "./mix";
 import { ofArgument } from "./ofArgument";
 import { neverFreezes } from "./neverFreezes";
+import { shownTemperature } from "./shownTemperature";
 import { maxFreezeTemperatureC, solutionOf } from "./solution";
 
 export type IceBasis = "water" | "mix";
-
-const rounded = (temperatureC: number): string => temperatureC.toFixed(1).replace("-", "−");
 
 /** Temperature at which the first ice forms, °C, at most 0; the reason when none can form. */
 export function freezingPointOfMix(mix: Mix): Result<number> {
@@ -68,7 +67,7 @@ export function iceTemperatureOfMix(
   if (isProblem(reachable)) return reachable;
   if (iceFraction > reachable) {
     return outsideValidity(
-      `iceFraction: ${iceFraction} of the ${basis} cannot freeze; at most ${reachable.toFixed(3)} is ice, at ${rounded(lowestC)} °C.`,
+      `iceFraction: ${iceFraction} of the ${basis} cannot freeze; at most ${reachable.toFixed(3)} is ice, at ${shownTemperature(lowestC)} °C.`,
     );
   }
   const left = { ...solution, waterKg: solution.waterKg * (1 - ofWater) };

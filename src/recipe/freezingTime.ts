@@ -3,6 +3,7 @@ import { badInput, isProblem, outsideValidity, type Problem } from "../foundatio
 import type { Result } from "../foundation/result";
 import { freezingPointOfMix } from "./freezing";
 import type { Mix } from "./mix";
+import { shownTemperature } from "./shownTemperature";
 import { thermalOf } from "./thermal";
 
 /**
@@ -59,10 +60,9 @@ function outside(mix: Mix, task: FreezingTask, freezingPointC: number): Problem 
       `grams: the mix holds ${(100 * water).toFixed(0)} % of water; the method is checked from ${(100 * LEAST_WATER_FRACTION).toFixed(0)} % up.`,
     );
   }
-  const point = freezingPointC.toFixed(1);
   if (task.coreC >= freezingPointC) {
     return outsideValidity(
-      `coreTemperature: ${task.coreC} °C is not below the freezing point of the mix, ${point} °C; the method answers freezing, and warming up to below it.`,
+      `coreTemperature: ${task.coreC} °C is not below the freezing point of the mix, ${shownTemperature(freezingPointC)} °C; the method answers freezing, and warming up to below it.`,
     );
   }
   return null;
@@ -82,13 +82,13 @@ function outsidePiece(piece: Piece, task: FreezingTask, freezingPointC: number):
   }
   if (task.coreC > freezingPointC - NEAR_POINT_K && biot > CALM_BIOT) {
     return outsideValidity(
-      `coreTemperature: ${task.coreC} °C is less than ${NEAR_POINT_K} K below the freezing point of the mix, ${freezingPointC.toFixed(1)} °C; so near the method is checked to a Biot number of ${CALM_BIOT}, and here it is ${biot.toFixed(1)}.`,
+      `coreTemperature: ${task.coreC} °C is less than ${NEAR_POINT_K} K below the freezing point of the mix, ${shownTemperature(freezingPointC)} °C; so near the method is checked to a Biot number of ${CALM_BIOT}, and here it is ${biot.toFixed(1)}.`,
     );
   }
   const surface = surfaceC(piece, task.coreC);
   return task.startC < task.coreC && surface >= freezingPointC
     ? outsideValidity(
-        `airTemperature: at ${task.airC} °C the surface melts (${surface.toFixed(1)} °C) before the core is at ${task.coreC} °C; colder or calmer surroundings, or a thinner piece, are expected.`,
+        `airTemperature: at ${task.airC} °C the surface melts (${shownTemperature(surface)} °C) before the core is at ${task.coreC} °C; colder or calmer surroundings, or a thinner piece, are expected.`,
       )
     : null;
 }

@@ -3,12 +3,13 @@ import { COLDEST_C } from "../foundation/constants";
 import { isProblem, outsideValidity, type Problem } from "../foundation/problem";
 import { glassTransitionOfMix } from "./glass";
 import type { Mix } from "./mix";
+import { shownTemperature } from "./shownTemperature";
 import { solutionOf } from "./solution";
 
 const FREEZER_C = -18;
 const PLENTY_KG = 1e6;
 
-const rounded = (temperatureC: number): string => temperatureC.toFixed(0).replace("-", "−");
+const rounded = (temperatureC: number): string => shownTemperature(temperatureC, 0);
 
 /** How much of the mix would have to be water for ice to form in a freezer, in words; "" when not known. */
 function waterForIce(mix: Mix): string {

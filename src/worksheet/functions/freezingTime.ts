@@ -1,3 +1,5 @@
+import { isProblem } from "../../foundation/problem";
+import type { Result } from "../../foundation/result";
 import { freezingTimeH } from "../../recipe/freezingTime";
 import {
   choice,
@@ -8,6 +10,21 @@ import {
   recipe,
   temperature,
 } from "../define";
+
+/** What the core is brought to when nothing is said, K above the air. */
+const USUAL_ABOVE_AIR_K = 3;
+
+/** A refusal of a core temperature that was left out says where it comes from. */
+const ofUsualCore = (answer: Result<number>): Result<number> =>
+  isProblem(answer) && answer.message.startsWith("coreTemperature: ")
+    ? {
+        ...answer,
+        message: answer.message.replace(
+          ":",
+          `, left out and so ${USUAL_ABOVE_AIR_K} K above the air:`,
+        ),
+      }
+    : answer;
 
 export const freezingTime = defineFunction({
   name: "FREEZINGTIME",
@@ -44,13 +61,15 @@ export const freezingTime = defineFunction({
     coreTemperature,
     airflow,
     shape,
-  }) =>
-    freezingTimeH(mix, {
+  }) => {
+    const answer = freezingTimeH(mix, {
       thicknessMm,
       airC: airTemperature,
       startC: startTemperature,
-      coreC: coreTemperature ?? airTemperature + 3,
+      coreC: coreTemperature ?? airTemperature + USUAL_ABOVE_AIR_K,
       airflow,
       shape,
-    }),
+    });
+    return coreTemperature === null ? ofUsualCore(answer) : answer;
+  },
 });

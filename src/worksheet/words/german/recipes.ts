@@ -99,6 +99,8 @@ export const recipeSentences: Readonly<Record<string, string>> = {
   '"{name}" is the item itself; another one is expected.':
     "„{name}“ ist die Zutat selbst; erwartet wird eine andere.",
 
+  "coreTemperature, left out and so {kelvin} K above the air: {refusal}":
+    "coreTemperature, ausgelassen und also {kelvin} K über der Luft: {refusal}",
   "{temperature} °C is the start temperature already; another one is expected.":
     "{temperature} °C ist schon die Anfangstemperatur; erwartet wird eine andere.",
   "{core} °C is not reached from {start} °C in surroundings at {air} °C (airTemperature); it must lie between the two.":
