@@ -2,7 +2,10 @@ import type { IngredientGroup } from "../catalogue/ingredient";
 import type { Item } from "./item";
 import type { Substance } from "./substance";
 
-/** What does not dissolve and has no stated spread is taken as uncertain by this share of itself. */
+/**
+ * What has no stated spread is taken as uncertain by this share of itself: it makes room for what has one, as
+ * the dry part of a powder does for its moisture.
+ */
 const UNSTATED_FRACTION = 0.2;
 
 const keyOf = (substance: Substance): string =>
@@ -34,12 +37,17 @@ function deviationsOf(
   { content, spread, origin }: Item,
   effectOf: (component: "water" | Substance) => number,
 ): readonly Deviation[] {
+  if (Object.keys(spread).length === 0) return []; // the user's own, or a pure substance: taken as exact
   const dissolved = new Map(content.substances.map(([one]) => [keyOf(one), one]));
   const { fat, protein, ash, inert } = content;
   const rest = ash + inert + (spread["fat"] ? 0 : fat) + (spread["protein"] ? 0 : protein);
   const asOne = origin.kind === "ingredient" && SWEETENED_AS_ONE.has(origin.ingredient.group);
   const sugars: Deviation[] = [];
   const others: Deviation[] = [{ perGram: UNSTATED_FRACTION * rest, effect: 0 }];
+  for (const [substance, share] of content.substances) {
+    if (spread[keyOf(substance)] === undefined)
+      others.push({ perGram: UNSTATED_FRACTION * share, effect: effectOf(substance) });
+  }
   for (const [key, perGram] of Object.entries(spread)) {
     const component = key === "water" ? key : dissolved.get(key);
     const isSugar = typeof component === "object" && component.kind === "sugar";

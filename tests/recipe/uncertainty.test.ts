@@ -5,6 +5,7 @@ import { catalogueItem } from "../../src/recipe/catalogueItem";
 import { mixOf } from "../../src/recipe/mixOf";
 import type { Item } from "../../src/recipe/item";
 import type { Mix, MixPart } from "../../src/recipe/mix";
+import type { Substance } from "../../src/recipe/substance";
 import { spreadVariance } from "../../src/recipe/spreadVariance";
 import { freezingPointUncertaintyK, iceFractionUncertainty } from "../../src/recipe/uncertainty";
 
@@ -35,7 +36,14 @@ const mixed = (grams: Readonly<Record<string, number>>): Mix =>
 
 /** The item with its components drawn from their spread, brought back to 1 g by what is least certain. */
 function drawn(item: Item, normal: () => number): Item {
-  const { content, spread, origin } = item;
+  const { content, origin } = item;
+  if (Object.keys(item.spread).length === 0) return item;
+  const keyOf = (substance: Substance) =>
+    substance.solute === null ? "higherSaccharides" : substance.name;
+  const unstated = content.substances.map(
+    ([substance, share]) => [keyOf(substance), 0.2 * share] as const,
+  );
+  const spread = { ...Object.fromEntries(unstated), ...item.spread };
   const rest =
     0.2 *
     (content.ash +
@@ -48,7 +56,6 @@ function drawn(item: Item, normal: () => number): Item {
   const isRipening = (key: string) =>
     inStep && ["sucrose", "glucose", "fructose", "maltose"].includes(key);
   const keys = Object.keys(spread);
-  if (keys.length === 0) return item;
   const ripening = keys.filter(isRipening).reduce((sum, key) => sum + spread[key]!, 0);
   const all = keys.reduce(
     (sum, key) => sum + (isRipening(key) ? ripening * spread[key]! : spread[key]! ** 2),
@@ -65,11 +72,7 @@ function drawn(item: Item, normal: () => number): Item {
       water: content.water + (shift.get("water") ?? 0),
       substances: content.substances.map(([substance, share]) => [
         substance,
-        Math.max(
-          share +
-            (shift.get(substance.solute === null ? "higherSaccharides" : substance.name) ?? 0),
-          0,
-        ),
+        Math.max(share + (shift.get(keyOf(substance)) ?? 0), 0),
       ]),
     },
   };
@@ -141,6 +144,12 @@ test("the band of the ice share is that of the freezing point seen from the side
     0.05,
   );
   expect(iceFractionUncertainty(mix, 1)).toBe(0);
+});
+
+test("a powder's moisture is as uncertain as it is stated: its dry part makes room", () => {
+  const item = itemNamed("dextrose powder (monohydrate)");
+  const moisture = Math.sqrt(spreadVariance(item, (component) => (component === "water" ? 1 : 0)));
+  expect(moisture / item.spread["water"]!).toBeCloseTo(1, 3);
 });
 
 test("every spread of the catalogue is sound: no variance is negative or larger than its parts", () => {
