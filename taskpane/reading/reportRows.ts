@@ -12,10 +12,13 @@ const cells = (row: readonly (string | number)[]): Row =>
 
 function findingRow(finding: ReportedFinding, words: Words, reason: string): Row {
   const { severity, sheet, cell, message, effect, fix } = finding;
-  const { severityNames } = words.readThrough;
+  const { said } = words;
   const effectCells =
-    effect === null ? ["", "", "", ""] : [effect.quantity, effect.from, effect.to, effect.unit];
-  return [severityNames[severity], sheet, cell, message, ...effectCells, fix ?? "", reason];
+    effect === null
+      ? ["", "", "", ""]
+      : [said(effect.quantity), effect.from, effect.to, effect.unit];
+  const kind = words.readThrough.severityNames[severity];
+  return [kind, sheet, cell, said(message), ...effectCells, said(fix ?? ""), reason];
 }
 
 /** The report as the rows of a sheet: summary, findings, accepted ones with their reason, recipes that were read. */
@@ -37,7 +40,9 @@ export function reportRows(
     ...accepted.map(({ finding, reason }) => findingRow(finding, words, reason)),
     [],
     [...texts.recipeHeaders],
-    ...recipes.map(({ sheet, range, recipes: count, taken }) => [sheet, range, count, taken]),
+    ...recipes.map(({ sheet, range, recipes: count, taken }) => [
+      ...[sheet, range, count, words.said(taken)],
+    ]),
     [],
     [texts.nothingChanged],
   ];
