@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import type { SpreadsheetHost } from "../host";
+import { Help } from "../welcome/Help";
 import { newShared } from "../shared";
 import type { PaneContext, View } from "../view";
 import { views } from "../views";
@@ -40,10 +41,13 @@ export function Pane({ host, outside, words, numbers }: PaneProps) {
   return (
     <>
       <header class="masthead">
-        <h1>
-          <Mark />
-          Rimeline
-        </h1>
+        <div class="masthead-top">
+          <h1>
+            <Mark />
+            Rimeline
+          </h1>
+          <Help words={words} view={current} />
+        </div>
         <Tabs words={words} views={views} current={current} onChoose={choose} />
       </header>
       <main>

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { findItem } from "../../src/catalogue/findItem";
+import { localName } from "../bowl/localName";
 import type { PaneContext } from "../view";
 import type { SteerLine } from "./steerLines";
 
@@ -14,14 +14,6 @@ export const STAND_INS: readonly string[] = [
   ...["dextrose powder (monohydrate)", "crystalline fructose", "allulose", "trehalose powder"],
   ...["erythritol", "honey, average", "glucose syrup DE 42", "sucrose"],
 ];
-
-/** As the display language calls it; the functions know that name as well. */
-function localName(name: string, language: string): string {
-  const match = findItem(name);
-  const entry =
-    match.kind === "solute" ? match.solute : match.kind === "ingredient" ? match.ingredient : null;
-  return language === "de" ? (entry?.aliases.de[0] ?? name) : name;
-}
 
 interface ExchangeProps {
   readonly context: PaneContext;

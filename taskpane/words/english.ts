@@ -5,6 +5,7 @@ import { larder } from "./english/larder";
 import { notebook } from "./english/notebook";
 import { curves } from "./english/curves";
 import { readThrough } from "./english/readThrough";
+import { help, welcome } from "./english/welcome";
 import { why } from "./english/why";
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
@@ -269,7 +270,7 @@ export const english = {
   bandNote: "± one standard uncertainty",
   bandUnknown: "uncertainty not known",
   servedAt: "Served at",
-  temperatureWrong: (typed: string, from: number, to: number) =>
+  temperatureWrong: (typed: string, from: string, to: string) =>
     `The serving temperature must be a number from ${from} to ${to} °C, not “${typed}”.`,
   cold: {
     caption: "What is frozen at serving and at storage temperature",
@@ -329,9 +330,11 @@ export const english = {
   aims,
   batch,
   curves,
+  help,
   larder,
   notebook,
   readThrough,
   steer,
+  welcome,
   why,
 };

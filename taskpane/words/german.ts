@@ -5,6 +5,7 @@ import { larder } from "./german/larder";
 import { notebook } from "./german/notebook";
 import { curves } from "./german/curves";
 import { readThrough } from "./german/readThrough";
+import { help, welcome } from "./german/welcome";
 import { why } from "./german/why";
 import { germanSentence } from "../../src/audit/words/germanSentences";
 import { allergenNames } from "../../src/worksheet/words/german/allergenNames";
@@ -329,9 +330,11 @@ export const german: Words = {
   aims,
   batch,
   curves,
+  help,
   larder,
   notebook,
   readThrough,
   steer,
+  welcome,
   why,
 };
