@@ -1,8 +1,9 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { NumberField } from "../components/NumberField";
 import { askMix, firstNumber } from "../bowl/askMix";
 import type { BatchProps } from "./batchProps";
-import { restoreProportions, singleAdditions } from "./rescue";
+import { restoreProportions } from "./rescue";
+import { useSingleAdditions } from "./useSingleAdditions";
 
 /** What really is in the bowl, and what to add to it. */
 export function RescuePart({ context, mix, rows }: BatchProps) {
@@ -11,16 +12,8 @@ export function RescuePart({ context, mix, rows }: BatchProps) {
   const [changed, setChanged] = useState<Readonly<Record<string, number>>>({});
   const inBowl = rows.map(({ name, grams }) => ({ name, grams: changed[name] ?? grams }));
   const { factor, additions } = restoreProportions(rows, inBowl);
-  const pointC = firstNumber(askMix(mix, "FREEZINGPOINT"));
-  const ones =
-    pointC === null || additions.length === 0
-      ? []
-      : singleAdditions(
-          inBowl,
-          pointC,
-          rows.map(({ name }) => name),
-          mix.own,
-        );
+  const pointC = useMemo(() => firstNumber(askMix(mix, "FREEZINGPOINT")), [mix]);
+  const { ones, done } = useSingleAdditions(additions.length === 0 ? [] : inBowl, pointC, mix.own);
   const list = (parts: readonly { readonly name: string; readonly grams: number }[]) => (
     <ul class="additions">
       {parts.map(({ name, grams }) => (
@@ -54,8 +47,14 @@ export function RescuePart({ context, mix, rows }: BatchProps) {
           {list(additions)}
           {pointC !== null && (
             <>
-              <p>{ones.length > 0 ? texts.one(numbers.fixed(pointC, 2)) : texts.noOne}</p>
-              {list(ones)}
+              {ones === null ? (
+                <p class="quiet">{`${done} / ${rows.length} …`}</p>
+              ) : (
+                <>
+                  <p>{ones.length > 0 ? texts.one(numbers.fixed(pointC, 2)) : texts.noOne}</p>
+                  {list(ones)}
+                </>
+              )}
             </>
           )}
         </>

@@ -2,7 +2,7 @@ import { useCallback, useMemo, useState } from "preact/hooks";
 import type { SpreadsheetHost } from "../host";
 import { Help } from "../welcome/Help";
 import { newShared } from "../shared";
-import type { PaneContext, View } from "../view";
+import type { PaneContext, View, ViewProps } from "../view";
 import { views } from "../views";
 import type { NumberFormat } from "../words/numberFormat";
 import type { Words } from "../words/words";
@@ -17,6 +17,11 @@ interface PaneProps {
   readonly outside: string | null;
   readonly words: Words;
   readonly numbers: NumberFormat;
+}
+
+/** A view that is drawn anew only when something of it changes, not whenever another comes to the front. */
+function Kept({ Content, context, active }: Pick<View, "Content"> & ViewProps) {
+  return useMemo(() => <Content context={context} active={active} />, [Content, context, active]);
 }
 
 /** The whole pane: tabs, the views behind them, and the line a screen reader reads out. */
@@ -60,7 +65,9 @@ export function Pane({ host, outside, words, numbers }: PaneProps) {
             aria-labelledby={tabId(key)}
             hidden={key !== current}
           >
-            {opened.includes(key) && <Content context={context} active={key === current} />}
+            {opened.includes(key) && (
+              <Kept Content={Content} context={context} active={key === current} />
+            )}
           </div>
         ))}
       </main>

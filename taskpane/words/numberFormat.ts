@@ -35,9 +35,17 @@ function readNumber(text: string): number | null {
 }
 
 export function numberFormat(language: string): NumberFormat {
+  const formats = new Map<string, Intl.NumberFormat>(); // making one takes longer than a page of numbers
+  const formatFor = (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+    const key = JSON.stringify(options);
+    const usual = { useGrouping: false, signDisplay: "negative" } as const;
+    const format = formats.get(key) ?? new Intl.NumberFormat(language, { ...usual, ...options });
+    formats.set(key, format);
+    return format;
+  };
   const write = (value: number, options: Intl.NumberFormatOptions) =>
     // Adding 0 turns a negative zero, also one made by rounding, into zero.
-    new Intl.NumberFormat(language, { useGrouping: false, signDisplay: "negative", ...options })
+    formatFor(options)
       .format(value + 0)
       .replace("-", MINUS);
   const fixed = (value: number, decimals: number) =>

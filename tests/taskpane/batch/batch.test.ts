@@ -78,12 +78,12 @@ describe("what is in the bowl", () => {
     expect(restoreProportions(recipe, recipe).additions).toEqual([]);
   });
   test("one ingredient that may be added brings the freezing point back; more sugar cannot", () => {
-    const found = singleAdditions(
-      tooSweet,
-      pointOf(recipe),
-      ["water", "sucrose", "whole milk"],
-      null,
-    );
+    const names = ["water", "sucrose", "whole milk"];
+    const steps = singleAdditions(tooSweet, pointOf(recipe), names, null);
+    const told = [steps.next(), steps.next(), steps.next()].map(({ value }) => value);
+    expect(told).toEqual([1, 2, 3]);
+    const { value, done } = steps.next();
+    const found = done === true ? value : [];
     // Milk is mostly water, so that it takes more of it.
     expect(found.map(({ name }) => name)).toEqual(["water", "whole milk"]);
     const added = tooSweet.map((row) =>
@@ -158,7 +158,9 @@ describe("label text", () => {
       ],
       null,
     );
-    expect(labelLine(parts, english)).toMatch(/^whole milk \(MILK.*\), sucrose, hazelnuts \(.*NUTS.*\)$/);
+    expect(labelLine(parts, english)).toMatch(
+      /^whole milk \(MILK.*\), sucrose, hazelnuts \(.*NUTS.*\)$/,
+    );
   });
   test("an own ingredient without a statement is unknown, never free from", () => {
     const own = [
