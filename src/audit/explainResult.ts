@@ -20,7 +20,9 @@ const either = (mistake: string): Choice<boolean> => [
   [false, null],
   [true, mistake],
 ];
-const SALT = either("with salt counted as one particle");
+/** The one mistake that leaves out van 't Hoff factors. */
+export const SALT_AS_ONE = "with salt counted as one particle";
+const SALT = either(SALT_AS_ONE);
 const HYDRATE = either("with the molar mass of the anhydrous sugar for its hydrate");
 const BASIS = either("per kilogram of mix instead of water");
 const INCLUSION = either("with the inclusions counted as sugar");

@@ -4,7 +4,7 @@ import { isNoFood } from "./recipes/isNoFood";
 import type { Place, RecipeBlock } from "./recipes/recipeBlock";
 
 /** Cells in a column or a row. A hundred thousand of them are not held as objects. */
-interface Line {
+export interface Line {
   readonly length: number;
   readonly placeAt: (at: number) => Place;
 }
@@ -50,7 +50,8 @@ function commonest(sheet: WorkbookSheet, line: Line): string | null {
   return best !== undefined && best[1] >= 2 ? best[0] : null;
 }
 
-function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
+/** The line if most of it follows one formula. */
+export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
   const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
   if (pattern === null) return null;
   const others: Place[] = [];
@@ -69,7 +70,7 @@ function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
 /** The lines of a block in which formulas may be filled: columns along the names or recipes, rows of totals. */
 function linesOf({ range, names, recipes, layout, totals }: RecipeBlock): Line[] {
   // Packaging and labour cost what they cost, by the piece or the hour.
-  const foods = names.filter(({ item }) => !isNoFood(item));
+  const foods = names.filter(({ item, amountAt }) => !isNoFood(item) && amountAt === undefined);
   const rows = layout === "down" ? foods.map(({ row }) => row) : recipes.map(({ line }) => line);
   const columns = Array.from({ length: range.right - range.left + 2 }, (_, at) => range.left + at);
   const down = columns.map((column) => ({

@@ -1,12 +1,13 @@
 import { rounded } from "./effect";
 import type { AuditContext } from "./context";
 import { freezingPointUncertaintyK } from "./answers";
-import { explainResult } from "./explainResult";
+import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
 import type { Finding } from "./finding";
 import { findingAt } from "./findingAt";
 import type { RecipeBlock } from "./recipes/recipeBlock";
 import { freezingPointsByRow, recomputed } from "./recomputed";
 import { fahrenheitToC } from "./resultLabel";
+import { statedToleranceK } from "./statedTolerance";
 import type { StatedResult } from "./statedResults";
 
 /** The two rules that share this work: a wrong result, and one that only the ideal law gives. */
@@ -66,6 +67,27 @@ function explanationOf(context: AuditContext, result: StatedResult) {
   return explainResult(mix, result.role, result.value, result.unit === "°F");
 }
 
+/** What the sheet says its law is good to, else a tenth. */
+function isWithinTolerance({ sheet, role }: StatedResult, stated: number, ours: number): boolean {
+  const toleranceK = role === "molality" ? null : statedToleranceK(sheet);
+  return toleranceK === null
+    ? !isOff(role, stated, ours, IDEAL_RELATIVE)
+    : Math.abs(stated - ours) <= toleranceK;
+}
+
+/** A wrong sign has its own rule; and a molality may count formula units, which is no mistake. */
+function isToldElsewhere(
+  role: StatedResult["role"],
+  stated: number,
+  ours: number,
+  explanation: Explanation | null,
+): boolean {
+  const [mistake, ...more] = explanation?.mistakes ?? [];
+  if (role === "molality") return mistake === SALT_AS_ONE && more.length === 0;
+  const isPoint = role === "freezing point" || role === "depression";
+  return isPoint && stated * ours < 0 && !isOff(role, -stated, ours, IDEAL_RELATIVE);
+}
+
 const OUR_UNIT = {
   "freezing point": "°C",
   depression: "K",
@@ -79,7 +101,8 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   if (ours === null || !isOff(role, stated, ours, RELATIVE)) return null;
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
-  if (idealOnly && !isOff(role, stated, ours, IDEAL_RELATIVE)) return null;
+  if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
+  if (isToldElsewhere(role, stated, ours, explanation)) return null;
   if (explanation === null && mayBeOtherData(context, result, stated, ours)) return null;
   const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
   const unit = OUR_UNIT[role];

@@ -3,7 +3,7 @@ import { precedentsOf } from "./precedents";
 import { textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";
-import { amountPlace } from "./recipes/recipeBlock";
+import { amountPlace, isOneRow } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 import { contains } from "../workbook/references";
 import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
@@ -81,6 +81,17 @@ function resultsBeside(block: RecipeBlock): StatedResult[] {
       (recipe) => resultAt(block, recipe, label, { row: recipe.line, column }) ?? [],
     );
   });
+}
+
+/** Columns beside a solution that has a row to itself. */
+function resultsInRow(block: RecipeBlock): StatedResult[] {
+  const { sheet, headerRow, roles, recipes, names } = block;
+  const [recipe] = recipes;
+  const row = names[0]?.row ?? 0;
+  if (recipe === undefined || headerRow === null) return [];
+  return [...roles.keys()].flatMap(
+    (column) => resultAt(block, recipe, textAt(sheet, headerRow, column), { row, column }) ?? [],
+  );
 }
 
 /** Labels below a down block, in the names' column, with one value in each recipe's column. */
@@ -165,7 +176,11 @@ function freeResults(
 /** Finds the labelled answers of a workbook and the recipe each belongs to. */
 export function statedResults(workbook: Workbook, blocks: readonly RecipeBlock[]): StatedResult[] {
   const near = blocks.flatMap((block) =>
-    block.layout === "down" ? resultsBelow(block) : resultsBeside(block),
+    isOneRow(block)
+      ? resultsInRow(block)
+      : block.layout === "down"
+        ? resultsBelow(block)
+        : resultsBeside(block),
   );
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
   return blocks.length === 0 ? [] : [...near, ...freeResults(workbook, blocks, taken)];

@@ -59,6 +59,7 @@ function totalledAt(block: RecipeBlock, { line, recipe }: Line, total: number): 
   const cell = sheet.cellAt(place.row, place.column);
   if (typeof cell?.value !== "number") return null;
   const before = names
+    .filter(({ amountAt }) => amountAt === undefined)
     .map((name) =>
       recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name),
     )

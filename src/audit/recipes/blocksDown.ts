@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { amountColumns } from "./amountColumns";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
+import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
@@ -64,12 +65,13 @@ function isRecipe(
   context: FinderContext,
   names: readonly RecipeName[],
   columns: readonly number[],
+  least: number,
 ): boolean {
   const used = names.filter(({ row }) =>
     columns.some((column) => !isBlank(context.sheet, row, column)),
   );
   const known = used.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  return known >= 2 && known * 2 >= used.length;
+  return known >= least && known * 2 >= used.length;
 }
 
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
@@ -105,7 +107,9 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const names = items
     .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
     .map((row) => nameAt(context, row, column));
-  if (columns.length === 0 || names.length < 2 || !isRecipe(context, names, columns)) return null;
+  const least = isClassSheet(roles) ? 1 : 2;
+  if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))
+    return null;
   const rows = names.map(({ row }) => row);
   const unit = unitOfList(sheet, segment, names, totals);
   const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
@@ -149,7 +153,8 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
       for (const segment of segmentsOf(context.sheet, column, run)) {
         if (segment.rows.length > LONGEST) continue;
         const block = blockOf(context, segment);
-        if (block !== null && !blocks.some((other) => isSaidOf(other, block))) blocks.push(block);
+        if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
+        blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : [block]));
       }
     }
   }

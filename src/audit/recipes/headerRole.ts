@@ -34,6 +34,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "other",
     /(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
   ],
+  ["amount", /^(solutes?|stoff|gelöster stoff|substance|substanz)\s*[([]\s*(g|kg|mg)\s*[)\]]$/],
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
@@ -60,10 +61,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /\b(ethanol|pure alcohol|alcohol|alkohol|reiner alkohol)\b.*(\bg\b|grams?|gramm|mass)/,
   ],
   ["counts as solute", /(counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich/],
-  ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t\b/],
+  ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t_?f?\b|^dt_?f\b/],
   [
     "freezing point",
-    /freezing[ -]?(point|temp)|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
   ],
   [
     "ice fraction",

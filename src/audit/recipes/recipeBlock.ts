@@ -15,6 +15,8 @@ export interface RecipeName extends Place {
   readonly item: string;
   /** A unit that stands with the name, as in "Water (kg)". */
   readonly unit?: AmountUnit;
+  /** Where its amount stands when that is not in the recipe's line: the water of a class sheet. */
+  readonly amountAt?: Place;
 }
 
 /** One recipe of a block: a column of amounts when names run down, a row of them when names run across. */
@@ -51,6 +53,11 @@ export interface RecipeBlock {
 
 /** Where the amount of one name in one recipe stands. */
 export const amountPlace = (block: RecipeBlock, recipe: Recipe, name: RecipeName): Place =>
-  block.layout === "down"
+  name.amountAt ??
+  (block.layout === "down"
     ? { row: name.row, column: recipe.line }
-    : { row: recipe.line, column: name.column };
+    : { row: recipe.line, column: name.column });
+
+/** Whether a list is one row of a table: a solution a row, its solute beside its water. */
+export const isOneRow = ({ layout, names }: RecipeBlock): boolean =>
+  layout === "down" && names.length === 2 && names[0]?.row === names[1]?.row;

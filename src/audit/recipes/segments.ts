@@ -31,7 +31,14 @@ export interface Segment {
   readonly rows: readonly number[];
 }
 
-/** Cuts a run of words in one column where a header like "Ingredient" begins a new list. */
+/** Whether a row heads a table: two columns and more beside its first word say what they are about. */
+function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const beside = Array.from({ length: 8 }, (_, at) => column + 1 + at);
+  const heads = beside.filter((at) => headerRole(textAt(sheet, row, at)) !== null);
+  return heads.length >= 2 && beside.every((at) => !looksNumeric(sheet, row, at));
+}
+
+/** Cuts a run of words in one column where a header row begins a new list. */
 export function segmentsOf(
   sheet: WorkbookSheet,
   column: number,
@@ -41,7 +48,7 @@ export function segmentsOf(
     { column, headerRow: null, rows: [] },
   ];
   for (const row of rows) {
-    if (headerRole(textAt(sheet, row, column)) === "name")
+    if (headerRole(textAt(sheet, row, column)) === "name" || isHeaderRow(sheet, row, column))
       segments.push({ column, headerRow: row, rows: [] });
     else segments.at(-1)?.rows.push(row);
   }

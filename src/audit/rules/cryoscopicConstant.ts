@@ -20,10 +20,20 @@ const MISTAKES: readonly (readonly [value: number, what: string])[] = [
   [0.186, "a tenth of the constant of water"],
   [3.35, "the constant for degrees Fahrenheit"],
   [0.512, "the boiling constant Kb"],
+  [5.12, "the constant of benzene, or the boiling constant ten times"],
 ];
+/** Printed values for water run from 1.853 to 1.86; some round to 1.9. */
+const RIGHT_WITHIN = 0.03;
+const OTHER_SOLVENT =
+  /benz|camphor|campher|acetic|essigs|cyclohex|phenol|naphth|ethanol|solvent b|chloroform/i;
 
 const mistakeOf = (value: number) =>
   MISTAKES.find(([mistake]) => Math.abs(value / mistake - 1) < 0.01) ?? null;
+
+const otherThanRight = (value: number) =>
+  Math.abs(value / IDEAL_KF_K_KG_PER_MOL - 1) <= RIGHT_WITHIN
+    ? null
+    : ([value, "not the constant of water"] as const);
 
 const LITERAL = /(?<![\w.$])(\d+\.\d+)(?![\w.(!:])/g;
 
@@ -89,7 +99,8 @@ function inCells(context: AuditContext): Finding[] {
     );
   return [...labelled, ...namedCells(context).filter((one) => !isLabelled(one))].flatMap(
     ({ sheet, label, beside, value, ...place }) => {
-      const mistake = mistakeOf(value);
+      const mistake = mistakeOf(value) ?? otherThanRight(value);
+      if (OTHER_SOLVENT.test(`${label} ${beside}`)) return [];
       const inFahrenheit = /°\s?f|fahrenheit/i.test(`${label} ${beside}`);
       if (mistake === null || (inFahrenheit && mistake[0] === 3.35)) return [];
       return finding(

@@ -1,6 +1,7 @@
 import { cellName } from "../../workbook/address";
 import { cellEdit } from "../cellEdit";
-import { filledLines, patternAt, type FilledLine } from "../filledLines";
+import { patternAt, type FilledLine } from "../filledLines";
+import { filledColumns } from "../filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
@@ -26,5 +27,5 @@ function findIn(line: FilledLine): Finding[] {
 export const formulaOverwritten: Rule = {
   ...identity,
   title: "A number stands where the cells around it are formulas",
-  find: ({ blocks }) => blocks.flatMap((block) => filledLines(block).flatMap(findIn)),
+  find: (context) => filledColumns(context).flatMap(findIn),
 };

@@ -1,7 +1,8 @@
 import { cellName } from "../../workbook/address";
 import { cellEdit } from "../cellEdit";
 import { comparedReferences } from "../comparedReferences";
-import { filledLines, patternAt, type FilledLine } from "../filledLines";
+import { patternAt, type FilledLine } from "../filledLines";
+import { filledColumns } from "../filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
@@ -26,5 +27,5 @@ function findIn(line: FilledLine): Finding[] {
 export const inconsistentFormula: Rule = {
   ...identity,
   title: "One formula is unlike the others of its column",
-  find: ({ blocks }) => blocks.flatMap((block) => filledLines(block).flatMap(findIn)),
+  find: (context) => filledColumns(context).flatMap(findIn),
 };

@@ -2,10 +2,11 @@ import { cellName, rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
 import { cellEdit } from "../cellEdit";
 import { comparedReferences } from "../comparedReferences";
-import { filledLines, patternAt, type FilledLine } from "../filledLines";
+import { patternAt, type FilledLine } from "../filledLines";
+import { filledColumns } from "../filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { Place } from "../recipes/recipeBlock";
 import { referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
 
@@ -36,19 +37,15 @@ interface Drift {
 }
 
 /**
- * A whole column filled down without a $: its first row reads a total or a single number below the list, the
+ * A whole column filled down without a $: its first row reads a total or a single number outside the list, the
  * next rows read what stands below that, which is nothing.
  */
-function driftIn(
-  block: RecipeBlock,
-  { sheet, length, placeAt, pattern }: FilledLine,
-): Drift | null {
+function driftIn({ sheet, length, placeAt, pattern }: FilledLine): Drift | null {
   const [first, second, last] = [placeAt(0), placeAt(1), placeAt(length - 1)];
-  if (block.layout !== "down" || first.column !== second.column) return null;
-  const bottomName = Math.max(...block.names.map(({ row }) => row));
+  if (first.column !== second.column) return null;
   for (const { sheet: other, range } of referencesOf(pattern)) {
     const single = range.top === range.bottom && range.left === range.right;
-    const outside = range.top > bottomName;
+    const outside = range.top > last.row || range.top < first.row;
     if (other !== null || !single || !outside || !isRelative(pattern, range)) continue;
     const number = (row: number) => typeof sheet.cellAt(row, range.left)?.value === "number";
     const steps = Array.from({ length: last.row - first.row }, (_, at) => at + 1);
@@ -72,8 +69,8 @@ const isRelative = (formula: string, { top, left }: CellRange): boolean =>
 const placesOf = ({ length, placeAt }: FilledLine): Place[] =>
   Array.from({ length }, (_, at) => placeAt(at));
 
-function driftFinding(block: RecipeBlock, line: FilledLine): Finding[] {
-  const drift = driftIn(block, line);
+function driftFinding(line: FilledLine): Finding[] {
+  const drift = driftIn(line);
   if (drift === null) return [];
   const { anchor, wrong } = drift;
   const cell = cellName(anchor.row, anchor.column);
@@ -96,8 +93,6 @@ function driftFinding(block: RecipeBlock, line: FilledLine): Finding[] {
 export const referenceSlips: Rule = {
   ...identity,
   title: "A reference is fixed where those around it move, or the other way round",
-  find: ({ blocks }) =>
-    blocks.flatMap((block) =>
-      filledLines(block).flatMap((line) => [...strangersIn(line), ...driftFinding(block, line)]),
-    ),
+  find: (context) =>
+    filledColumns(context).flatMap((line) => [...strangersIn(line), ...driftFinding(line)]),
 };
