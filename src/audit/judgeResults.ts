@@ -5,6 +5,7 @@ import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
 import type { Finding } from "./finding";
 import { findingAt } from "./findingAt";
 import type { RecipeBlock } from "./recipes/recipeBlock";
+import { isClassSheet } from "./recipes/classSheet";
 import { freezingPointsByRow, recomputed } from "./recomputed";
 import { fahrenheitToC } from "./resultLabel";
 import { statedToleranceK } from "./statedTolerance";
@@ -75,15 +76,21 @@ function isWithinTolerance({ sheet, role }: StatedResult, stated: number, ours: 
     : Math.abs(stated - ours) <= toleranceK;
 }
 
-/** A wrong sign has its own rule; and a molality may count formula units, which is no mistake. */
+/**
+ * A wrong sign and a van 't Hoff factor left out of a class sheet have their own rules; and a molality may count
+ * formula units, which is no mistake.
+ */
 function isToldElsewhere(
-  role: StatedResult["role"],
+  { role, block, sheet, row, column }: StatedResult,
   stated: number,
   ours: number,
   explanation: Explanation | null,
 ): boolean {
   const [mistake, ...more] = explanation?.mistakes ?? [];
-  if (role === "molality") return mistake === SALT_AS_ONE && more.length === 0;
+  const isComputed = sheet.cellAt(row, column)?.formula !== undefined;
+  const isClass =
+    role === "molality" || (isComputed && block.layout === "down" && isClassSheet(block.roles));
+  if (isClass && mistake === SALT_AS_ONE && more.length === 0) return true;
   const isPoint = role === "freezing point" || role === "depression";
   return isPoint && stated * ours < 0 && !isOff(role, -stated, ours, IDEAL_RELATIVE);
 }
@@ -102,7 +109,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
   if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
-  if (isToldElsewhere(role, stated, ours, explanation)) return null;
+  if (isToldElsewhere(result, stated, ours, explanation)) return null;
   if (explanation === null && mayBeOtherData(context, result, stated, ours)) return null;
   const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
   const unit = OUR_UNIT[role];
