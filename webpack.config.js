@@ -67,6 +67,10 @@ class BuiltMarkPlugin {
   }
 }
 
+const room = (name, test, priority) => ({
+  ...{ name, test, priority, chunks: "async", minChunks: 1, enforce: true },
+});
+
 const drawIcon = (svg, size) =>
   new Resvg(svg, { fitTo: { mode: "width", value: size } }).render().asPng();
 
@@ -82,7 +86,12 @@ module.exports = [
       runtimeChunk: { name: "runtime" },
       // What the functions and the pane share is loaded once, as Excel's shared runtime runs both in one page.
       splitChunks: {
-        cacheGroups: { core: { name: "core", chunks: "initial", minChunks: 2, enforce: true } },
+        cacheGroups: {
+          core: { name: "core", chunks: "initial", minChunks: 2, enforce: true },
+          // Other rooms that the pane loads when they are wanted, each in a file of its own.
+          german: room("germanSentences", /[\\/]src[\\/].*([gG]erman|sentenceTranslator)/, 2),
+          audit: room("audit", /[\\/]src[\\/](audit|workbook)[\\/]/, 1),
+        },
       },
     },
     plugins: [

@@ -47,7 +47,7 @@ export function CorrectionForm(props: CorrectionFormProps) {
   const submit = async (event: Event) => {
     event.preventDefault();
     const { saidOf } = await import(
-      /* webpackChunkName: "audit" */ "../../src/audit/recipes/corrections/saidOf"
+      /* webpackChunkName: "reading" */ "../../src/audit/recipes/corrections/saidOf"
     );
     const { names, amounts, unit } = said;
     const lines = recipe === "none" ? {} : { names, amounts, unit };

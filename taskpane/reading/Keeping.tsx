@@ -36,7 +36,7 @@ export function Keeping({ context, workbook, report, acceptances }: KeepingProps
       tell(reportSheet.added(await host.addSheet(reportSheet.name, rows)));
     });
   const savePage = async () => {
-    const { reportFile } = await import(/* webpackChunkName: "audit" */ "./reportFile");
+    const { reportFile } = await import(/* webpackChunkName: "report" */ "./reportFile");
     const file = `${reportSheet.name} ${today()}.html`;
     saveFile(file, new Blob([reportFile(page.workbook, report)], { type: "text/html" }));
     tell(page.saved(file));

@@ -41,10 +41,10 @@ export function useReading(
     setProgress(texts.checks);
     // The rules are a third of the pane: they are loaded when they are first needed.
     const { auditInSteps } = await import(
-      /* webpackChunkName: "audit" */ "../../src/audit/auditInSteps"
+      /* webpackChunkName: "reading" */ "../../src/audit/auditInSteps"
     );
     const { storedCorrections } = await import(
-      /* webpackChunkName: "audit" */ "../../src/audit/recipes/corrections/storedCorrections"
+      /* webpackChunkName: "reading" */ "../../src/audit/recipes/corrections/storedCorrections"
     );
     const kept = storedCorrections(workbook);
     const report = await inSlices(
