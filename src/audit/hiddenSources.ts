@@ -1,3 +1,4 @@
+import { eachCell } from "../workbook/eachCell";
 import type { CellRange, WorkbookSheet } from "../workbook/model";
 import type { AuditContext } from "./context";
 import { isFilteredOut } from "./hiddenLines";
@@ -19,8 +20,23 @@ const MOST_LINES = 100;
 
 type Answer = HiddenSource["readBy"];
 
+/** Formulas that name a hidden sheet: costs by its prices, an overview of its recipes. */
+function readersOfHidden({ sheets }: AuditContext["workbook"]): Answer[] {
+  const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => `${name.toLowerCase()}`);
+  const found: Answer[] = [];
+  for (const sheet of hidden.length === 0 ? [] : sheets) {
+    eachCell(sheet, (row, column, cell) => {
+      const formula = (cell.sharedFormula ?? cell.formula)?.toLowerCase();
+      if (formula === undefined || !formula.includes("!") || found.length >= MOST_ANSWERS) return;
+      const isReading = hidden.some((name) => formula.includes(name.replaceAll("'", "''")));
+      if (isReading) found.push({ sheet, row, column });
+    });
+  }
+  return found;
+}
+
 /** Stated results, totals and computed amounts that are themselves to be seen. */
-function answersOf({ results, blocks }: AuditContext): Answer[] {
+function answersOf({ workbook, results, blocks }: AuditContext): Answer[] {
   const ofBlocks = blocks.flatMap((block) => {
     const { sheet, layout, recipes, totals, names } = block;
     return recipes
@@ -35,13 +51,13 @@ function answersOf({ results, blocks }: AuditContext): Answer[] {
       ]);
   });
   const ofResults = results.map(({ sheet, row, column }) => ({ sheet, row, column }));
-  return [...ofResults, ...ofBlocks]
+  return [...ofResults, ...ofBlocks, ...readersOfHidden(workbook)]
     .filter(({ sheet, row, column }) => sheet.cellAt(row, column)?.formula !== undefined)
     .filter(
       ({ sheet, row, column }) =>
         !sheet.hidden && !sheet.hiddenRows.has(row) && !sheet.hiddenColumns.has(column),
     )
-    .slice(0, MOST_ANSWERS);
+    .slice(0, 2 * MOST_ANSWERS);
 }
 
 const holdsNumber = (sheet: WorkbookSheet, { top, left, bottom, right }: CellRange): boolean => {

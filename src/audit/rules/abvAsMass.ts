@@ -6,10 +6,13 @@ import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { misreadingOf } from "../misreadParts";
+import type { Mix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
+import { statedParts, type StatedPart } from "../statedParts";
 
 const identity = { id: "abv-as-mass", severity: "error" } as const;
 
@@ -81,11 +84,33 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   );
 }
 
+/** The alcohol of a recipe, summed up from strengths by volume. */
+function partFinding(stated: StatedPart): Finding[] {
+  const { sheet, label, value, right, mix, basis, factor } = stated;
+  if (misreadingOf(stated) !== "by volume" || right < 0.5) return [];
+  const ethanol = basis === "g" ? value : (value * total(mix)) / 100;
+  const rightGrams = basis === "g" ? right : (right * total(mix)) / 100;
+  const extra = Math.max(0, ethanol - rightGrams);
+  const mistaken = { ...mix, items: [...mix.items, "ethanol"], grams: [...mix.grams, extra] };
+  return [
+    findingAt(identity, sheet, stated, {
+      message: `"${label}" takes the strength by volume as a share of the mass: it is ${rounded(value, 1)}, by mass ${rounded(right, 1)}.`,
+      effect: mixEffect(mistaken, mix),
+      fix: `Enter ${rounded(right / factor, 2)}.`,
+      edits: numberEdit(sheet, stated, rounded(right / factor, 4)),
+    }),
+  ];
+}
+
+const total = ({ grams }: Mix): number => grams.reduce((sum, one) => sum + one, 0);
+
 export const abvAsMass: Rule = {
   ...identity,
   title: "Alcohol by volume is used as a share of the mass",
-  find: (context) =>
-    context.blocks
+  find: (context) => [
+    ...context.blocks
       .filter(({ layout }) => layout === "down")
       .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
+    ...statedParts(context).flatMap(partFinding),
+  ],
 };

@@ -4,6 +4,9 @@ import { findingAt } from "../findingAt";
 import { cellName } from "../../workbook/address";
 import { rounded } from "../effect";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
+import { labelledAnswers, type LabelledAnswer } from "../labelledAnswers";
+import { isPartLabel } from "../statedParts";
+import { resultRole } from "../statedResults";
 import type { Rule } from "../rule";
 
 const identity = { id: "error-in-an-amount", severity: "error" } as const;
@@ -34,8 +37,30 @@ function findIn({ mixOf }: AuditContext, block: RecipeBlock): Finding[] {
   );
 }
 
+const isResult = (label: string): boolean => resultRole(label) !== null || isPartLabel(label);
+
+function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
+  const value = sheet.cellAt(row, column)?.value;
+  if (typeof value !== "object" || value === null) return [];
+  return [
+    findingAt(
+      identity,
+      sheet,
+      { row, column },
+      {
+        message: `${cellName(row, column)}, "${label}", is ${value.error}: it has no answer.`,
+        effect: { quantity: "answers", from: 0, to: 1, unit: "" },
+        fix: "Mend what its formula reads, or write the formula again.",
+      },
+    ),
+  ];
+}
+
 export const errorValue: Rule = {
   ...identity,
-  title: "An amount is an error",
-  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
+  title: "An amount or a result is an error",
+  find: (context) => [
+    ...context.blocks.flatMap((block) => findIn(context, block)),
+    ...labelledAnswers(context.workbook, context.blocks, isResult).flatMap(resultFinding),
+  ],
 };

@@ -91,8 +91,6 @@ function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
 export const hardCodedNumber: Rule = {
   ...identity,
   title: "A formula holds a number that belongs in a cell",
-  find: ({ blocks }) =>
-    [...new Set(blocks.map(({ sheet }) => sheet))].flatMap((sheet) =>
-      runsOn(sheet).map((run) => finding(sheet, run)),
-    ),
+  find: ({ workbook }) =>
+    workbook.sheets.flatMap((sheet) => runsOn(sheet).map((run) => finding(sheet, run))),
 };

@@ -40,6 +40,22 @@ function ingredientFinding(
   );
 }
 
+/** A recipe whose whole column of amounts is hidden while its answers are to be seen. */
+function hiddenLineFindings({ sheet, layout, recipes, names, range }: RecipeBlock): Finding[] {
+  if (layout !== "down" || sheet.hidden) return [];
+  return recipes
+    .filter(({ line }) => sheet.hiddenColumns.has(line))
+    .map(({ line }) => {
+      const rows = names.filter(({ amountAt }) => amountAt === undefined).map(({ row }) => row);
+      const place = { top: Math.min(...rows), bottom: Math.max(...rows), left: line, right: line };
+      return findingAt(identity, sheet, range.top <= place.top ? place : range, {
+        message: `The amounts in the hidden column ${columnName(line)} cannot be seen, though they make the recipe.`,
+        effect: null,
+        fix: "Show it, so that whoever reads the answer can check it.",
+      });
+    });
+}
+
 function sourceFinding({ kind, sheet, range, readBy }: HiddenSource): Finding {
   const what = {
     sheet: `The hidden sheet "${sheet.name.slice(0, 60)}"`,
@@ -65,6 +81,14 @@ function findAll(context: AuditContext): Finding[] {
   const hidden = context.blocks.flatMap((block) =>
     block.names.filter((name) => isHidden(block, name)).map((name) => ({ block, name })),
   );
+  const isAmounts = ({ kind, sheet, range }: HiddenSource) =>
+    kind === "column" &&
+    context.blocks.some(
+      (block) =>
+        block.sheet === sheet &&
+        block.layout === "down" &&
+        block.recipes.some(({ line }) => line === range.left),
+    );
   const isTold = ({ kind, sheet, range }: HiddenSource) =>
     hidden.some(
       ({ block, name }) =>
@@ -74,9 +98,10 @@ function findAll(context: AuditContext): Finding[] {
           : kind === "column" && name.column === range.left),
     );
   return [
+    ...context.blocks.flatMap(hiddenLineFindings),
     ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
     ...hiddenSources(context)
-      .filter((source) => !isTold(source))
+      .filter((source) => !isTold(source) && !isAmounts(source))
       .map(sourceFinding),
   ];
 }

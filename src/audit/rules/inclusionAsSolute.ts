@@ -1,32 +1,22 @@
-import { catalogueName } from "../catalogueName";
 import type { WorkbookSheet } from "../../workbook/model";
-import { findItem } from "../../catalogue/findItem";
 import { pureSolute } from "../pureSolute";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
-import { mixEffect } from "../effect";
+import { mixEffect, rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { doesNotDissolve, inclusionGrams, misreadingOf } from "../misreadParts";
 import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
+import { statedParts, type StatedPart } from "../statedParts";
 
 const identity = { id: "inclusion-as-solute", severity: "error" } as const;
 
 /** Columns in which a number counts an ingredient as dissolved, the plainest first. */
 const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "molar mass"];
-
-/** Pieces and fats: nuts, biscuit, chocolate pieces, oil. Gums dissolve, though without effect. */
-function doesNotDissolve(item: string, { ownIngredients }: RecipeBlock): boolean {
-  const name = catalogueName(item, ownIngredients);
-  if (name === null) return false;
-  const match = findItem(name);
-  if (match.kind !== "ingredient") return false;
-  const { inclusion, composition, group } = match.ingredient;
-  return inclusion === true || group === "fats" || (composition.fat ?? 0) > 50;
-}
 
 /** Where the sheet counts an ingredient as dissolved, and with how much. */
 function countedAt(
@@ -74,7 +64,7 @@ function leavingOut(sheet: WorkbookSheet, place: Place, role: Role): readonly Ce
 
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
-  if (counted === null || !doesNotDissolve(name.item, block)) return null;
+  if (counted === null || !doesNotDissolve(name.item, block.ownIngredients)) return null;
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);
@@ -91,11 +81,28 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   );
 }
 
+/** What dissolves, stated with the nuts and pieces in it. */
+function partFinding(stated: StatedPart): Finding[] {
+  const { sheet, label, value, right, mix, basis, factor } = stated;
+  if (misreadingOf(stated) !== "inclusions") return [];
+  const [from, to] = [rounded(value, 1), rounded(right, 1)];
+  return [
+    findingAt(identity, sheet, stated, {
+      message: `"${label}" counts the ${rounded(inclusionGrams(mix), 1)} g that stay whole, too: without them it is ${to}.`,
+      effect: { quantity: "dissolved solids", from, to, unit: basis === "g" ? "g" : "%" },
+      fix: "Leave it out of the moles and of the solids that dissolve.",
+      edits: numberEdit(sheet, stated, rounded(to / factor, 4)),
+    }),
+  ];
+}
+
 export const inclusionAsSolute: Rule = {
   ...identity,
   title: "Something that does not dissolve is counted as a solute",
-  find: (context) =>
-    context.blocks
+  find: (context) => [
+    ...context.blocks
       .filter(({ layout }) => layout === "down")
       .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
+    ...statedParts(context).flatMap(partFinding),
+  ],
 };

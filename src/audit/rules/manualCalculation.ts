@@ -1,16 +1,34 @@
+import { eachCell } from "../../workbook/eachCell";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { findingAt } from "../findingAt";
+import type { Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "manual-calculation", severity: "warning" } as const;
+
+/** A class sheet without a recipe is stale in its formulas, too. */
+function firstFormula({ sheets }: Workbook): (Place & { readonly sheet: WorkbookSheet }) | null {
+  for (const sheet of sheets) {
+    let first: Place | null = null;
+    eachCell(sheet, (row, column, cell) => {
+      if (first === null && (cell.sharedFormula ?? cell.formula) !== undefined)
+        first = { row, column };
+    });
+    if (first !== null) return { sheet, ...(first as Place) };
+  }
+  return null;
+}
 
 export const manualCalculation: Rule = {
   ...identity,
   title: "The workbook does not recalculate by itself",
   find: ({ workbook, blocks }) => {
+    if (workbook.calculation !== "manual") return [];
     const [block] = blocks;
-    if (workbook.calculation !== "manual" || block === undefined) return [];
+    const place = block ?? firstFormula(workbook);
+    if (place === null) return [];
     return [
-      findingAt(identity, block.sheet, block.range, {
+      findingAt(identity, place.sheet, "range" in place ? place.range : place, {
         message:
           "The workbook is set to manual calculation: what it shows may be older than its amounts.",
         effect: null,

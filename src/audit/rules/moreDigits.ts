@@ -5,6 +5,7 @@ import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { amountOf } from "../recipes/amountOf";
 import { amountPlace, type Place } from "../recipes/recipeBlock";
 import { unitText } from "../recipes/unit";
 import type { StatedResult } from "../statedResults";
@@ -76,11 +77,15 @@ const MOST_RECIPES = 1000;
 function findAll({ blocks, results }: AuditContext): Finding[] {
   const amounts = blocks.flatMap((block) =>
     block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
-      const unit = unitText(recipe.unit);
-      if (block.unitColumn !== null && recipe.unitAssumed) return [];
-      return block.names.flatMap((name) =>
-        findingFor(block.sheet, amountPlace(block, recipe, name), AMOUNT_DECIMALS[unit], unit),
-      );
+      return block.names.flatMap((name) => {
+        const unit = unitText(amountOf(block, recipe, name).unit);
+        return findingFor(
+          block.sheet,
+          amountPlace(block, recipe, name),
+          AMOUNT_DECIMALS[unit],
+          unit,
+        );
+      });
     }),
   );
   const answers = results

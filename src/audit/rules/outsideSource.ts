@@ -1,6 +1,5 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
-import { calledOutside } from "../calledOutside";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -10,16 +9,17 @@ import type { Rule } from "../rule";
 
 const identity = { id: "value-from-outside", severity: "warning" } as const;
 
-const LINK = /\[(\d+)\]/;
+/** "[1]Stock!B2" as files number their links, "'[stock.xlsx]Stock'!B2" as people see them; no table's column. */
+const LINK = /(?<![\p{L}\p{N}_\]])\[([^\][]+)\][^\][!]*!/u;
 const MISSING = /_xl(?:dudf|l)[_.]?[\w.]+/i;
 
 function sourceIn(formula: string, externalLinks: readonly string[]): string | null {
-  const [, number] = LINK.exec(formula) ?? [];
-  if (number !== undefined) {
-    const target = externalLinks[Number(number) - 1];
+  const [, link] = LINK.exec(formula) ?? [];
+  if (link !== undefined) {
+    const target = /^\d+$/.test(link) ? externalLinks[Number(link) - 1] : link;
     return target === undefined
-      ? null
-      : `the workbook ${decodeURI(target).split(/[\\/]/).at(-1) ?? target}`;
+      ? "another workbook"
+      : `the workbook ${decoded(target).split(/[\\/]/).at(-1) ?? target}`;
   }
   const [missing] = MISSING.exec(formula) ?? [];
   return missing === undefined ? null : `the function ${missing}, whose add-in is not there`;
@@ -40,9 +40,7 @@ function placesThatMatter({ blocks, results }: AuditContext): Map<WorkbookSheet,
 }
 
 function findAll(context: AuditContext): Finding[] {
-  const { externalLinks, sheets } = context.workbook;
-  const suspicious = externalLinks.length > 0 || sheets.some(hasMissingFunction);
-  if (!suspicious) return [];
+  const { externalLinks } = context.workbook;
   return [...placesThatMatter(context)].flatMap(([sheet, places]) =>
     places.flatMap(({ row, column }) => {
       const formula = sheet.cellAt(row, column)?.formula;
@@ -63,8 +61,14 @@ function findAll(context: AuditContext): Finding[] {
   );
 }
 
-const hasMissingFunction = (sheet: WorkbookSheet): boolean =>
-  calledOutside(sheet).some(({ formula }) => MISSING.test(formula));
+/** A name in a link's address may hold a % that is no code. */
+function decoded(target: string): string {
+  try {
+    return decodeURI(target);
+  } catch {
+    return target;
+  }
+}
 
 export const outsideSource: Rule = {
   ...identity,

@@ -22,6 +22,8 @@ const REACHES_OUT: readonly (readonly [RegExp, string])[] = [
   [/\bHYPERLINK\s*\([^)]*&/i, "puts the contents of cells into an address"],
   [/\bHYPERLINK\s*\(\s*"(file:|\\\\|ftp:)/i, "leads to a file or another machine"],
 ];
+/** Cells so far right of a recipe are pasted with it. */
+const BESIDE = 3;
 const LINK = /\bHYPERLINK\s*\(/i;
 
 /** What a formula, or a text that would run as one, does outside; null when it does nothing there. */
@@ -45,7 +47,8 @@ function textsOf(sheet: WorkbookSheet): FormulaCell[] {
 
 /** A link in a recipe's own cells was pasted with the data; elsewhere people link to their suppliers. */
 const isLinkInData = (blocks: readonly RecipeBlock[], { row, column, formula }: FormulaCell) =>
-  LINK.test(formula) && blocks.some(({ range }) => contains(range, row, column));
+  LINK.test(formula) &&
+  blocks.some(({ range }) => contains({ ...range, right: range.right + BESIDE }, row, column));
 
 /** The words or the number that a formula shows, without the formula; a text that would run is left to a person. */
 function keptValue(sheet: WorkbookSheet, place: FormulaCell): readonly CellEdit[] {

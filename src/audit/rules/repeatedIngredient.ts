@@ -1,4 +1,5 @@
-import { changedMix } from "../mix";
+import { rounded } from "../effect";
+import { changedMix, gramsIn } from "../mix";
 import { findingAt } from "../findingAt";
 import type { Finding } from "../finding";
 import { amountOf } from "../recipes/amountOf";
@@ -31,14 +32,19 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
     if (recipe === undefined) return [];
     const twice = context.mixOf(block, recipe);
     const once = changedMix(twice, again, { grams: 0 });
-    const effect = mixEffect(twice, once);
-    return effect === null
-      ? []
-      : findingAt(identity, block.sheet, again, {
-          message: `${again.item} stands twice with the same amount (${cellName(first.row, first.column)} and ${cellName(again.row, again.column)}).`,
-          effect,
-          fix: "Delete one of the rows if it was copied by mistake.",
-        });
+    const whole = twice.grams.reduce((sum, grams) => sum + grams, 0);
+    const repeated = gramsIn(twice, again);
+    const effect = mixEffect(twice, once) ?? {
+      quantity: "mass of the recipe",
+      from: rounded(whole, 1),
+      to: rounded(whole - repeated, 1),
+      unit: "g",
+    };
+    return findingAt(identity, block.sheet, again, {
+      message: `${again.item} stands twice with the same amount (${cellName(first.row, first.column)} and ${cellName(again.row, again.column)}).`,
+      effect,
+      fix: "Delete one of the rows if it was copied by mistake.",
+    });
   });
 }
 

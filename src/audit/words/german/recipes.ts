@@ -132,17 +132,37 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "given as {value}": "mit {value} angegeben",
   '{name} falls into {ions} particles, but "{label}" counts its {moles} mol once.':
     "{name} zerfällt in {ions} Teilchen, „{label}“ zählt die {moles} mol aber einfach.",
+  "{name} falls into {ions} particles, but {says} once.":
+    "{name} zerfällt in {ions} Teilchen, aber {says} nur einmal.",
+  '"{label}" counts each of its {moles} mol': "„{label}“ zählt jedes der {moles} mol",
+  '"{label}" counts each unit of it': "„{label}“ zählt jede Einheit davon",
+  "Multiply by the van 't Hoff factor {ions}.": "Mit dem Van-'t-Hoff-Faktor {ions} malnehmen.",
   "Multiply its moles by the van 't Hoff factor {ions}.":
     "Die Mole mit dem Van-'t-Hoff-Faktor {ions} malnehmen.",
   "Kf is {value}: {what}; for water and degrees Celsius it is {right} K·kg/mol.":
     "Kf ist {value}: {what}; für Wasser und Grad Celsius ist es {right} K·kg/mol.",
   "ten times the constant of water": "das Zehnfache der Konstante von Wasser",
+  "the constant of benzene, or the boiling constant ten times":
+    "die Konstante von Benzol, oder die Siedekonstante zehnfach",
+  "not the constant of water": "nicht die Konstante von Wasser",
   "a tenth of the constant of water": "ein Zehntel der Konstante von Wasser",
   "the constant for degrees Fahrenheit": "die Konstante für Grad Fahrenheit",
   "the boiling constant Kb": "die Siedekonstante Kb",
   "The alcohol in {name} is taken as {percent} % of its mass, but that is its share by volume: {right} % by mass.":
     "Der Alkohol in {name} gilt als {percent} % der Masse, das ist aber sein Volumenanteil: {right} % der Masse.",
+  '{cell}, "{label}", is {error}: it has no answer.':
+    "{cell}, „{label}“, ist {error}: Es gibt keine Antwort.",
+  "Mend what its formula reads, or write the formula again.":
+    "Richten, was die Formel liest, oder die Formel neu schreiben.",
+  answers: "Antworten",
+  "The amounts in the hidden column {column} cannot be seen, though they make the recipe.":
+    "Die Mengen in der ausgeblendeten Spalte {column} sind nicht zu sehen, obwohl sie das Rezept ausmachen.",
+  "mass of the recipe": "Masse des Rezepts",
   "Use {grams} g of ethanol.": "{grams} g Ethanol nehmen.",
+  '"{label}" takes the strength by volume as a share of the mass: it is {stated}, by mass {right}.':
+    "„{label}“ nimmt die Stärke nach Volumen als Anteil der Masse: Es sind {stated}, nach Masse {right}.",
+  '"{label}" counts the {grams} g that stay whole, too: without them it is {right}.':
+    "„{label}“ zählt auch die {grams} g, die ganz bleiben: Ohne sie sind es {right}.",
   '"{label}" counts the {plain} g poured in; with the water in the other ingredients it is {all} g.':
     "„{label}“ zählt die {plain} g, die zugegossen sind; mit dem Wasser der anderen Zutaten sind es {all} g.",
   "Use {grams} g.": "{grams} g nehmen.",

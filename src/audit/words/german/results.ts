@@ -21,6 +21,11 @@ export const resultFindings: Readonly<Record<string, string>> = {
   "ice fraction": "Eisanteil",
   depression: "Erniedrigung",
   molality: "Molalität",
+  water: "Wasser",
+  "dissolved solids": "gelöste Feststoffe",
+  solids: "Feststoffe",
+  sugars: "Zucker",
+  ethanol: "Alkohol",
   total: "Summe",
   "share of the water that is ice at −18 °C": "Anteil des Wassers, der bei −18 °C Eis ist",
   "share of the water that is ice at this temperature":
