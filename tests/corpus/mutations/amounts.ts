@@ -35,7 +35,8 @@ const amount = (
     const cell = one(random, cellsOf(marked).filter(test));
     if (cell === null) return null;
     change(marked, cell, random);
-    return [cell.spot];
+    const { alsoAmounts } = cell.recipe;
+    return [cell.spot, ...alsoAmounts.filter(({ row }) => row === cell.spot.row)];
   },
 });
 

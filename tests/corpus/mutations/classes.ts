@@ -147,7 +147,10 @@ export const classMutations: readonly Mutation[] = [
   {
     rule: "ideal-law-too-far-off",
     variants: [tooStrong],
-    fair: { "result-differs": "the depression is not what the solution gives" },
+    fair: {
+      "result-differs": "the depression is not what the solution gives",
+      "more-than-dissolves": "so strong that not all of it may dissolve",
+    },
   },
   {
     rule: "cryoscopic-constant",

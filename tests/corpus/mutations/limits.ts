@@ -79,8 +79,7 @@ const silent: Variant = {
       for (const spot of flags)
         put(sheetNamed(marked.book, spot.sheet), spot.row, spot.column, undefined);
     }
-    const recipe = preparedIn(marked);
-    return recipe === undefined ? null : linesOf(recipe);
+    return preparedIn(marked) === undefined ? null : marked.recipes.flatMap(linesOf);
   },
 };
 
