@@ -1,5 +1,6 @@
 import { fireEvent, screen, waitFor, within } from "@testing-library/preact";
 import type { BlockValue } from "../../../taskpane/host";
+import { english } from "../../../taskpane/words/english";
 import { cellOf, column, numberOf } from "../../worksheet/ask";
 import {
   texts,
@@ -257,4 +258,25 @@ test("several ways are offered as radio buttons, each with its own table", async
   fireEvent.click(radios[1]!);
   expect(newGrams()).not.toEqual(before);
   expect(notice()).not.toBe("");
+});
+
+test("which own ingredients count can be chosen here too, and no others are steered with", async () => {
+  open({
+    Ices: [
+      ["Ingredient", "g"],
+      ["water", 700],
+      ["stall syrup", 300],
+    ],
+    Own: [
+      ["name", "water", "sucrose"],
+      ["stall syrup", 35, 65],
+    ],
+  });
+  await ready();
+  const choice = screen.getByLabelText<HTMLSelectElement>(english.own.label);
+  expect(choice.value).toBe("Own!A1:C2");
+  fireEvent.change(choice, { target: { value: "" } });
+  expect(await screen.findByText(/"stall syrup"/)).toBeTruthy();
+  fireEvent.change(screen.getByLabelText(english.own.label), { target: { value: "Own!A1:C2" } });
+  await ready();
 });
