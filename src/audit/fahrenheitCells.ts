@@ -3,6 +3,7 @@ import type { WorkbookSheet } from "../workbook/model";
 import { textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
 import type { Place } from "./recipes/recipeBlock";
+import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { sheetTexts } from "./recipes/sheetTexts";
 
 /** A cell that gives a temperature in °F. */
@@ -14,8 +15,12 @@ export interface FahrenheitCell extends Place {
 
 const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
 const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
-const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
 const FREEZER = /\b(freezer|deep freeze|tiefkühl\w*|gefrierschrank|gefriertruhe)\b/i;
+/** What is eaten frozen is served and kept below 0 °C. */
+const SERVED =
+  /\b(serv(e|ed|ing)|scoop(ed|ing)?|stor(e|ed|age)|servier\w*|lager\w*|portionier\w*)\b/i;
+const WARMEST_SERVED_C = -0.5;
+const WARMEST_SERVED_F = 25;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;
 
 /** Beyond this a number beside °F is no kitchen's temperature. */
@@ -33,6 +38,26 @@ function numberAt(sheet: WorkbookSheet, row: number, column: number): number | n
 const isUnitOfNumber = (sheet: WorkbookSheet, row: number, column: number, text: string): boolean =>
   /^[^\d]{1,12}$/.test(text) && numberAt(sheet, row, column - 1) !== null;
 
+/** "Serving temperature (°C)" with 10 beside it: what is ice is not served so. */
+function servedTooWarm(
+  sheet: WorkbookSheet,
+  row: number,
+  column: number,
+  text: string,
+): FahrenheitCell | null {
+  const isLabel = SERVED.test(text) && CELSIUS.test(text) && headerRole(text) === "temperature";
+  const beside = isLabel
+    ? [1, 2, 3].map((step) => column + step).find((at) => numberAt(sheet, row, at) !== null)
+    : undefined;
+  const warm = beside === undefined ? null : numberAt(sheet, row, beside);
+  return beside !== undefined &&
+    warm !== null &&
+    warm > WARMEST_SERVED_C &&
+    warm <= WARMEST_SERVED_F
+    ? { row, column: beside, temperatureF: warm, isMarked: false }
+    : null;
+}
+
 function fromText(sheet: WorkbookSheet, row: number, column: number): FahrenheitCell | null {
   const text = textAt(sheet, row, column);
   const [, digits] = TEMPERATURE_TEXT.exec(text) ?? [];
@@ -47,9 +72,9 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
   const isLabel = FREEZER.test(text) && !FAHRENHEIT.test(text) && !DURATION.test(text);
   const warm =
     isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
-  return warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F
-    ? { row, column: column + 1, temperatureF: warm, isMarked: false }
-    : null;
+  if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)
+    return { row, column: column + 1, temperatureF: warm, isMarked: false };
+  return servedTooWarm(sheet, row, column, text);
 }
 
 /** Whether a heading or label over or beside a cell says °F itself. */
@@ -88,7 +113,11 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (CELSIUS.test(format)) celsius += 1;
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
-  return { celsius, fahrenheitHeadings, cells };
+  const known = new Set(cells.map(({ row, column }) => `${row},${column}`));
+  const logged = loggedInFahrenheit(sheet).filter(
+    ({ row, column }) => !known.has(`${row},${column}`),
+  );
+  return { celsius, fahrenheitHeadings, cells: [...cells, ...logged] };
 }
 
 /** The temperatures in °F on a sheet that is otherwise in °C; none where headings tell the two apart. */

@@ -22,7 +22,7 @@ type Answer = HiddenSource["readBy"];
 
 /** Formulas that name a hidden sheet: costs by its prices, an overview of its recipes. */
 function readersOfHidden({ sheets }: AuditContext["workbook"]): Answer[] {
-  const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => `${name.toLowerCase()}`);
+  const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name.toLowerCase());
   const found: Answer[] = [];
   for (const sheet of hidden.length === 0 ? [] : sheets) {
     eachCell(sheet, (row, column, cell) => {

@@ -6,6 +6,7 @@ import type { Finding } from "./finding";
 import { findingAt } from "./findingAt";
 import type { RecipeBlock } from "./recipes/recipeBlock";
 import { isClassSheet } from "./recipes/classSheet";
+import { isPointInFahrenheit } from "./pointInFahrenheit";
 import { freezingPointsByRow, recomputed } from "./recomputed";
 import { fahrenheitToC } from "./resultLabel";
 import { statedToleranceK } from "./statedTolerance";
@@ -110,6 +111,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   const idealOnly = explanation?.mistakes.length === 0;
   if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
   if (isToldElsewhere(result, stated, ours, explanation)) return null;
+  if (isPointInFahrenheit(context, result)) return null;
   if (explanation === null && mayBeOtherData(context, result, stated, ours)) return null;
   const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
   const unit = OUR_UNIT[role];

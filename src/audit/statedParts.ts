@@ -4,7 +4,7 @@ import { labelledAnswers, type LabelledAnswer } from "./labelledAnswers";
 import type { MeantMix } from "./mix";
 import { textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headerRole";
-import { nameInList } from "./recipes/nameInList";
+import { isOneRow } from "./recipes/recipeBlock";
 import { plainWords } from "./recipes/plainWords";
 
 export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "ethanol";
@@ -64,7 +64,8 @@ function partOf(label: string): Part | null {
   const words = plain.replace(/(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/, "");
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
   const isOfAll = OF_ALL.test(plain) || SHARE.test(plain) || isAbout100Water;
-  return part === null || part === "dissolved solids" || part === "solids" || isOfAll ? part : null;
+  const isPlain = part !== "water" && part !== "sugars";
+  return part === null || isPlain || isOfAll ? part : null;
 }
 
 /** Whether a label says how much of something is in a recipe. */
@@ -104,9 +105,14 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const { sheet, row, column, label, block, recipe } = answer;
   const [part, read] = [partOf(label), basisOf(answer)];
   const typed = sheet.cellAt(row, column)?.value;
-  const isAmount =
-    context.checkFor(block)(nameInList(label, context.checkFor(block)).item).kind !== "unknown" ||
-    block.names.some(({ amountAt }) => amountAt?.row === row && amountAt.column === column);
+  const isAmount = context.blocks.some(
+    (one) =>
+      one.sheet === sheet &&
+      !isOneRow(one) &&
+      one.names.some((name) =>
+        one.layout === "down" ? (name.amountAt?.row ?? name.row) === row : name.column === column,
+      ),
+  );
   if (part === null || read === null || typeof typed !== "number" || isAmount) return [];
   const [basis, factor] = read;
   const mix = context.mixOf(block, recipe);

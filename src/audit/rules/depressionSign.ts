@@ -1,6 +1,7 @@
 import { numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import { findingAt } from "../findingAt";
+import { isPointInFahrenheit } from "../pointInFahrenheit";
 import type { Rule } from "../rule";
 
 const identity = { id: "freezing-point-sign", severity: "error" } as const;
@@ -11,14 +12,15 @@ const CLEAR_K = 0.05;
 export const depressionSign: Rule = {
   ...identity,
   title: "A depression is given as a freezing point, or a sign is wrong",
-  find: ({ results, mixOf }) =>
-    results.flatMap((result) => {
+  find: (context) =>
+    context.results.flatMap((result) => {
       const { role, value, unit, label, sheet, block, recipe } = result;
       if (unit === "°F" || Math.abs(value) < CLEAR_K) return [];
       const positivePoint = role === "freezing point" && value > 0;
       const negativeDepression = role === "depression" && value < 0;
       if (!positivePoint && !negativeDepression) return [];
-      if (mixOf(block, recipe).items.length < 2) return []; // water alone freezes at 0 °C
+      if (context.mixOf(block, recipe).items.length < 2) return []; // water alone freezes at 0 °C
+      if (isPointInFahrenheit(context, result)) return [];
       const message = positivePoint
         ? `"${label}" is ${rounded(value, 3)}, above 0 °C: this is a depression, a freezing point has the opposite sign.`
         : `"${label}" is ${rounded(value, 3)}: a depression is a positive number, this is a freezing point.`;

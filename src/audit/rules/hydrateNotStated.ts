@@ -13,6 +13,8 @@ const identity = { id: "hydrate-not-stated", severity: "warning" } as const;
 
 /** Where the tool takes the usual reading, a smaller difference than this is not worth a word. */
 const WORTH_SAYING_K = 0.05;
+/** Of so little of the mix crystal water changes nothing at all. */
+const PINCH_SHARE = 0.008;
 
 /** The first recipe of the block that has some of it. */
 function recipeWith(block: RecipeBlock, name: RecipeName): Recipe | undefined {
@@ -33,7 +35,9 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const [anhydrous, hydrate] = [read(readings.anhydrous), read(readings.hydrate)];
   const [dryC, wetC] = [freezingPointC(anhydrous), freezingPointC(hydrate)];
   const small = dryC === null || wetC === null || Math.abs(dryC - wetC) < WORTH_SAYING_K;
-  if (!readings.declined && small) return null;
+  const whole = anhydrous.grams.reduce((sum, grams) => sum + grams, 0);
+  const isPinch = (amountOf(block, recipe, name).grams ?? 0) < PINCH_SHARE * whole;
+  if (!readings.declined && small && isPinch) return null;
   return findingAt(identity, block.sheet, name, {
     message: `"${name.item}" does not say whether it is ${readings.anhydrous} or ${readings.hydrate}, which brings its own water.`,
     effect: mixEffect(anhydrous, hydrate),

@@ -54,6 +54,22 @@ function amountFindings(block: RecipeBlock): Finding[] {
   ];
 }
 
+/** The water of a class sheet, labelled without grams or kilograms. */
+function waterFindings({ sheet, names }: RecipeBlock): Finding[] {
+  const apart = names.filter(({ amountAt, unit }) => amountAt !== undefined && unit === undefined);
+  return apart.flatMap(({ row, column, amountAt }) => {
+    const place = amountAt ?? { row, column };
+    const format = unitFromFormat(sheet.cellAt(place.row, place.column)?.format);
+    const value = sheet.cellAt(place.row, place.column)?.value;
+    if (format !== null || typeof value !== "number" || column === place.column) return [];
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)}, "${textAt(sheet, row, column)}", is ${value} without a unit: grams are assumed.`,
+      effect: null,
+      fix: "Write g or kg beside it or in its label.",
+    });
+  });
+}
+
 function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
   if (blocks.length === 0) return [];
   return labelledNumbers(workbook, ["temperature"]).flatMap(
@@ -78,5 +94,9 @@ function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
 export const inputWithoutUnit: Rule = {
   ...identity,
   title: "An input has no unit",
-  find: (context) => [...context.blocks.flatMap(amountFindings), ...temperatureFindings(context)],
+  find: (context) => [
+    ...context.blocks.flatMap(amountFindings),
+    ...context.blocks.flatMap(waterFindings),
+    ...temperatureFindings(context),
+  ],
 };

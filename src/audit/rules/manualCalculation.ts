@@ -9,12 +9,13 @@ const identity = { id: "manual-calculation", severity: "warning" } as const;
 /** A class sheet without a recipe is stale in its formulas, too. */
 function firstFormula({ sheets }: Workbook): (Place & { readonly sheet: WorkbookSheet }) | null {
   for (const sheet of sheets) {
-    let first: Place | null = null;
+    const found: Place[] = [];
     eachCell(sheet, (row, column, cell) => {
-      if (first === null && (cell.sharedFormula ?? cell.formula) !== undefined)
-        first = { row, column };
+      const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
+      if (isFormula && found.length === 0) found.push({ row, column });
     });
-    if (first !== null) return { sheet, ...(first as Place) };
+    const [first] = found;
+    if (first !== undefined) return { sheet, ...first };
   }
   return null;
 }

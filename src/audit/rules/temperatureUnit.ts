@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { iceFraction } from "../answers";
-import { cellEdit } from "../cellEdit";
+import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import { fahrenheitCells, type FahrenheitCell } from "../fahrenheitCells";
@@ -8,6 +8,8 @@ import type { CellEdit, Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
 import { fahrenheitToC } from "../resultLabel";
+import { isPointInFahrenheit } from "../pointInFahrenheit";
+import type { StatedResult } from "../statedResults";
 import type { Rule } from "../rule";
 
 const identity = { id: "temperature-units-mixed", severity: "error" } as const;
@@ -77,11 +79,28 @@ function finding(context: AuditContext, sheet: WorkbookSheet, found: FahrenheitC
   );
 }
 
+function pointFinding({ sheet, row, column, value }: StatedResult): Finding {
+  const celsius = rounded(fahrenheitToC(value), 2);
+  return findingAt(
+    identity,
+    sheet,
+    { row, column },
+    {
+      message: `${value} °F stands on a sheet in °C, which is ${String(celsius).replace("-", "−")} °C.`,
+      effect: { quantity: "freezing point", from: value, to: celsius, unit: "°C" },
+      fix: `Enter ${celsius}.`,
+      edits: numberEdit(sheet, { row, column }, celsius),
+    },
+  );
+}
+
 export const temperatureUnit: Rule = {
   ...identity,
   title: "One temperature is in °F on a sheet in °C",
-  find: (context) =>
-    context.workbook.sheets.flatMap((sheet) =>
+  find: (context) => [
+    ...context.workbook.sheets.flatMap((sheet) =>
       fahrenheitCells(sheet).map((found) => finding(context, sheet, found)),
     ),
+    ...context.results.filter((result) => isPointInFahrenheit(context, result)).map(pointFinding),
+  ],
 };

@@ -158,6 +158,10 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "The amounts in the hidden column {column} cannot be seen, though they make the recipe.":
     "Die Mengen in der ausgeblendeten Spalte {column} sind nicht zu sehen, obwohl sie das Rezept ausmachen.",
   "mass of the recipe": "Masse des Rezepts",
+  '{cell}, "{label}", is {value} without a unit: grams are assumed.':
+    "{cell}, „{label}“, ist {value} ohne Einheit: Angenommen werden Gramm.",
+  "Write g or kg beside it or in its label.":
+    "g oder kg daneben oder in die Beschriftung schreiben.",
   "Use {grams} g of ethanol.": "{grams} g Ethanol nehmen.",
   '"{label}" takes the strength by volume as a share of the mass: it is {stated}, by mass {right}.':
     "„{label}“ nimmt die Stärke nach Volumen als Anteil der Masse: Es sind {stated}, nach Masse {right}.",

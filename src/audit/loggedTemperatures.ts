@@ -1,0 +1,63 @@
+import type { WorkbookSheet } from "../workbook/model";
+import type { FahrenheitCell } from "./fahrenheitCells";
+import { textAt } from "./recipes/cells";
+import { sheetTexts } from "./recipes/sheetTexts";
+import { fahrenheitToC } from "./resultLabel";
+
+export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
+
+/** A log has at least so many readings; of a longer one the first are read. */
+const LEAST_READINGS = 6;
+const MOST_READINGS = 2000;
+/** A freezer keeps its temperature within so many kelvins most of the time. */
+const LARGEST_SPREAD_K = 14;
+/** A reading is foreign when it lies so far outside all others. */
+const OUTSIDE_K = 3;
+
+interface Reading {
+  readonly row: number;
+  readonly value: number;
+}
+
+function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
+  const readings: Reading[] = [];
+  const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
+  for (let row = header + 1; row <= last; row += 1) {
+    const value = sheet.cellAt(row, column)?.value ?? null;
+    if (typeof value === "string") break;
+    if (typeof value === "number") readings.push({ row, value });
+  }
+  return readings;
+}
+
+/** The one or few readings below 0 °C that are at home among the others only when they are read as °F. */
+function foreignIn(readings: readonly Reading[]): readonly Reading[] {
+  const sorted = readings.map(({ value }) => value).sort((one, other) => one - other);
+  const median = sorted[Math.floor(sorted.length / 2)] ?? 0;
+  const usual = readings.filter(({ value }) => Math.abs(value - median) <= LARGEST_SPREAD_K / 2);
+  if (readings.length < LEAST_READINGS || median > -5 || usual.length < 0.8 * readings.length)
+    return [];
+  const isForeign = ({ value }: Reading) => {
+    const others = usual.map((one) => one.value).filter((one) => one !== value);
+    const [least, most] = [Math.min(...others), Math.max(...others)];
+    const celsius = fahrenheitToC(value);
+    return value > most + OUTSIDE_K && celsius >= least - 2 && celsius <= most + 2;
+  };
+  return readings.filter(isForeign);
+}
+
+/** Readings in °F in a column headed °C, as a log of a freezer has them. */
+export function loggedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
+  return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+    columns
+      .filter((column) => CELSIUS.test(textAt(sheet, row, column)))
+      .flatMap((column) =>
+        foreignIn(readingsBelow(sheet, row, column)).map((reading) => ({
+          row: reading.row,
+          column,
+          temperatureF: reading.value,
+          isMarked: false,
+        })),
+      ),
+  );
+}
