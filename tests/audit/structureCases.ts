@@ -76,6 +76,17 @@ export const structureCases: readonly RuleCase[] = [
   },
   {
     rule: "hard-coded-number",
+    what: "a serving temperature typed into our own function though the sheet has a cell for it",
+    rows: costed(
+      cost,
+      ["Serving temperature (°C)", -14],
+      ["Ice", formula('RIME.ICEFRACTION(A2:A6,B2:B6,-14,"water")', 0.6)],
+      ["Ice, by the cell", formula('RIME.ICEFRACTION(A2:A6,B2:B6,B8,"water")', 0.6)],
+    ),
+    cells: ["B9"],
+  },
+  {
+    rule: "hard-coded-number",
     what: "0, 1, 100, unit factors, exponents, digits, places and thresholds",
     rows: costed(
       cost,

@@ -6,6 +6,7 @@ import { NAMESPACE } from "../../worksheet/namespace";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { formulaNumbers, type FormulaNumber } from "../formulaNumbers";
+import { labelledNumbers } from "../labels";
 import type { Rule } from "../rule";
 
 const identity = { id: "hard-coded-number", severity: "warning" } as const;
@@ -33,10 +34,16 @@ const isNear = (value: number, list: readonly number[]): boolean =>
 const isMolarMass = (value: number): boolean =>
   value > 15 && solutes.some(({ molarMass }) => Math.abs(value / molarMass.value - 1) < 0.001);
 
-function isInput({ value, inFunction, before, after }: FormulaNumber): boolean {
+/** In our own functions a number is an argument like a word; it is an input where the sheet has a cell for it. */
+const hasOwnCell = ({ value, before }: FormulaNumber, temperatures: ReadonlySet<number>): boolean =>
+  value !== 0 && temperatures.has(before === "-" ? -value : value);
+
+function isInput(number: FormulaNumber, temperatures: ReadonlySet<number>): boolean {
+  const { value, inFunction, before, after } = number;
+  if (inFunction.startsWith(`${NAMESPACE}.`)) return hasOwnCell(number, temperatures);
   if (PLAIN.has(value) || isNear(value, FACTORS) || isNear(value, CONSTANTS)) return false;
   if (before === "^" || COMPARISON.test(before) || COMPARISON.test(after)) return false;
-  if (CHOOSING.test(inFunction) || inFunction.startsWith(`${NAMESPACE}.`)) return false;
+  if (CHOOSING.test(inFunction)) return false;
   return !isMolarMass(value);
 }
 
@@ -46,10 +53,10 @@ const HAS_REFERENCE = /[A-Z]{1,3}\$?\d|\[|\p{L}{2,}(?![\p{L}\p{N}_.]*\()/iu;
 const FIVE_NINTHS = /\b(5\s*\/\s*9|9\s*\/\s*5)\b/g;
 
 /** The inputs that a formula holds itself; a sum of typed numbers alone is an input written out. */
-function inputsIn(formula: string): readonly string[] {
+function inputsIn(formula: string, temperatures: ReadonlySet<number>): readonly string[] {
   if (!HAS_DIGITS.test(formula) || !HAS_REFERENCE.test(formula)) return [];
   return formulaNumbers(formula.replace(FIVE_NINTHS, "1"))
-    .filter(isInput)
+    .filter((number) => isInput(number, temperatures))
     .map(({ text }) => text);
 }
 
@@ -59,13 +66,13 @@ interface Run {
 }
 
 /** Cells one below the other with the same numbers are told together. */
-function runsOn(sheet: WorkbookSheet): Run[] {
+function runsOn(sheet: WorkbookSheet, temperatures: ReadonlySet<number>): Run[] {
   const runs: Run[] = [];
   const lastIn = new Map<number, Run>();
   eachCell(sheet, (row, column, cell) => {
     const text = cell.sharedFormula ?? cell.formula;
     if (text === undefined) return;
-    const numbers = inputsIn(text).join(", ");
+    const numbers = inputsIn(text, temperatures).join(", ");
     if (numbers === "") return;
     const last = lastIn.get(column);
     if (last?.numbers === numbers && last.range.bottom === row - 1) {
@@ -91,6 +98,12 @@ function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
 export const hardCodedNumber: Rule = {
   ...identity,
   title: "A formula holds a number that belongs in a cell",
-  find: ({ workbook }) =>
-    workbook.sheets.flatMap((sheet) => runsOn(sheet).map((run) => finding(sheet, run))),
+  find: ({ workbook }) => {
+    const labelled = labelledNumbers(workbook, ["temperature"]);
+    return workbook.sheets.flatMap((sheet) => {
+      const here = labelled.filter((one) => one.sheet === sheet);
+      const temperatures = new Set(here.map(({ value }) => value));
+      return runsOn(sheet, temperatures).map((run) => finding(sheet, run));
+    });
+  },
 };
