@@ -16,9 +16,8 @@ export interface FahrenheitCell extends Place {
 const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
 const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
 const FREEZER = /\b(freezer|deep freeze|tiefkühl\w*|gefrierschrank|gefriertruhe)\b/i;
-/** What is eaten frozen is served and kept below 0 °C. */
-const SERVED =
-  /\b(serv(e|ed|ing)|scoop(ed|ing)?|stor(e|ed|age)|servier\w*|lager\w*|portionier\w*)\b/i;
+/** What is eaten frozen is served below 0 °C. */
+const SERVED = /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*)\b/i;
 const WARMEST_SERVED_C = -0.5;
 const WARMEST_SERVED_F = 25;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;

@@ -10,7 +10,9 @@ export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
 const LEAST_READINGS = 6;
 const MOST_READINGS = 2000;
 /** A freezer keeps its temperature within so many kelvins most of the time. */
-const LARGEST_SPREAD_K = 14;
+const LARGEST_SPREAD_K = 11;
+/** More foreign readings than this share are another freezer's, or another time's. */
+const MOST_FOREIGN = 0.15;
 /** A reading is foreign when it lies so far outside all others. */
 const OUTSIDE_K = 3;
 
@@ -43,7 +45,8 @@ function foreignIn(readings: readonly Reading[]): readonly Reading[] {
     const celsius = fahrenheitToC(value);
     return value > most + OUTSIDE_K && celsius >= least - 2 && celsius <= most + 2;
   };
-  return readings.filter(isForeign);
+  const foreign = readings.filter(isForeign);
+  return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];
 }
 
 /** Readings in °F in a column headed °C, as a log of a freezer has them. */

@@ -27,6 +27,9 @@ const PLENTY = new Set([
 const FACTORS = [1000, 0.001, 100, 0.01, 10, 0.1, 28.349523125, 1 / 28.349523125];
 const MOST_RECIPES = 200;
 
+/** Nobody weighs so few grams of milk or fruit into a mix; they are kilograms. */
+const LEAST_PLENTY_GRAMS = 4;
+
 interface Line {
   readonly name: RecipeName;
   readonly grams: number;
@@ -46,14 +49,15 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
   const plenty = new Set(lines.map(({ name }) => name).filter((name) => isPlentiful(block, name)));
   return lines.flatMap((line): MassOutlier[] => {
     const others = lines.filter((other) => other !== line);
-    const sizes = others.filter(({ name }) => plenty.has(name)).map(({ grams }) => grams);
+    const main = others.filter(({ name }) => plenty.has(name));
+    const sizes = (main.length < 2 ? others : main).map(({ grams }) => grams);
     if (sizes.length < 2 || !plenty.has(line.name)) return [];
     const [smallest, largest, sum] = [Math.min(...sizes), Math.max(...sizes), sumOf(others)];
     const isAmong = (grams: number) => grams >= smallest / 3 && grams <= 3 * largest;
     const { name, grams } = line;
     const why = "which no recipe has beside the other amounts";
-    if (grams * 200 < largest && grams < smallest / 10 && isAmong(grams * 1000))
-      return [{ name, factor: 1000, why }];
+    const isTrace = grams < LEAST_PLENTY_GRAMS && grams * 200 < largest && grams < smallest / 10;
+    if (isTrace && isAmong(grams * 1000)) return [{ name, factor: 1000, why }];
     const least = /^(water|wasser)$/i.test(name.item.trim()) ? 200 : 30;
     return grams > least * sum && isAmong(grams / 1000) ? [{ name, factor: 0.001, why }] : [];
   });

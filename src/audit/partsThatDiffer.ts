@@ -26,7 +26,7 @@ function isRight({ part, basis, value, right, mix }: StatedPart): boolean {
 
 function finding(stated: StatedPart): Finding[] {
   const { sheet, label, value, right, basis, part } = stated;
-  if (isRight(stated) || misreadingOf(stated) !== null) return [];
+  if (!stated.mix.complete || isRight(stated) || misreadingOf(stated) !== null) return [];
   const [from, to] = [rounded(value, 1), rounded(right, 1)];
   const unit = basis === "% of the mix" ? "%" : "g";
   return [

@@ -4,8 +4,9 @@ import { labelledAnswers, type LabelledAnswer } from "./labelledAnswers";
 import type { MeantMix } from "./mix";
 import { textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headerRole";
-import { isOneRow } from "./recipes/recipeBlock";
+import { amountPlace, isOneRow } from "./recipes/recipeBlock";
 import { plainWords } from "./recipes/plainWords";
+import { gramsPer, isMass } from "./recipes/unit";
 
 export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "ethanol";
 /** In grams of the whole mix, g per 100 g of mix, or g per 100 g of water. */
@@ -35,7 +36,7 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ["water", /\bwater\b|wasser/],
 ];
 const OTHER_THING =
-  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|ice|eis\b|gefroren|free of|per bar|je |lost|verlust|activity|aktivität|price|cost|added|temperature/;
+  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|\b(as|is) ice\b|eisanteil|gefroren|free of|per bar|je (riegel|stück|portion)|lost|verlust|activity|aktivität|price|cost|added|temperature/;
 const PER_WATER = /(g|gramm)?.{0,20}(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/;
 const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
 /** "Water (g)" may be an ingredient; "Water in the mix" is not. */
@@ -77,6 +78,7 @@ function basisOf({
   row,
   column,
   label,
+  recipe,
 }: LabelledAnswer): readonly [PartBasis, number] | null {
   const [plain, beside] = [plainWords(label), plainWords(textAt(sheet, row, column + 1))];
   const cell = sheet.cellAt(row, column);
@@ -89,7 +91,10 @@ function basisOf({
   }
   const said = `${plain} ${beside} ${(cell?.format ?? "").toLowerCase()}`;
   if (/\bkg\b|kilogram/.test(said)) return ["g", 1000];
-  return /\bg\b|\bgrams?\b|gramm/.test(said) ? ["g", 1] : null;
+  if (/\bg\b|\bgrams?\b|gramm/.test(said)) return ["g", 1];
+  // Without a unit it is in that of the amounts.
+  const { unit } = recipe;
+  return typeof unit === "string" && isMass(unit) ? ["g", gramsPer(unit)] : null;
 }
 
 /** How much of a part is in a mix, on a basis; null when it cannot be computed. */
@@ -110,13 +115,16 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
       one.sheet === sheet &&
       !isOneRow(one) &&
       one.names.some((name) =>
-        one.layout === "down" ? (name.amountAt?.row ?? name.row) === row : name.column === column,
+        one.recipes.some((each) => {
+          const amount = amountPlace(one, each, name);
+          return amount.row === row && amount.column === column;
+        }),
       ),
   );
   if (part === null || read === null || typeof typed !== "number" || isAmount) return [];
   const [basis, factor] = read;
   const mix = context.mixOf(block, recipe);
-  const right = mix.complete && mix.items.length > 0 ? partIn(mix, part, basis) : null;
+  const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
   return right === null
     ? []
     : [{ ...answer, part, basis, factor, value: typed * factor, mix, right }];

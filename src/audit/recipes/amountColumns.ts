@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { Segment } from "./segments";
+import { unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */
 export interface Beside {
@@ -11,6 +12,12 @@ export interface Beside {
 
 /** What may stand beside recipes that are headed by their titles only. */
 const BESIDE_TITLES = new Set<Role | null>(["price", "total", "unit", "other", null]);
+
+/** Words that may be the title of a recipe. */
+const isTitle = (header: string, role: Role | undefined): boolean =>
+  header !== "" &&
+  (headerRole(header) === null || role === "amount") &&
+  !/\b(per|pro|je|unit|einheit)\b|\//i.test(header);
 
 /** Amounts stand right of their names; left of them only where there are none to the right. */
 function preferRight(columns: readonly number[], names: number): number[] {
@@ -31,6 +38,14 @@ export function amountColumns(
   const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
   const numeric = beside.filter((column) => filled(column) > 0);
   const named = numeric.filter((column) => roles.get(column) === "amount");
+  const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
+  const titles = numeric.filter(
+    (column) => column > segment.column && isTitle(header(column), roles.get(column)),
+  );
+  const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
+  // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
+  if (!isHeaded && titles.length > named.length && named.every((column) => titles.includes(column)))
+    return titles;
   if (named.length > 0) return preferRight(named, segment.column);
   const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
   const unspoken = numeric.filter((column) => spoken(column) === null);

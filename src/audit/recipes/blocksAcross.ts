@@ -37,6 +37,18 @@ function holdsAmounts({ sheet }: FinderContext, first: number, column: number): 
   return words.length === 0 || words.length < numbers.length;
 }
 
+/** Trials and batches are numbered one after the other. */
+function isNumbering({ sheet }: FinderContext, first: number, column: number): boolean {
+  const values = [0, 1, 2].map((step) => sheet.cellAt(first + step, column)?.value);
+  const [start, ...next] = values;
+  return (
+    typeof start === "number" &&
+    Number.isInteger(start) &&
+    next.every((value, at) => value === undefined || value === start + at + 1) &&
+    next[0] !== undefined
+  );
+}
+
 /** Sorts a row's headers into names of ingredients, totals and the rest. */
 function sortHeaders(
   context: FinderContext,
@@ -52,6 +64,8 @@ function sortHeaders(
     const role = headerRole(item);
     if (!holdsAmounts(context, first, column)) {
       if (role !== null) roles.set(column, role);
+    } else if (role === null && names.length === 0 && isNumbering(context, first, column)) {
+      roles.set(column, "other");
     } else if (context.check(item).kind !== "unknown" || role === null) {
       names.push({ row, column, item });
     } else {

@@ -30,7 +30,9 @@ function waterLabel(sheet: WorkbookSheet, block: RecipeBlock): RecipeName | null
       if (isInside || !WATER.test(plainWords(text))) continue;
       for (let at = column + 1; at <= column + REACH; at += 1) {
         if (!looksNumeric(sheet, row, at)) continue;
-        const unit = massIn(text) ?? massIn(textAt(sheet, row, at + 1));
+        const beside = [at - 1, at + 1].filter((one) => one !== column);
+        const marks = [text, ...beside.map((one) => textAt(sheet, row, one))];
+        const unit = marks.map(massIn).find((one) => one !== null) ?? null;
         const amountAt = { row, column: at };
         return { row, column, item: "water", amountAt, ...(unit !== null && { unit }) };
       }

@@ -46,7 +46,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /molar ?mass|molare? masse|molmasse|molecular (weight|mass)|(?<!k)g ?\/ ?mol|\bmw\b/,
   ],
   ["molality", /molalit|mol ?\/ ?kg/],
-  ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|\bn ?[([]mol[)\]]|\bmoles\b/],
+  ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bmoles\b/],
   [
     "particles",
     /van\W{0,3}t\W{0,3}hoff|^i$|^i[ -]?(factor|faktor)|\bparticles\b|\bteilchen|^ions$|^ionen/,
