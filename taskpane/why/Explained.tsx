@@ -7,6 +7,7 @@ import { Notice } from "../components/Notice";
 import type { BlockValue } from "../host";
 import type { PaneContext } from "../view";
 import { Answer } from "./Answer";
+import { answerFor } from "./answerFor";
 import { Board } from "./Board";
 import { explainCall } from "./explainCall";
 import type { OwnCall } from "./formulaCalls";
@@ -40,13 +41,14 @@ export function Explained({ context, definition, call, args, shown }: ExplainedP
   );
   const { answer, recipes, board, boardTrouble } = explanation;
   const now = answer[0]?.[0] ?? null;
-  const spoken = isProblem(now)
-    ? words.said(now.message)
-    : `${words.why.answers} ${words.said(valueText(now, context))}`;
+  const one = answerFor(explanation, recipe);
+  const spoken = isProblem(one)
+    ? words.said(one.message)
+    : `${words.why.answers} ${one === null ? words.why.moreCells(answer.length, answer[0]?.length ?? 1) : words.said(valueText(one, context))}`;
   useEffect(() => announce(spoken), [announce, spoken]);
   return (
     <>
-      <Answer context={context} definition={definition} explanation={explanation} />
+      <Answer context={context} definition={definition} explanation={explanation} one={one} />
       {isStale(shown, now) && (
         <Notice tone="warning">{words.why.stale(valueText(shown, context))}</Notice>
       )}

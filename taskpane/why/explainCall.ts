@@ -1,6 +1,7 @@
 import type { Cell, Matrix } from "../../src/foundation/cell";
 import { callFunction } from "../../src/worksheet/callFunction";
 import type { WorksheetFunction } from "../../src/worksheet/worksheetFunction";
+import { answerFor } from "./answerFor";
 
 /** One line of WORKING: a step with the sum as it would be typed. */
 export interface BoardLine {
@@ -65,7 +66,7 @@ function boardOf(rows: Matrix): Pick<Explanation, "board" | "boardTrouble"> {
 function idealAnswer(
   name: string,
   board: readonly BoardLine[],
-  real: Cell | undefined,
+  real: Cell | null,
   temperature: Cell | undefined,
 ): IdealAnswer | null {
   const idealK = board.find(({ step }) => step === "depression by the ideal law")?.result;
@@ -95,14 +96,12 @@ export function explainCall(
   const all = recipesOf(items, asMatrix(given("grams")));
   const grams = all[Math.min(chosen, all.length - 1)];
   if (grams === undefined) return { answer, recipes: 0, ...none };
-  const temperature = asMatrix(given("temperature"))[0]?.[0];
+  const temperatures = asMatrix(given("temperature")).flat();
+  const temperature = temperatures[temperatures.length === all.length ? chosen : 0];
   const own = given("ownIngredients") ?? null;
   const working = boardOf(callFunction("WORKING", items, grams, temperature ?? null, own));
   const isWater = (given("basis") ?? "water") === "water";
-  const real = callFunction(
-    name,
-    ...args.map((arg, at) => (parameters[at]?.name === "grams" ? grams : arg)),
-  )[0]?.[0];
+  const real = answerFor({ answer, recipes: all.length }, chosen);
   const ideal = isWater ? idealAnswer(name, working.board, real, temperature) : null;
   return { answer, recipes: all.length, ...working, ideal };
 }
