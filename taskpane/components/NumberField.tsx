@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { PaneContext } from "../view";
 
 interface NumberFieldProps {
@@ -21,12 +21,10 @@ export function NumberField(props: NumberFieldProps) {
   const { context, label, unit, value, from, to, isRequired = false, onChange } = props;
   const { words, numbers } = context;
   const written = value === null ? "" : numbers.plain(value);
-  const [typed, setTyped] = useState(written);
-  // What is typed stays as it was typed for as long as it means the value.
-  useEffect(
-    () => setTyped((text) => (numbers.read(text) === value ? text : written)),
-    [written, numbers, value],
-  );
+  // What was typed stays as it was typed for as long as the value is the one it meant. Told apart while drawing:
+  // an effect would come after the next key, and take it back.
+  const [entry, setEntry] = useState({ text: written, meant: value });
+  const typed = entry.meant === value ? entry.text : written;
   const isTaken = (number: number | null): number is number =>
     number !== null && number >= from && number <= to;
   const isWrong = (isRequired || typed.trim() !== "") && !isTaken(numbers.read(typed));
@@ -44,10 +42,11 @@ export function NumberField(props: NumberFieldProps) {
           aria-invalid={isWrong}
           onInput={(event) => {
             const text = event.currentTarget.value;
-            setTyped(text);
             const number = numbers.read(text);
-            if (text.trim() === "" && !isRequired) onChange(null);
-            else if (isTaken(number)) onChange(number);
+            const isEmpty = text.trim() === "" && !isRequired;
+            const meant = isEmpty ? null : isTaken(number) ? number : value;
+            setEntry({ text, meant });
+            if (meant !== value) onChange(meant);
           }}
         />
         {unit}

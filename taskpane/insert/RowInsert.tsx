@@ -65,7 +65,8 @@ export function RowInsert({ context, active, name, onClose }: RowInsertProps) {
           {found.isBeyond && filled.length === 0 && <p class="quiet">{texts.sums}</p>}
         </>
       )}
-      {(fault ?? told) !== null && <p class="insert-outcome">{fault ?? told}</p>}
+      {fault !== null && <p class="fault">{fault}</p>}
+      {told !== null && <p class="insert-outcome">{told}</p>}
       <div class="buttons">
         <button
           type="button"

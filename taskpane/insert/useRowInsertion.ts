@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "preact/hooks";
+import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import { cellName } from "../../src/workbook/address";
 import { useRecipe } from "../bowl/useRecipe";
 import { useHostTask } from "../components/useHostTask";
@@ -43,11 +43,16 @@ export function useRowInsertion(context: PaneContext, active: boolean) {
   const { fault, run } = useHostTask(context);
   const [found, setFound] = useState<Awaited<ReturnType<typeof cellsFor>>>(null);
   const [told, setTold] = useState<string | null>(null);
+  const written = useRef<string | null>(null);
   const look = useCallback(
     () =>
       run(async () => {
         if (host === null || recognition === null) return;
-        setFound(await cellsFor(host, recipe));
+        const next = await cellsFor(host, recipe);
+        // What was just written is not to be written again, and what was said of it stays said.
+        if (next !== null && placesText(next.cells) === written.current) return;
+        written.current = null;
+        setFound(next);
         setTold(null);
       }),
     // The rest of the recipe does not move the cells.
@@ -58,7 +63,8 @@ export function useRowInsertion(context: PaneContext, active: boolean) {
     run(async () => {
       if (host === null || found === null) return;
       const edits = found.cells.map((cell, at): SheetEdit => ({ ...cell, to: contents[at] ?? "" }));
-      setFound(null); // looked at again once the selection moves
+      setFound(null);
+      written.current = placesText(edits);
       const left = await host.writeCells(edits);
       const done = edits.filter((edit) => !left.includes(edit));
       const sentences = [

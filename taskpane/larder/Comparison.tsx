@@ -4,6 +4,7 @@ import { allergenSentence } from "./allergenSentence";
 import { compareLines, linesOf } from "./compareLines";
 import type { LarderEntry } from "./entries";
 import type { FigureLine } from "./figureLine";
+import { figureText } from "./figureText";
 import { whyText } from "./whyText";
 
 interface ComparisonProps {
@@ -21,13 +22,11 @@ interface FigureCellProps {
 
 /** A figure with its band, or a dash. */
 function FigureCell({ context, line }: FigureCellProps) {
-  const { numbers } = context;
   if (line === null) return <td>–</td>;
-  const { value, uncertainty } = line;
+  const { value, band } = figureText(line, context.numbers);
   return (
     <td>
-      <strong>{typeof value === "number" ? numbers.plain(value) : value}</strong>
-      {uncertainty ? <span class="figure-unit"> ± {numbers.band(uncertainty)}</span> : null}
+      <strong>{value}</strong> <span class="figure-unit">{band}</span>
     </td>
   );
 }

@@ -2,6 +2,7 @@ import type { InsertOffer } from "../insert/insertOffer";
 import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
 import type { FigureLine } from "./figureLine";
+import { figureText } from "./figureText";
 import { whyText } from "./whyText";
 
 interface FigureRowProps {
@@ -31,9 +32,7 @@ export function FigureRow({
   onInsert,
 }: FigureRowProps) {
   const { words, numbers, host } = context;
-  const value = typeof line.value === "number" ? numbers.plain(line.value) : line.value;
-  // What holds by definition has no band.
-  const band = line.uncertainty ? ` ± ${numbers.band(line.uncertainty)}` : "";
+  const { value, band } = figureText(line, numbers);
   return (
     <li class="figure">
       <div class="figure-top">
@@ -42,6 +41,7 @@ export function FigureRow({
           <span class="figure-value">
             {value}
             <span class="figure-unit">
+              {" "}
               {band} {line.unit}
             </span>
           </span>

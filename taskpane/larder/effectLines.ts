@@ -14,9 +14,12 @@ export function sourcesOf(...names: readonly string[]): string {
   return [...new Set(keys)].map((key) => bibliography[key]).join(" · ");
 }
 
-/** A computed value to the digits that its uncertainty leaves. */
-export const rounded = (value: number, uncertainty: number): number =>
-  uncertainty > 0 ? Number(value.toFixed(decimalsFor(uncertainty))) : Number(value.toPrecision(4));
+/** A computed value to the digits that its uncertainty leaves, with that. */
+export function rounded(value: number, uncertainty: number) {
+  if (!(uncertainty > 0)) return { value: Number(value.toPrecision(4)), uncertainty };
+  const decimals = decimalsFor(uncertainty);
+  return { value: Number(value.toFixed(decimals)), uncertainty, decimals };
+}
 
 /** How it lowers the freezing point against sucrose: gram for gram as it is, and by what is dissolved in it. */
 export function effectLines(
@@ -31,9 +34,8 @@ export function effectLines(
       : [
           {
             label,
-            value: rounded(effect.shows, effect.uncertainty),
+            ...rounded(effect.shows, effect.uncertainty),
             unit: "",
-            uncertainty: effect.uncertainty,
             source: `${basis} ${sourcesOf("DEPRESSION")}`,
             obtained: "computed here",
             basis: texts.band,

@@ -11,6 +11,8 @@ export interface FigureLine {
   readonly source: string;
   readonly obtained: HowObtained | null;
   readonly basis: string;
+  /** So many decimals mean something; as printed when absent. */
+  readonly decimals?: number;
   /** What gives this value in a cell; null when no function does. */
   readonly cell: CellFormula | null;
 }

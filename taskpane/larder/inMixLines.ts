@@ -25,9 +25,9 @@ function computedLine(
   return [
     {
       label,
-      value: rounded(cell.shows, band.uncertainty),
       unit,
       ...band,
+      ...rounded(cell.shows, band.uncertainty),
       source: sourcesOf(functionName),
       obtained: "computed here",
       cell,

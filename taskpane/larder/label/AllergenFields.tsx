@@ -27,7 +27,7 @@ export function AllergenFields({ context, draft, onChange }: DraftProps) {
         </label>
       ))}
       {allergens !== null && (
-        <div class="fields even">
+        <div class="allergen-grid">
           {ALLERGENS.map((one) => (
             <label class="check" key={one}>
               <input

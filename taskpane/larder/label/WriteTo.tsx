@@ -27,7 +27,8 @@ export function WriteTo({ context, name, table, fault }: WriteToProps) {
         : texts.troubles[plan](target ?? "")
       : null;
   const place = typeof plan === "string" ? null : plan;
-  const objection = place === null || fault !== null ? null : objectionTo(name, place.matrix);
+  const said = place === null || fault !== null ? null : objectionTo(name, place.matrix);
+  const objection = said === null ? null : words.said(said);
   const obstacle = fault ?? trouble ?? objection;
   const write = () => {
     if (obstacle !== null) announce(obstacle);

@@ -31,7 +31,7 @@ function figureFault(draft: LabelDraft, words: Words, numbers: NumberFormat): st
 function sameFault({ sameAs }: LabelDraft, words: Words): string | null {
   if (sameAs.trim() === "") return words.larder.label.faults.same;
   const found = callFunction("COMPONENT", sameAs, 1, "total")[0]?.[0] ?? null;
-  return isProblem(found) ? found.message.replace(/^items: /, "") : null;
+  return isProblem(found) ? words.said(found.message.replace(/^items: /, "")) : null;
 }
 
 /** What of the form has to be mended before it can be read; null when nothing has. */

@@ -104,7 +104,9 @@ export function useOwnTable(context: PaneContext, row: OwnRow) {
         const where = inSheet(written);
         tell([
           texts.written(where),
-          objection === null ? texts.understood(name, where) : texts.notUnderstood(objection),
+          objection === null
+            ? texts.understood(name, where)
+            : texts.notUnderstood(words.said(objection)),
           ...(target === null ? [] : [texts.grown(inSheet(target), where)]),
         ]);
         setWanted(where);
