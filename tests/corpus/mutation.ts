@@ -36,7 +36,8 @@ export const CHANGED_AMOUNT = {
 
 /** What follows when a cell that formulas read is no number, or a name that they read is not known. */
 export const FEEDS_ERRORS = {
-  "error-in-an-amount": "formulas that read the cell show an error: an error value in a result",
+  "error-in-an-amount":
+    "formulas that read the cell, or a mix that has no answer, show an error in a result",
 } as const;
 
 /** What a wrong number in a stated result is by the list's line on stored results, whatever its cause. */

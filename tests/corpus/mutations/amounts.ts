@@ -250,6 +250,7 @@ export const amountMutations: readonly Mutation[] = [
       ),
     ],
     fair: {
+      ...FEEDS_ERRORS,
       ...CHANGED_AMOUNT,
       "more-digits-than-known": "a fraction among per cent has more decimals",
     },
@@ -257,7 +258,11 @@ export const amountMutations: readonly Mutation[] = [
   {
     rule: "mass-units-mixed",
     variants: [times("g", 0.001), times("g", 1000), times("kg", 1000), otherUnitCell],
-    fair: { ...CHANGED_AMOUNT, "more-digits-than-known": "decimals that come with the other unit" },
+    fair: {
+      ...FEEDS_ERRORS,
+      ...CHANGED_AMOUNT,
+      "more-digits-than-known": "decimals that come with the other unit",
+    },
   },
   {
     rule: "own-ingredients-refused",
