@@ -1,4 +1,4 @@
-import { formatMeaning, headerMeaning, type ColumnMeaning } from "./columnHeader";
+import { formatMeaning, headerMeaning, titleMeaning, type ColumnMeaning } from "./columnHeader";
 import { isNumberLike, textAt, type Lattice } from "./lattice";
 
 /** A column of numbers beside the names, and what its header or format says they are. */
@@ -10,7 +10,7 @@ export interface AmountColumn {
 }
 
 function meaningOf(lattice: Lattice, header: string, column: number, firstRow: number) {
-  const fromHeader = headerMeaning(header);
+  const fromHeader = lattice.direction === "down" ? headerMeaning(header) : titleMeaning(header);
   const said =
     fromHeader.role === "amount" ? fromHeader.unit !== null : fromHeader.role === "other";
   if (said) return { meaning: fromHeader, origin: "header" as const };

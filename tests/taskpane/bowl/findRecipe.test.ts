@@ -69,6 +69,17 @@ describe("a recipe down a column", () => {
     expect(recipe.amountRange).toBe("E2:E3");
   });
 
+  test("leaves columns of what is in an ingredient alone, though they are per cent or per 100 g", () => {
+    const recipe = found(
+      blockOf([
+        ["Ingredient", "Sugar %", "kcal per 100 g", "Einwaage"],
+        ["water", 0, 0, 200],
+        ["sucrose", 100, 400, 70],
+      ]),
+    );
+    expect(recipe.amountRange).toBe("D2:D3");
+  });
+
   test("takes grams before cups, and kilograms as such", () => {
     const cups = [
       ["Ingredient", "Cups", "g"],
@@ -276,6 +287,16 @@ describe("recipes across rows", () => {
       ["sucrose", 60, "g"],
       ["lemon juice", 90, "g"],
     ]);
+  });
+
+  test("a recipe's name is no header, whatever it speaks of", () => {
+    const named = blockOf([
+      ["Recipe", "water", "sucrose"],
+      ["Water ice, 30 % less sugar", 300, 60],
+      ["€ per kg", 0, 1.2],
+    ]);
+    expect(found(named).title).toBe("Water ice, 30 % less sugar");
+    expect(found(named, { active: { row: 2, column: 1 } }).amountRange).toBe("B2:C2");
   });
 
   test("with the header row clicked, the first recipe is shown", () => {
