@@ -177,7 +177,7 @@ export const limitMutations: readonly Mutation[] = [
     sameLine: ["more-than-dissolves"],
     inValues: true,
     variants: [
-      seeded(perWater("erythritol", "Erythrit", 0.18, 0.3)),
+      seeded(perWater("erythritol", "Erythrit", 0.26, 0.36)),
       seeded(perWater("mannitol", "Mannit", 0.13, 0.2)),
     ],
     fair: MIX_CHANGED,
