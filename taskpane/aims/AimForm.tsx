@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { findTarget } from "../../src/catalogue/findTarget";
 import { normalName } from "../../src/catalogue/normalName";
 import { Choice } from "../components/Choice";
+import { FormButtons } from "../components/FormButtons";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import type { AimBody } from "./aim";
@@ -117,14 +118,7 @@ export function AimForm({ context, from, taken, onSave, onClose }: AimFormProps)
       </div>
       {text(texts.note, "note")}
       {fault !== null && <p class="fault">{fault}</p>}
-      <div class="buttons">
-        <button type="submit" class="primary">
-          {texts.save}
-        </button>
-        <button type="button" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
+      <FormButtons label={texts.save} closeLabel={words.close} onClose={onClose} />
     </form>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { PaneContext } from "../view";
+import { FormButtons } from "../components/FormButtons";
 import { Unfold } from "../components/Unfold";
 
 interface AcceptProps {
@@ -39,14 +40,7 @@ function ReasonForm({
         />
         {isMissing && <span class="fault">{texts.empty}</span>}
       </label>
-      <div class="buttons">
-        <button type="submit" class="primary">
-          {texts.accept}
-        </button>
-        <button type="button" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
+      <FormButtons label={texts.accept} closeLabel={words.close} onClose={onClose} />
     </form>
   );
 }

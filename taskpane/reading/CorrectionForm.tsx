@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { RecipeCorrection } from "../../src/audit/recipes/corrections/recipeCorrection";
 import { isProblem } from "../../src/foundation/problem";
 import type { Workbook } from "../../src/workbook/model";
+import { FormButtons } from "../components/FormButtons";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 
@@ -122,14 +123,7 @@ export function CorrectionForm(props: CorrectionFormProps) {
         </>
       )}
       {(fault ?? hostFault) !== null && <p class="fault">{fault ?? hostFault}</p>}
-      <div class="buttons">
-        <button type="submit" class="primary">
-          {texts.read}
-        </button>
-        <button type="button" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
+      <FormButtons label={texts.read} closeLabel={words.close} onClose={onClose} />
     </form>
   );
 }
