@@ -32,7 +32,7 @@ export function ResidualPlot({ numbers, title, xLabel, yLabel, dots }: ResidualP
   const y = linearScale(niceEnds([-reach, reach]), [CHART.height - CHART.bottom, CHART.top]);
   return (
     <svg class="curve" viewBox={`0 0 ${CHART.width} ${CHART.height}`} role="img" aria-label={title}>
-      <PlotAxes x={x} y={y} yDecimals={1} xLabel={xLabel} yLabel={yLabel} numbers={numbers} />
+      <PlotAxes x={x} y={y} xLabel={xLabel} yLabel={yLabel} numbers={numbers} />
       <line class="bar-now" x1={CHART.left} x2={CHART.width - CHART.right} y1={y(0)} y2={y(0)} />
       {dots.map(({ forecast, measured, band }, at) => {
         const residual = measured - forecast;

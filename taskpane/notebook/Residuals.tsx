@@ -23,10 +23,9 @@ export function Residuals({ context, entries }: ResidualsProps) {
       context={context}
       title={texts.residuals}
       table={{
-        head: [texts.date, texts.recipe, texts.measured, texts.forecastColumn, texts.difference],
+        head: [texts.recipe, texts.measured, texts.forecastColumn, texts.difference],
         rows: both.map(({ date, recipe, measured, forecast }) => [
-          date,
-          recipe,
+          `${recipe}, ${date}`,
           numbers.fixed(measured, 2),
           numbers.fixed(forecast, 2),
           numbers.fixed(measured - forecast, 2),

@@ -28,7 +28,6 @@ export const notebook = {
   residuals: "Measured less forecast, first ice",
   residualAxis: "K",
   forecastAxis: "forecast, °C",
-  date: "Date",
   recipe: "Recipe",
   measured: "Measured, °C",
   forecastColumn: "Forecast, °C",

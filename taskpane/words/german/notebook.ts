@@ -30,7 +30,6 @@ export const notebook: Words["notebook"] = {
   residuals: "Gemessen minus vorhergesagt, erstes Eis",
   residualAxis: "K",
   forecastAxis: "vorhergesagt, °C",
-  date: "Datum",
   recipe: "Rezept",
   measured: "Gemessen, °C",
   forecastColumn: "Vorhergesagt, °C",
