@@ -25,11 +25,7 @@ export function ComparePart({ context, mix }: BatchProps) {
   return (
     <details>
       <summary>{texts.title}</summary>
-      {kept === null || figures === null ? (
-        <button type="button" class="small" onClick={() => setKept(mix)}>
-          {texts.keep(mix.title)}
-        </button>
-      ) : (
+      {kept !== null && figures !== null && (
         <>
           {isSame && <p class="quiet">{texts.select}</p>}
           {!isSame && (
@@ -55,11 +51,11 @@ export function ComparePart({ context, mix }: BatchProps) {
               ]}
             />
           )}
-          <button type="button" class="small" onClick={() => setKept(null)}>
-            {texts.drop}
-          </button>
         </>
       )}
+      <button type="button" class="small" onClick={() => setKept(kept === null ? mix : null)}>
+        {kept === null ? texts.keep(mix.title) : texts.drop}
+      </button>
     </details>
   );
 }

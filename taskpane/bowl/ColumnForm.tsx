@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
 import type { ColumnChoice, ColumnOffer, ColumnQuestion } from "./recognised";
@@ -35,13 +35,15 @@ function ColumnSelect({ label, columns, value, onChange }: ColumnSelectProps) {
 
 /** Asks which columns hold the names and the amounts, when the headers do not say. */
 export function ColumnForm({ context, question, onAnswer }: ColumnFormProps) {
-  const { words } = context;
+  const { words, announce } = context;
   const { columns, direction, guess } = question;
   const [names, setNames] = useState(guess.names);
   const other = columns.find(({ index }) => index !== guess.names)?.index ?? guess.names;
   const [amounts, setAmounts] = useState(guess.amounts ?? other);
   const [unit, setUnit] = useState("");
   const texts = words.columnForm;
+  const asked = texts.why[question.why](`${question.sheet}!${question.address}`);
+  useEffect(() => announce(asked), [announce, asked]);
   return (
     <form
       class="column-form"
@@ -50,9 +52,7 @@ export function ColumnForm({ context, question, onAnswer }: ColumnFormProps) {
         onAnswer({ direction, names, amounts, unit: unit === "" ? null : unit });
       }}
     >
-      <Notice tone="note">
-        {texts.why[question.why](`${question.sheet}!${question.address}`)}
-      </Notice>
+      <Notice tone="note">{asked}</Notice>
       <ColumnSelect label={texts.names} columns={columns} value={names} onChange={setNames} />
       <ColumnSelect label={texts.amounts} columns={columns} value={amounts} onChange={setAmounts} />
       <label class="field">

@@ -14,6 +14,8 @@ const WARMEST_C = 40;
 
 /** A temperature to type, decimal point or comma; what cannot be taken is said beneath. */
 export function TemperatureField({ context, label, valueC, onChange }: TemperatureFieldProps) {
+  const { words, numbers } = context;
+  const [coldest, warmest] = [numbers.plain(COLDEST_C), numbers.plain(WARMEST_C)];
   return (
     <NumberField
       context={context}
@@ -23,7 +25,7 @@ export function TemperatureField({ context, label, valueC, onChange }: Temperatu
       from={COLDEST_C}
       to={WARMEST_C}
       isRequired
-      wrong={(typed) => context.words.temperatureWrong(typed, COLDEST_C, WARMEST_C)}
+      wrong={(typed) => words.temperatureWrong(typed, coldest, warmest)}
       onChange={(value) => {
         if (value !== null) onChange(value);
       }}

@@ -61,8 +61,11 @@ export function useOwnIngredients(context: PaneContext) {
         const found = findOwnIngredients(workbook);
         const wanted = wish.now();
         if (wanted === undefined) wish.set(found[0]);
-        // A range that has grown or shrunk since is still the one that was wanted.
-        else if (wanted !== null) wish.set(found.find(startsLike(wanted)) ?? wanted);
+        // A range that has grown or shrunk since is still the one that was wanted, unless its sheet is gone.
+        else if (wanted !== null) {
+          const isThere = workbook.sheets.some(({ name }) => name === wanted.sheet);
+          wish.set(found.find(startsLike(wanted)) ?? (isThere ? wanted : found[0]));
+        }
         await refresh();
         setRanges(found);
       }),

@@ -30,16 +30,19 @@ class UndoHistory extends LocalUndoRedoService implements OneStepHistory {
     } finally {
       this.collected = null;
       // The editor of the selected cell has a history of its own, beside the workbook's.
-      for (const unit of new Set(steps.map(({ unitID }) => unitID))) {
-        this.pushUndoRedo(merged(steps.filter(({ unitID }) => unitID === unit)));
+      const byUnit = new Map<string, IUndoRedoItem[]>();
+      for (const step of steps) byUnit.set(step.unitID, [...(byUnit.get(step.unitID) ?? []), step]);
+      for (const [first, ...later] of byUnit.values()) {
+        if (first !== undefined) this.pushUndoRedo(merged(first, later));
       }
     }
   }
 }
 
-function merged(steps: readonly IUndoRedoItem[]): IUndoRedoItem {
+function merged(first: IUndoRedoItem, later: readonly IUndoRedoItem[]): IUndoRedoItem {
+  const steps = [first, ...later];
   return {
-    ...steps[0]!,
+    ...first,
     redoMutations: steps.flatMap(({ redoMutations }) => redoMutations),
     undoMutations: steps.toReversed().flatMap(({ undoMutations }) => undoMutations),
   };
