@@ -37,8 +37,10 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
 
   const latest = useRef(read);
   latest.current = read;
+  const staysInView = useRef(false);
   useEffect(() => {
-    if (active) void read();
+    if (active && !staysInView.current) void read();
+    staysInView.current = false;
   }, [active, read]);
   useEffect(() => {
     if (host === null || !active) return;
@@ -69,7 +71,10 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
       setHeldOnly(false);
       setKept(on ? followed : null);
     },
-    /** Keeps the block for as long as something needs it, without touching what the user asked to keep. */
+    /**
+     * Keeps the block for as long as something needs it, without touching what the user asked to keep. Let go,
+     * it stays in view until the selection moves again: the focus is about to come back into it.
+     */
     hold: (on: boolean) => {
       if (on && kept === null) {
         setHeldOnly(true);
@@ -78,6 +83,7 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
       if (!on && heldOnly) {
         setHeldOnly(false);
         setKept(null);
+        staysInView.current = true;
       }
     },
   };
