@@ -21,13 +21,21 @@ interface Reading {
   readonly value: number;
 }
 
+/** "Door left open", "nach dem Abtauen": a remark in the row says why it was warm. */
+const WHY_WARM =
+  /door|open|defrost|thaw|power|failure|outage|off\b|warm|load|tür|offen|abtau|abgetaut|strom|ausfall|beladen|befüllt|neu\b/i;
+
+const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  [1, 2, 3, 4].some((step) => WHY_WARM.test(textAt(sheet, row, column + step)));
+
 function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
   const readings: Reading[] = [];
   const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
   for (let row = header + 1; row <= last; row += 1) {
     const value = sheet.cellAt(row, column)?.value ?? null;
     if (typeof value === "string") break;
-    if (typeof value === "number") readings.push({ row, value });
+    if (typeof value === "number" && !isExplained(sheet, row, column))
+      readings.push({ row, value });
   }
   return readings;
 }

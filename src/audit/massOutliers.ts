@@ -85,7 +85,12 @@ function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]
   const sum = sumOf(lines);
   if (isNear(sum, total, 0.02)) return [];
   const fitting = lines.flatMap(({ name, grams }) =>
-    FACTORS.filter((factor) => isNear(sum + (factor - 1) * grams, total, 0.002)).map((factor) => ({
+    FACTORS.filter(
+      (factor) =>
+        isNear(sum + (factor - 1) * grams, total, 0.002) &&
+        // Nearly nothing would do as well: then the line may be one too many.
+        (factor > 1 || factor * grams > 0.01 * total),
+    ).map((factor) => ({
       name,
       factor,
       why: "and only then do the amounts come to the total that is written",

@@ -58,12 +58,14 @@ function totalledAt(block: RecipeBlock, { line, recipe }: Line, total: number): 
   const place = placeIn(block, line, total);
   const cell = sheet.cellAt(place.row, place.column);
   if (typeof cell?.value !== "number") return null;
+  // A total above the list counts all of it.
+  const isOnTop = names.every(({ row }) => row > total);
   const before = names
     .filter(({ amountAt }) => amountAt === undefined)
     .map((name) =>
       recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name),
     )
-    .filter(({ row }) => layout === "across" || row < total);
+    .filter(({ row }) => layout === "across" || isOnTop || row < total);
   const values = before.map((at) => ({ place: at, value: sheet.cellAt(at.row, at.column)?.value }));
   const texts = values.map(({ value }) =>
     typeof value === "string" ? (amountText(value)?.number ?? 0) : 0,

@@ -16,6 +16,7 @@ import {
   type Segment,
 } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
+import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare, unitFromHeader, type AmountUnit } from "./unit";
 import { unitInTitle } from "./unitInTitle";
 
@@ -97,14 +98,17 @@ function unitOfList(
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
-  const { items, totals } = itemsAndTotals(context, segment);
+  const { items, totals: said } = itemsAndTotals(context, segment);
   const roles = rolesBeside(sheet, segment, items);
   const columns = amountColumns(sheet, segment, items, {
     roles,
     beside: columnsOfList(sheet, segment, items),
   });
   const { column, headerRow } = segment;
+  const unsaid = totalsInDisguise(context, column, items, columns);
+  const totals = [...said, ...unsaid].sort((one, other) => one - other);
   const names = items
+    .filter((row) => !unsaid.includes(row))
     .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
     .map((row) => nameAt(context, row, column));
   const least = isClassSheet(roles) ? 1 : 2;

@@ -2,6 +2,8 @@ import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { cellName } from "../../workbook/address";
+import type { WorkbookSheet } from "../../workbook/model";
+import { referencesOf } from "../../workbook/references";
 import { rounded } from "../effect";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { labelledAnswers, type LabelledAnswer } from "../labelledAnswers";
@@ -37,11 +39,27 @@ function findIn({ mixOf }: AuditContext, block: RecipeBlock): Finding[] {
   );
 }
 
+/** Where an error comes from another cell of the sheet, that one is told. */
+function readsError(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const formula = sheet.cellAt(row, column)?.formula ?? "";
+  return referencesOf(formula).some(({ sheet: other, range }) => {
+    if (other !== null) return false;
+    const bottom = Math.min(range.bottom, range.top + 500);
+    for (let at = range.top; at <= bottom; at += 1) {
+      for (let across = range.left; across <= Math.min(range.right, range.left + 30); across += 1) {
+        const value = sheet.cellAt(at, across)?.value;
+        if (typeof value === "object" && value !== null) return true;
+      }
+    }
+    return false;
+  });
+}
+
 const isResult = (label: string): boolean => resultRole(label) !== null || isPartLabel(label);
 
 function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
   const value = sheet.cellAt(row, column)?.value;
-  if (typeof value !== "object" || value === null) return [];
+  if (typeof value !== "object" || value === null || readsError(sheet, row, column)) return [];
   return [
     findingAt(
       identity,

@@ -1,0 +1,43 @@
+import { textAt } from "./cells";
+import type { FinderContext } from "./finderContext";
+import { nameInList } from "./nameInList";
+
+const CLOSE = 0.003;
+const SUMS = /\b(SUM|SUBTOTAL)\s*\(/i;
+
+/**
+ * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
+ * column: totals, whatever they are called and wherever they stand.
+ */
+export function totalsInDisguise(
+  { sheet, check }: FinderContext,
+  names: number,
+  items: readonly number[],
+  columns: readonly number[],
+): readonly number[] {
+  const numberAt = (row: number, column: number): number => {
+    const value = sheet.cellAt(row, column)?.value;
+    return typeof value === "number" ? value : 0;
+  };
+  const sumOf = (rows: readonly number[], column: number) =>
+    rows.reduce((sum, row) => sum + numberAt(row, column), 0);
+  const isSum = (row: number, column: number): boolean => {
+    const value = numberAt(row, column);
+    const others = items.filter((other) => other !== row && numberAt(other, column) !== 0);
+    if (others.length < 2) return false;
+    const above = others.filter((other) => other < row);
+    return [others, above].some(
+      (some) => some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= CLOSE,
+    );
+  };
+  return items.filter((row) => {
+    if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
+    const filled = columns.filter((column) => numberAt(row, column) > 0);
+    return (
+      filled.length > 0 &&
+      filled.every(
+        (column) => SUMS.test(sheet.cellAt(row, column)?.formula ?? "") || isSum(row, column),
+      )
+    );
+  });
+}
