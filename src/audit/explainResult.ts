@@ -80,12 +80,15 @@ export function explainResult(
   if (Math.abs(value) < 1e-6) return null;
   for (const { reading, sign, mistakes } of READINGS[role]) {
     if (mistakes.length > 3) break;
-    const molality = idealMolality(mix, reading);
-    if (molality === null) return null;
-    const size = role === "molality" ? molality : molality * reading.kf;
-    const expected = sign * (role === "freezing point" ? -size : size);
-    const tolerance = mistakes.length === 0 ? AGREES_WITHOUT_MISTAKE : AGREES;
-    if (Math.abs(value / expected - 1) < tolerance) return { mistakes, reading };
+    const isPlain = mistakes.length === 0;
+    for (const onlyPoured of isPlain ? [false, true] : [false]) {
+      const molality = idealMolality(mix, reading, onlyPoured);
+      if (molality === null) return null;
+      const size = role === "molality" ? molality : molality * reading.kf;
+      const expected = sign * (role === "freezing point" ? -size : size);
+      const tolerance = isPlain ? AGREES_WITHOUT_MISTAKE : AGREES;
+      if (Math.abs(value / expected - 1) < tolerance) return { mistakes, reading };
+    }
   }
   return null;
 }

@@ -85,14 +85,19 @@ function particlesPerGram(one: Counted, reading: IdealReading): number {
  * Molality of particles as a classroom counts it, mol/kg of water (of mix, when misread so): Σ i·n / kg.
  * Null for a mix with an ingredient that is neither water, nor one solute, nor inert.
  */
-export function idealMolality(mix: Mix, reading: IdealReading = CORRECT_READING): number | null {
+export function idealMolality(
+  mix: Mix,
+  reading: IdealReading = CORRECT_READING,
+  onlyPoured = false,
+): number | null {
   let [particles, waterGrams, totalGrams] = [0, 0, 0];
   for (const [at, item] of mix.items.entries()) {
     const one = countedOnce(item, mix.ownIngredients);
     const grams = mix.grams[at] ?? 0;
     if (one === null) return null;
     particles += grams * particlesPerGram(one, reading);
-    waterGrams += grams * one.waterGrams;
+    // A classroom may count the water poured in and leave out what crystals bring.
+    if (!onlyPoured || one.moles === 0) waterGrams += grams * one.waterGrams;
     totalGrams += grams;
   }
   if (waterGrams <= 0) return null;

@@ -1,5 +1,5 @@
 import { findItem } from "../catalogue/findItem";
-import { componentGrams } from "./answers";
+import { componentGrams, componentPer100 } from "./answers";
 import { catalogueName } from "./catalogueName";
 import type { MeantMix } from "./mix";
 import { plainWords } from "./recipes/plainWords";
@@ -41,8 +41,11 @@ const strengthOf = (item: string): number =>
   Number(/(\d+(?:[.,]\d+)?)\s*%/.exec(item)?.[1]?.replace(",", ".") ?? 0);
 
 /** What the alcohol would be if strengths by volume were shares of the mass, g. */
-export const ethanolByVolume = ({ items, grams }: MeantMix): number =>
-  items.reduce((sum, item, at) => sum + ((grams[at] ?? 0) * strengthOf(item)) / 100, 0);
+export const ethanolByVolume = ({ items, grams, ownIngredients }: MeantMix): number =>
+  items.reduce((sum, item, at) => {
+    const isDrink = (componentPer100(item, "ethanol", ownIngredients) ?? 0) > 1;
+    return isDrink ? sum + ((grams[at] ?? 0) * strengthOf(item)) / 100 : sum;
+  }, 0);
 
 export type Misreading = "plain water" | "inclusions" | "by volume" | "other basis";
 

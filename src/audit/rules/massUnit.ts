@@ -15,7 +15,8 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/unit";
+import { textAt } from "../recipes/cells";
+import { gramsPer, isMass, isShare, unitFromWord, unitText, type MassUnit } from "../recipes/unit";
 import type { Rule } from "../rule";
 
 const identity = { id: "mass-units-mixed", severity: "error" } as const;
@@ -105,9 +106,44 @@ function outlierFindings(context: AuditContext, block: RecipeBlock, recipe: Reci
   });
 }
 
+/** An amount that its unit cell has in another unit than the rest, while a plain sum adds them all up. */
+function summedFindings(block: RecipeBlock, recipe: Recipe): Finding[] {
+  const { sheet, unitColumn, names, totals } = block;
+  const isSummed = totals.some((row) =>
+    /\bSUM\s*\(/i.test(sheet.cellAt(row, recipe.line)?.formula ?? ""),
+  );
+  if (unitColumn === null || !recipe.unitAssumed || !isSummed) return [];
+  const marked = names.flatMap((name) => {
+    const unit = unitFromWord(textAt(sheet, name.row, unitColumn));
+    return unit === null ? [] : [{ name, unit: unitText(unit) }];
+  });
+  const count = (unit: string) => marked.filter((one) => one.unit === unit).length;
+  const [usual] = [...marked].sort((one, other) => count(other.unit) - count(one.unit));
+  if (usual === undefined || count(usual.unit) * 2 <= marked.length) return [];
+  return marked
+    .filter(({ unit }) => unit !== usual.unit)
+    .map(({ name, unit }) => {
+      const place = amountPlace(block, recipe, name);
+      const value = sheet.cellAt(place.row, place.column)?.value;
+      const shown = typeof value === "number" ? short(value) : 0;
+      return findingAt(identity, sheet, place, {
+        message: `${cellName(place.row, place.column)}, the amount of ${name.item}, is marked ${unit} in a column of ${usual.unit}.`,
+        effect: {
+          quantity: "total",
+          from: `${shown} ${usual.unit}`,
+          to: `${shown} ${unit}`,
+          unit: "",
+        },
+        fix: `Convert it to ${usual.unit}, or correct the mark.`,
+      });
+    });
+}
+
 function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
   return block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
     const marked = block.names.flatMap((name) => markFinding(context, block, recipe, name) ?? []);
+    const summed = summedFindings(block, recipe);
+    if (summed.length > 0) return summed;
     return marked.length > 0 ? marked : outlierFindings(context, block, recipe);
   });
 }

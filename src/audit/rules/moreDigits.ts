@@ -52,14 +52,21 @@ function roundingEdit(sheet: WorkbookSheet, place: Place, most: number): readonl
   return numberEdit(sheet, place, rounded(value, most));
 }
 
+const typedDecimals = ({ value }: WorkbookCell): number =>
+  typeof value === "number" ? decimalsOf(value) : 0;
+
 function findingFor(
   sheet: WorkbookSheet,
   place: Place,
   most: number | undefined,
   unit: string,
+  areAmounts = false,
 ): Finding[] {
   const cell = sheet.cellAt(place.row, place.column);
-  const decimals = cell === undefined ? null : claimed(cell);
+  const shown = cell === undefined ? null : claimed(cell);
+  const isTyped = areAmounts && cell?.formula === undefined && typeof cell?.value === "number";
+  // A format hides the digits of an amount, which still go into every sum.
+  const decimals = isTyped && shown !== null ? Math.max(shown, typedDecimals(cell)) : shown;
   if (decimals === null || most === undefined || decimals <= most) return [];
   return [
     findingAt(identity, sheet, place, {
@@ -84,6 +91,7 @@ function findAll({ blocks, results }: AuditContext): Finding[] {
           amountPlace(block, recipe, name),
           AMOUNT_DECIMALS[unit],
           unit,
+          true,
         );
       });
     }),

@@ -23,7 +23,7 @@ const identity = { id: "particles-not-counted", severity: "error" } as const;
 /** A result that is the sum of the moles agrees with it to the digits on the sheet. */
 const AGREES = 0.01;
 
-const OF_PARTICLES = /particles?|teilchen|ions|ionen|osmol/i;
+const OF_PARTICLES = /particles?|teilchen|ions|ionen|osmol|\bi\s*[·*×x]\s*n\b/i;
 
 const near = (one: number, other: number): boolean => Math.abs(one / other - 1) < AGREES;
 

@@ -19,6 +19,12 @@ const CRYSTALLISE = ["erythritol", "mannitol"] as const;
 /** The household freezer in which a batch is kept. */
 const STORED_AT_C = -18;
 
+/** The share of the water that is ice in the freezer, or at the coldest for which there is an answer. */
+const iceAsCold = (mix: JudgedRecipe["mix"]): number | null =>
+  [STORED_AT_C, -15, -12, -9, -6]
+    .map((temperatureC) => iceFraction(mix, temperatureC, "water"))
+    .find((ice) => ice !== null) ?? null;
+
 /**
  * In the freezer the substance stands in the water that is not ice. More there than dissolves even at 20 °C
  * cannot stay dissolved: it is less in the cold.
@@ -28,7 +34,7 @@ function findIn(judged: JudgedRecipe): Finding[] {
   return CRYSTALLISE.flatMap((substance) => {
     const [there, limit] = [per100Water(mix, substance), solubility20(substance)];
     if (there === 0 || limit === null || there > limit) return []; // more than dissolves at all: told elsewhere
-    const ice = iceFraction(mix, STORED_AT_C, "water");
+    const ice = iceAsCold(mix);
     const cold = ice === null || ice >= 1 ? null : there / (1 - ice);
     if (cold === null || cold <= limit) return [];
     return findingAt(identity, block.sheet, mainSource(judged, substance), {
