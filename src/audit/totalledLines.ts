@@ -87,11 +87,15 @@ function totalledAt(block: RecipeBlock, { line, recipe }: Line, total: number): 
   };
 }
 
-/** The totals of a block with what they should count. */
-export const totalledLines = (block: RecipeBlock): Totalled[] =>
-  linesOf(block).flatMap((line) =>
-    block.totals.flatMap((total) => totalledAt(block, line, total) ?? []),
-  );
+/** The totals of a block with what they should count, one at a time: a ledger has a hundred thousand. */
+export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefined> {
+  for (const line of linesOf(block)) {
+    for (const total of block.totals) {
+      const totalled = totalledAt(block, line, total);
+      if (totalled !== null) yield totalled;
+    }
+  }
+}
 
 export const sumOf = (summands: readonly Summand[]): number =>
   summands.reduce((sum, { value }) => sum + value, 0);

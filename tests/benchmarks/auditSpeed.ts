@@ -60,7 +60,7 @@ function book(rows: number): Uint8Array {
 /** The work as the command line does it, in a process of its own so that its memory is its own. */
 async function measure(file: string): Promise<void> {
   const started = performance.now();
-  const task = { file, decimal: null, recalculation: true };
+  const task = { file, decimal: null, recalculation: true, corrections: [] };
   const report = await inWorker<AuditReport>("auditWorker.ts", task);
   if (isProblem(report)) throw new Error(report.message);
   const { recipes, recalculation } = report.summary;

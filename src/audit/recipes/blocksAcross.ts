@@ -64,9 +64,11 @@ function sortHeaders(
     const role = headerRole(item);
     if (!holdsAmounts(context, first, column)) {
       if (role !== null) roles.set(column, role);
+    } else if (context.check(item).kind !== "unknown") {
+      names.push({ row, column, item });
     } else if (role === null && names.length === 0 && isNumbering(context, first, column)) {
       roles.set(column, "other");
-    } else if (context.check(item).kind !== "unknown" || role === null) {
+    } else if (role === null) {
       names.push({ row, column, item });
     } else {
       roles.set(column, role);

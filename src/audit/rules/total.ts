@@ -95,8 +95,11 @@ const isExplained = (block: RecipeBlock, { formula, recipe }: Totalled): boolean
   formula === undefined && recipe !== null && massOutliers(block, recipe).length > 0;
 
 function findIn(block: RecipeBlock): Finding[] {
-  const totals = block.unitColumn === null ? totalledLines(block) : [];
-  const wrong = totals.flatMap((one) => (isExplained(block, one) ? [] : (totalFinding(one) ?? [])));
+  const wrong: Finding[] = [];
+  for (const one of block.unitColumn === null ? totalledLines(block) : []) {
+    const found = totalFinding(one);
+    if (found !== null && !isExplained(block, one)) wrong.push(found);
+  }
   const across = block.layout === "across";
   const told = new Set(wrong.map(({ cell }) => parseCellName(cell)?.[across ? "row" : "column"]));
   const shares = shareLines(block).filter(
