@@ -2,7 +2,14 @@ import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { sheet } from "../../src/bench/demo/cells";
 import { describeInBrowser } from "./chromium";
 import { objectionsAtWidths } from "./paneBench";
-import { changedCells, holds, openFile, openWalk, type Walk } from "./walk";
+import {
+  changedCells,
+  holds,
+  openWalk,
+  type Walk,
+  openGermanWalk,
+  testThatPageWasQuiet,
+} from "./walk";
 
 const { sheet: RECIPES, firstRow } = recipeCells;
 const SHEET = "Kirscheis";
@@ -131,19 +138,13 @@ describeInBrowser("the bowl by keyboard", () => {
     await walk.says(/^First ice at/);
   });
 
-  test("nothing was asked of any other host, and the page reported no error", () => {
-    expect(walk.bench.foreign).toEqual([]);
-    expect(walk.bench.errors).toEqual([]);
-  });
+  testThatPageWasQuiet(() => walk);
 });
 
 describeInBrowser("die Schüssel, by keyboard, on an opened German workbook", () => {
   let walk: Walk;
   beforeAll(async () => {
-    walk = await openWalk("de");
-    await openFile(walk.bench, "Sommer", german);
-    await walk.bench.select(SHEET, "A2");
-    await walk.goToView("Schüssel");
+    walk = await openGermanWalk(german, "A2", "Schüssel");
   }, 300_000);
   afterAll(() => walk.close());
 

@@ -3,7 +3,7 @@ import { sheet } from "../../src/bench/demo/cells";
 import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { describeInBrowser } from "./chromium";
 import { objectionsAtWidths, THEMES } from "./paneBench";
-import { changedCells, openFile, openWalk, type Walk } from "./walk";
+import { changedCells, openWalk, type Walk, openGermanWalk, testThatPageWasQuiet } from "./walk";
 
 const { sheet: RECIPES, firstRow } = recipeCells;
 const PICTURES = [
@@ -92,19 +92,13 @@ describeInBrowser("curves by keyboard", () => {
     expect(await label()).not.toBe(first);
   });
 
-  test("nothing was asked of any other host, and the page reported no error", () => {
-    expect(walk.bench.foreign).toEqual([]);
-    expect(walk.bench.errors).toEqual([]);
-  });
+  testThatPageWasQuiet(() => walk);
 });
 
 describeInBrowser("Bilder, by keyboard, on an opened German workbook", () => {
   let walk: Walk;
   beforeAll(async () => {
-    walk = await openWalk("de");
-    await openFile(walk.bench, "Sommer", german);
-    await walk.bench.select(SHEET, "A2");
-    await walk.goToView("Bilder");
+    walk = await openGermanWalk(german, "A2", "Bilder");
   }, 300_000);
   afterAll(() => walk.close());
 

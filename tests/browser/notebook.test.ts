@@ -2,7 +2,14 @@ import { sheet } from "../../src/bench/demo/cells";
 import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { describeInBrowser } from "./chromium";
 import { objectionsAtWidths, THEMES } from "./paneBench";
-import { changedCells, holds, openFile, openWalk, type Walk } from "./walk";
+import {
+  changedCells,
+  holds,
+  openWalk,
+  type Walk,
+  openGermanWalk,
+  testThatPageWasQuiet,
+} from "./walk";
 
 const { sheet: RECIPES, firstRow, columns } = recipeCells;
 const SHEET = "Erdbeereis";
@@ -98,19 +105,13 @@ describeInBrowser("the notebook by keyboard", () => {
     expect(await objectionsAtWidths(walk.bench, name, [640, 320])).toEqual([]);
   });
 
-  test("nothing was asked of any other host, and the page reported no error", () => {
-    expect(walk.bench.foreign).toEqual([]);
-    expect(walk.bench.errors).toEqual([]);
-  });
+  testThatPageWasQuiet(() => walk);
 });
 
 describeInBrowser("das Heft, by keyboard, on an opened German workbook", () => {
   let walk: Walk;
   beforeAll(async () => {
-    walk = await openWalk("de");
-    await openFile(walk.bench, "Sommer", german);
-    await walk.bench.select(SHEET, "A2");
-    await walk.goToView("Heft");
+    walk = await openGermanWalk(german, "A2", "Heft");
   }, 300_000);
   afterAll(() => walk.close());
 

@@ -1,7 +1,7 @@
 import { sheet } from "../../src/bench/demo/cells";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { describeInBrowser } from "./chromium";
-import { changedCells, openFile, openWalk, type Walk } from "./walk";
+import { changedCells, openFile, openWalk, type Walk, testThatPageWasQuiet } from "./walk";
 
 // The views whose own walks stay on the demo book, on a workbook that was opened; and the other way round.
 
@@ -66,10 +66,7 @@ describeInBrowser("an opened workbook by keyboard", () => {
     expect(changedCells(before, await walk.contents(SHEET))).toEqual([]);
   });
 
-  test("nothing was asked of any other host, and the page reported no error", () => {
-    expect(walk.bench.foreign).toEqual([]);
-    expect(walk.bench.errors).toEqual([]);
-  });
+  testThatPageWasQuiet(() => walk);
 });
 
 describeInBrowser("the demo book read through by keyboard", () => {

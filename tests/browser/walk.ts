@@ -143,6 +143,27 @@ export async function openWalk(language: "en" | "de" = "en") {
 
 export type Walk = Awaited<ReturnType<typeof openWalk>>;
 
+/** The same in German, on a workbook file that was opened, with a cell of its first sheet selected. */
+export async function openGermanWalk(
+  sheets: readonly BookSheet[],
+  cell: string,
+  view: string,
+): Promise<Walk> {
+  const walk = await openWalk("de");
+  await openFile(walk.bench, "Sommer", sheets);
+  await walk.bench.select(sheets[0]!.name, cell);
+  await walk.goToView(view);
+  return walk;
+}
+
+/** The last test of a walk. */
+export function testThatPageWasQuiet(walk: () => Walk): void {
+  test("nothing was asked of any other host, and the page reported no error", () => {
+    expect(walk().bench.foreign).toEqual([]);
+    expect(walk().bench.errors).toEqual([]);
+  });
+}
+
 /** What was filled before and is not now what it was: A1-like places, none when nothing was touched. */
 export function changedCells(
   before: readonly (readonly unknown[])[],

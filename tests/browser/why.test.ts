@@ -2,7 +2,7 @@ import { formula, sheet } from "../../src/bench/demo/cells";
 import { recipeCells } from "../../src/bench/demo/recipesSheet";
 import { describeInBrowser } from "./chromium";
 import { objectionsAtWidths, THEMES } from "./paneBench";
-import { openFile, openWalk, type Walk } from "./walk";
+import { openWalk, type Walk, openGermanWalk, testThatPageWasQuiet } from "./walk";
 
 const { sheet: RECIPES, firstRow, columns } = recipeCells;
 const SHEET = "Kirscheis";
@@ -100,19 +100,13 @@ describeInBrowser("why, by keyboard", () => {
     expect(await objectionsAtWidths(walk.bench, name, [640, 320])).toEqual([]);
   });
 
-  test("nothing was asked of any other host, and the page reported no error", () => {
-    expect(walk.bench.foreign).toEqual([]);
-    expect(walk.bench.errors).toEqual([]);
-  });
+  testThatPageWasQuiet(() => walk);
 });
 
 describeInBrowser("warum, by keyboard, on an opened German workbook", () => {
   let walk: Walk;
   beforeAll(async () => {
-    walk = await openWalk("de");
-    await openFile(walk.bench, "Sommer", german);
-    await walk.bench.select(SHEET, "B6");
-    await walk.goToView("Warum");
+    walk = await openGermanWalk(german, "B6", "Warum");
   }, 300_000);
   afterAll(() => walk.close());
 
