@@ -2,6 +2,7 @@ import type { ShortCell } from "../../src/workbook/sheetFromRows";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
+import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
@@ -63,6 +64,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...mixtureCases,
   ...totalCases,
   ...unitCases,
+  ...classCases,
   // stale-value
   {
     rule: "stale-value",
