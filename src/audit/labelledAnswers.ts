@@ -168,5 +168,6 @@ export function labelledAnswers(
         : answersBeside(block, isWanted),
   );
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
-  return blocks.length === 0 ? [] : [...near, ...freeAnswers(workbook, blocks, taken, isWanted)];
+  const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted);
+  return free.length === 0 ? near : [...near, ...free];
 }

@@ -37,7 +37,11 @@ function resultAt(answer: LabelledAnswer): StatedResult[] {
   const cell = sheet.cellAt(row, column);
   if (role === null || typeof cell?.value !== "number") return [];
   const unit = resultUnit(label, textAt(sheet, row, column + 1), cell, role);
-  return [{ ...answer, role, value: cell.value, unit, temperatureC: labelledTemperatureC(label) }];
+  const { value } = cell;
+  const temperatureC = labelledTemperatureC(label);
+  const { block, recipe } = answer;
+  // Written out: copies by spreading take twice the memory, and a ledger has a hundred thousand.
+  return [{ role, sheet, label, row, column, value, unit, temperatureC, block, recipe }];
 }
 
 /** Finds the labelled answers of a workbook and the recipe each belongs to. */
