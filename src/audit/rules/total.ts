@@ -28,10 +28,19 @@ const namesOf = (places: readonly Summand["place"][]): string =>
   places.map(({ row, column }) => cellName(row, column)).join(", ");
 
 /** The numbers a total may be meant to count: all, those since the last total, those shown. */
-function meantBy(total: Totalled): readonly (readonly Summand[])[] {
+function* meantBy(total: Totalled): Generator<readonly Summand[], undefined> {
   const { summands, sheet, formula } = total;
-  const shown = summands.filter(({ place }) => !sheet.hiddenRows.has(place.row));
-  return [summands, sinceLastTotal(total), ...(COUNTS_SHOWN.test(formula ?? "") ? [shown] : [])];
+  yield summands;
+  yield sinceLastTotal(total);
+  if (COUNTS_SHOWN.test(formula ?? "")) {
+    yield summands.filter(({ place }) => !sheet.hiddenRows.has(place.row));
+  }
+}
+
+/** Whether one of the meanings holds; the rest are not worked out then. */
+function isMeant(total: Totalled, holds: (some: readonly Summand[]) => boolean): boolean {
+  for (const some of meantBy(total)) if (holds(some)) return true;
+  return false;
 }
 
 function isRight(total: Totalled): boolean {
@@ -39,19 +48,19 @@ function isRight(total: Totalled): boolean {
   const fits = (sum: number) => Math.abs(sum - stored) <= TOLERANCE * Math.abs(sum) + 1e-9;
   // Who adds up by hand counts the amounts typed as text, too.
   if (formula === undefined && fits(sumOf(summands) + textSum)) return true;
-  return meantBy(total).some((some) => fits(sumOf(some)));
+  return isMeant(total, (some) => fits(sumOf(some)));
 }
 
 /** Whether the formula itself shows what is wrong, however little it makes. */
 const leavesOut = (total: Totalled): boolean =>
-  meantBy(total).every((some) => some.length > 0 && leftOut(total.formula, some).length > 0);
+  !isMeant(total, (some) => some.length === 0 || leftOut(total.formula, some).length === 0);
 
 function totalFinding(total: Totalled): Finding | null {
   const { sheet, place, stored, formula, recipe, unit, summands } = total;
+  if (summands.length < 2 || (isRight(total) && !leavesOut(total))) return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
   // Beside the amounts only the formula tells: what a typed total of costs holds, rents say.
-  const isWrong = leavesOut(total) || (!isRight(total) && (recipe !== null || twice.length > 0));
-  if (summands.length < 2 || !isWrong) return null;
+  if (recipe === null && twice.length === 0 && !leavesOut(total)) return null;
   const [right, range] = [sumOf(summands), rangeName(rangeOfAll(summands.map((one) => one.place)))];
   const why =
     twice.length > 0
