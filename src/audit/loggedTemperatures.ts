@@ -28,12 +28,16 @@ const WHY_WARM =
 const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [1, 2, 3, 4].some((step) => WHY_WARM.test(textAt(sheet, row, column + step)));
 
+/** A log ends where nothing stands about its column: what follows is another table. */
+const isBlankRow = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  [-1, 0, 1].every((step) => (sheet.cellAt(row, column + step)?.value ?? null) === null);
+
 function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
   const readings: Reading[] = [];
   const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
   for (let row = header + 1; row <= last; row += 1) {
     const value = sheet.cellAt(row, column)?.value ?? null;
-    if (typeof value === "string") break;
+    if (typeof value === "string" || isBlankRow(sheet, row, column)) break;
     if (typeof value === "number" && !isExplained(sheet, row, column))
       readings.push({ row, value });
   }

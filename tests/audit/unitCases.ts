@@ -17,8 +17,46 @@ const versions = (second: number, third: readonly number[] = [450, 150, 110]): R
   ["Lemon juice", 120, 120, third[2], 100],
 ];
 
-/** True and false examples of units of mass and shares that are mixed up. */
+/** A freezer's log of a morning, in °C but for what is put in. */
+const log = (odd: number, ...more: Rows): Rows => [
+  ["Time", "Air (°C)"],
+  ...[-22, -21, -23, odd, -22, -24, -21, -22].map((value, at) => [`${at + 7}:00`, value]),
+  ...more,
+];
+const percentRows = (title: string): Rows => [
+  [title],
+  [null],
+  ["Sorte", "Wasser", "Zucker", "Zitronensaft"],
+  ["herb", 70, 20, 10],
+  ["mild", 65, 25, 10],
+];
+
+/** True and false examples of units that are mixed up or left out. */
 export const unitCases: readonly RuleCase[] = [
+  {
+    rule: "temperature-units-mixed",
+    what: "one reading of a log typed in °F",
+    rows: log(-8),
+    cells: ["B5"],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a log, and the serving temperature of a recipe below it",
+    rows: log(-22, [null], [null], ["Served at (°C)", -10], ["Ingredient", "g"], ["water", 500]),
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "a title that says the unit of the whole table",
+    rows: percentRows("Rezepte in % der Masse"),
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "a title that ends like one with a unit and has none",
+    rows: percentRows("Verkauft in Gera"),
+    cells: ["B3"],
+  },
   {
     rule: "mass-units-mixed",
     what: "kilograms typed into grams",

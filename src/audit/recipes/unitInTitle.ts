@@ -3,8 +3,8 @@ import { textAt } from "./cells";
 import { unitFromWord, type AmountUnit } from "./unit";
 
 const ROWS_ABOVE = 4;
-/** "All amounts in g", "Mengen in Gramm", "Angaben in Massen-%", "Sorts (amounts in kg)", "Menu (g)". */
-const IN_UNIT = /\b(?:in|as)\s+((?:massen?[ -]?)?%|[\p{L}]+(?:[ -]?%)?(?: by mass)?)\s*[)\].]?$/iu;
+/** "All amounts in g", "Mengen in Gramm", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
+const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
 const BRACKETED = /[([]\s*([^()[\]]{1,12})\s*[)\]]\s*$/;
 
 function unitIn(text: string): AmountUnit | null {

@@ -27,6 +27,7 @@ export const resultFindings: Readonly<Record<string, string>> = {
   sugars: "Zucker",
   ethanol: "Alkohol",
   total: "Summe",
+  temperature: "Temperatur",
   "share of the water that is ice at −18 °C": "Anteil des Wassers, der bei −18 °C Eis ist",
   "share of the water that is ice at this temperature":
     "Anteil des Wassers, der bei dieser Temperatur Eis ist",
