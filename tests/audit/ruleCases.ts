@@ -687,6 +687,18 @@ export const ruleCases: readonly RuleCase[] = [
   },
   {
     rule: "lactose-twice",
+    what: "and as the weight of its monohydrate",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 600],
+      ["Skim milk powder", 100],
+      ["Sucrose", 120],
+      ["Lactose monohydrate", (lactoseOf("skim milk powder", 100) * 1.03) / 0.95],
+    ],
+    cells: ["B5"],
+  },
+  {
+    rule: "lactose-twice",
     what: "some lactose added",
     rows: [
       ["Ingredient", "g"],

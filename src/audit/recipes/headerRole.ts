@@ -38,7 +38,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
-    /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|goal|ziel|zielwert|soll|sollwert|texture wanted)\b/,
+    /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|meant (to be|as)|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [

@@ -23,7 +23,11 @@ function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Find
   if (lactose === undefined || grams <= 0) return [];
   const without = changedMix(mix, lactose, { grams: 0 });
   const inDairy = componentGrams(without, "lactose");
-  if (inDairy === null || inDairy <= 0 || Math.abs(grams / inDairy - 1) > AGREES) return [];
+  const inAll = componentGrams(mix, "lactose");
+  if (inDairy === null || inAll === null || inDairy <= 0) return [];
+  // Of a hydrate either the weight or the lactose in it may repeat the milk's.
+  const agrees = [grams, inAll - inDairy].some((one) => Math.abs(one / inDairy - 1) <= AGREES);
+  if (!agrees) return [];
   return [
     findingAt(identity, block.sheet, amountPlace(block, recipe, lactose), {
       message: `${rounded(grams, 1)} g of lactose is what the milk ingredients bring already (${rounded(inDairy, 1)} g): it is counted twice.`,
