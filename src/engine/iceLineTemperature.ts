@@ -2,6 +2,7 @@ import { iceLineThetaMolPerKg } from "./iceLine";
 
 const COLDEST_C = -100;
 const STEP_K = 1e-3;
+const LEAST_STEP_K = 1e-6;
 
 /** Start of the search: T = −1.86 θ + 0.0172 θ² − 0.00012 θ³, within 0.6 K of the ice line to −70 °C. */
 function firstGuessC(theta: number): number {
@@ -10,7 +11,7 @@ function firstGuessC(theta: number): number {
 
 /**
  * Temperature, °C, at which ice is in equilibrium with a solution of this θ: the inverse of
- * `iceLineThetaMolPerKg`, to 1e-12 of itself. Answers −100 for anything colder than −100 °C.
+ * `iceLineThetaMolPerKg`, to 1e-11 of itself and, by rounding near 0 °C, 4e-12 K. Answers −100 for anything colder than −100 °C.
  */
 export function iceLineTemperatureC(thetaMolPerKg: number): number {
   if (thetaMolPerKg <= 0) return 0;
@@ -26,7 +27,8 @@ export function iceLineTemperatureC(thetaMolPerKg: number): number {
     if (Math.abs(step) <= 1e-13 * Math.abs(temperatureC)) break;
     const nextMiss = iceLineThetaMolPerKg(temperatureC) - thetaMolPerKg;
     if (nextMiss === miss || nextMiss === 0) break;
-    slope = (nextMiss - miss) / step;
+    // Between two places closer than that, rounding would make the slope.
+    if (Math.abs(step) > LEAST_STEP_K) slope = (nextMiss - miss) / step;
     miss = nextMiss;
   }
   return temperatureC;
