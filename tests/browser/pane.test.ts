@@ -103,7 +103,6 @@ describeInBrowser("the pane beside the demo book", () => {
 
   test("the larder finds by a German name and inserts a formula, by keyboard alone", async () => {
     const { keyboard } = bench.page;
-    await bench.select(BARS, "H4");
     await bench.pane.getByRole("tab", { name: "Read-through" }).focus();
     for (const between of ["Why", "Notebook", "Larder"]) {
       await keyboard.press("ArrowLeft");
@@ -115,6 +114,8 @@ describeInBrowser("the pane beside the demo book", () => {
     await keyboard.press("ArrowDown");
     await keyboard.press("Enter");
     await panel().getByRole("heading", { name: "sucrose", exact: true }).waitFor();
+    await bench.select(BARS, "H4");
+    await selectionIs(BARS, 3, 7);
     await panel().getByRole("button", { name: "Insert molar mass…" }).focus();
     await keyboard.press("Enter");
     await panel().getByText(`${BARS}!H4`, { exact: true }).waitFor();
