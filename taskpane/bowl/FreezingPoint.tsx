@@ -12,7 +12,11 @@ export function FreezingPoint({ context, answers }: FreezingPointProps) {
   const { words, numbers } = context;
   const { freezingPointC: point, freezingPointBandK: band } = answers;
   if (typeof point !== "number") {
-    return <p class="headline-sentence">{isProblem(point) ? words.said(point.message) : words.noAnswer}</p>;
+    return (
+      <p class="headline-sentence">
+        {isProblem(point) ? words.said(point.message) : words.noAnswer}
+      </p>
+    );
   }
   return (
     <p class="headline">

@@ -6,10 +6,11 @@ interface SumsLineProps {
   readonly answers: RecipeAnswers;
 }
 
-/** Sweetness and solids: sums over the ingredients, no freezing in them. */
+/** What a mix is before it freezes: solids, sweetness, water activity. */
 export function SumsLine({ context, answers }: SumsLineProps) {
   const { words, numbers } = context;
   const { sweetness, sweetnessBand, solidsGrams, solidsBand, totalGrams } = answers;
+  const { waterActivity, waterActivityBand } = answers;
   const parts: [string, string][] = [];
   // Solids are everything but water and alcohol.
   if (typeof solidsGrams === "number" && typeof totalGrams === "number" && totalGrams > 0) {
@@ -24,6 +25,10 @@ export function SumsLine({ context, answers }: SumsLineProps) {
       ? numbers.withBand(sweetness, sweetnessBand, "g")
       : `${numbers.fixed(sweetness, 1)} g`;
     parts.push([words.sweetness, words.sweetnessValue(grams)]);
+  }
+  if (typeof waterActivity === "number" && typeof waterActivityBand === "number") {
+    const value = numbers.withBand(waterActivity, waterActivityBand, "").trim();
+    parts.push([words.waterActivity, value]);
   }
   return (
     <dl class="sums">

@@ -23,6 +23,9 @@ export interface RecipeAnswers {
   readonly solidsGrams: Cell;
   /** Of the mix, as a fraction. */
   readonly solidsBand: Cell;
+  /** At 25 °C. */
+  readonly waterActivity: Cell;
+  readonly waterActivityBand: Cell;
   readonly waterGrams: Cell;
   readonly totalGrams: Cell;
   readonly serving: ColdAnswers;
@@ -70,6 +73,8 @@ export function recipeAnswers({
     sweetnessBand: ask("UNCERTAINTY", "sweetness", null),
     solidsGrams: ask("COMPONENT", "solids"),
     solidsBand: ask("UNCERTAINTY", "solids", null),
+    waterActivity: ask("WATERACTIVITY"),
+    waterActivityBand: ask("UNCERTAINTY", "water activity", null),
     waterGrams: ask("COMPONENT", "water"),
     totalGrams: ask("COMPONENT", "total"),
     serving: coldAnswers(ask, servingC),

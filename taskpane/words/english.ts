@@ -281,6 +281,7 @@ export const english = {
     unfrozenSolids: "solids in the unfrozen part",
   },
   solids: "Solids",
+  waterActivity: "Water activity at 25 °C, no shelf-life release",
   sweetness: "Sweetness",
   sweetnessValue: (grams: string) => `as ${grams} sucrose per 100 g`,
   target: {

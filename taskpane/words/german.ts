@@ -281,6 +281,7 @@ export const german: Words = {
     unfrozenSolids: "Trockenmasse im Ungefrorenen",
   },
   solids: "Trockenmasse",
+  waterActivity: "Wasseraktivität bei 25 °C, keine Haltbarkeitsfreigabe",
   sweetness: "Süße",
   sweetnessValue: (grams) => `wie ${grams} Saccharose je 100 g`,
   target: {

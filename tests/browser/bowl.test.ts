@@ -54,7 +54,7 @@ describeInBrowser("the bowl by keyboard", () => {
     expect(await headline()).toMatch(/^−\d+\.\d+ ± \d+\.\d+\s°C$/);
     const cells = await walk.panel().locator(".cold td, .sums dd").allInnerTexts();
     const filled = cells.filter((text) => text !== "");
-    expect(filled).toHaveLength(8);
+    expect(filled).toHaveLength(9);
     for (const text of filled) expect(text).toMatch(/\d ± \d/);
   });
 
