@@ -125,9 +125,10 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const [basis, factor] = read;
   const mix = context.mixOf(block, recipe);
   const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
-  return right === null
+  const value = typed * factor;
+  return right === null || !Number.isFinite(value)
     ? []
-    : [{ ...answer, part, basis, factor, value: typed * factor, mix, right }];
+    : [{ ...answer, part, basis, factor, value, mix, right }];
 }
 
 const known = new WeakMap<AuditContext["blocks"], readonly StatedPart[]>();

@@ -73,7 +73,7 @@ export function recipeAnswers({
     sweetnessBand: ask("UNCERTAINTY", "sweetness", null),
     solidsGrams: ask("COMPONENT", "solids"),
     solidsBand: ask("UNCERTAINTY", "solids", null),
-    waterActivity: ask("WATERACTIVITY"),
+    waterActivity: ask("WATERACTIVITY", null),
     waterActivityBand: ask("UNCERTAINTY", "water activity", null),
     waterGrams: ask("COMPONENT", "water"),
     totalGrams: ask("COMPONENT", "total"),
