@@ -2,6 +2,7 @@ import { badInput, isProblem } from "../foundation/problem";
 import { andThen, type Result } from "../foundation/result";
 import type { Workbook, WorkbookSheet } from "./model";
 import { openArchive, type Archive } from "./xlsx/archive";
+import { onOneLine } from "./xlsx/onOneLine";
 import { readRelationships, type Relationship } from "./xlsx/relationships";
 import { readSharedStrings } from "./xlsx/sharedStrings";
 import { readSheetPart, type SheetContext } from "./xlsx/sheetPart";
@@ -141,7 +142,8 @@ function readArchive(archive: Archive): Result<Workbook> {
 export async function readWorkbook(bytes: Uint8Array): Promise<Result<Workbook>> {
   await Promise.resolve(); // so that a caller's "reading…" can be shown first
   try {
-    return andThen(openArchive(bytes), readArchive);
+    const workbook = andThen(openArchive(bytes), readArchive);
+    return isProblem(workbook) ? onOneLine(workbook) : workbook;
   } catch (mishap) {
     // A directory that points beyond the bytes; anything else is our own mistake.
     if (!(mishap instanceof RangeError)) throw mishap;

@@ -63,6 +63,16 @@ const TABLE: readonly (readonly [kind: string, bytes: () => Uint8Array, sentence
     /points outside/,
   ],
   [
+    "a name over two lines that steers a terminal",
+    () => zipped({ ...handMadeParts(""), "../a\nb\u001b[2J\u2028c": "x" }),
+    /named "\.\.\/a�b�\[2J�c", which/,
+  ],
+  [
+    "two parts of one name of 60,000 letters",
+    () => zipped({ ...handMadeParts(""), ["x".repeat(60000)]: "", ["X".repeat(60000)]: "" }),
+    /two parts named "X{79}…"/,
+  ],
+  [
     "two parts of one name",
     () => zipped({ ...handMadeParts(""), "XL/workbook.xml": "x" }),
     /two parts named/,

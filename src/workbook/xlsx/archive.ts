@@ -33,7 +33,7 @@ function endRecord(view: DataView): number {
 
 function nameProblem(name: string, seen: ReadonlyMap<string, unknown>): string | null {
   if (name.split("/").includes("..") || name.startsWith("/") || name.includes("\0")) {
-    return `The file holds a part named "${name.slice(0, 80)}", which points outside the file.`;
+    return `The file holds a part named "${name}", which points outside the file.`;
   }
   return seen.has(name.toLowerCase()) ? `The file holds two parts named "${name}".` : null;
 }
