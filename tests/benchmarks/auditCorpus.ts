@@ -3,17 +3,27 @@
  * per rule the seeded mistakes, recall and precision, then the findings in clean books. Development layouts
  * first, then those held in reserve, with another seed.
  *
- *   npx tsx tests/benchmarks/auditCorpus.ts                  the tables
- *   npx tsx tests/benchmarks/auditCorpus.ts --misses [rule]  each miss of the development layouts as one line
+ *   npx tsx tests/benchmarks/auditCorpus.ts                          the tables
+ *   npx tsx tests/benchmarks/auditCorpus.ts --misses --rule <id>     each miss of the development layouts as one line
+ *   npx tsx tests/benchmarks/auditCorpus.ts --count 96 --seed 7      more seeded mistakes, drawn otherwise
  */
+import { parseArgs } from "node:util";
 import { layouts } from "../corpus/layouts";
 import { mutations } from "../corpus/mutations";
 import { reserveLayouts } from "../corpus/reserve";
 import { precisionOf, recallOf, scoreCorpus, type Score } from "../corpus/score";
 
 const WANTED = 0.95;
-const [, , flag, onlyRule] = process.argv;
-const showsMisses = flag === "--misses";
+const { values: asked } = parseArgs({
+  options: {
+    misses: { type: "boolean", default: false },
+    rule: { type: "string" },
+    count: { type: "string", default: "24" },
+    seed: { type: "string", default: "1" },
+  },
+});
+const { misses: showsMisses, rule: onlyRule } = asked;
+const seed = Number(asked.seed);
 
 function printRules(score: Score): void {
   console.log("rule                             seeded  recall  precision  not expected");
@@ -52,10 +62,10 @@ function run(title: string, plan: Parameters<typeof scoreCorpus>[0]): Score {
 }
 
 const only = mutations.filter(({ rule }) => onlyRule === undefined || rule === onlyRule);
-const plan = { count: 24, cleanEach: 3, mutations: only };
-const development = run("Development layouts", { ...plan, layouts, seed: 1 });
+const plan = { count: Number(asked.count), cleanEach: 3, mutations: only };
+const development = run("Development layouts", { ...plan, layouts, seed });
 if (showsMisses) {
   for (const { rule, line } of development.misses) {
     if (onlyRule === undefined || rule === onlyRule) console.log(line);
   }
-} else run("Reserve layouts", { ...plan, layouts: reserveLayouts, seed: 2 });
+} else run("Reserve layouts", { ...plan, layouts: reserveLayouts, seed: seed + 1 });

@@ -6,8 +6,8 @@ import { perHundred } from "../recipes";
 const freezing = { states: "freezing point", as: "formula" } as const;
 const typed = { states: "freezing point", as: "typed" } as const;
 
-/** Lists that nobody looks into while the rules are mended. */
-export const reserveLists: readonly Layout[] = [
+/** Lists on pages with units, answers and remarks in places of their own. */
+export const pages: readonly Layout[] = [
   {
     ...{ name: "units in a row under the headings", language: "en" },
     build: (kit) => {

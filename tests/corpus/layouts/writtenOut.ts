@@ -125,8 +125,8 @@ function labelled(kit: Kit): void {
 
 const typed = { states: "freezing point", as: "typed" } as const;
 
-/** Everything but lists that nobody looks into while the rules are mended. */
-export const reserveOthers: readonly Layout[] = [
+/** Worked examples, drinks, ratios and other sheets that are no list of ingredients. */
+export const writtenOut: readonly Layout[] = [
   { name: "worked example", language: "en", build: workedExample },
   {
     ...{ name: "Messreihe", language: "de" },
