@@ -3,7 +3,7 @@ import { badInput, isProblem } from "../../foundation/problem";
 import { quoted, shortened } from "../../recipe/namedItem";
 import type { Argument } from "./argument";
 import { cellArgument } from "./cellArgument";
-import { nearestName } from "./nearestName";
+import { nearestText } from "./nearestName";
 import { textOf } from "./text";
 
 /** A list so long is not read out when one of it is likely meant. */
@@ -27,8 +27,8 @@ export function choice<const Word extends string>(
       if (isProblem(given)) return given;
       const known = byName.get(normalName(given));
       if (known !== undefined) return known;
-      const near = words.length > LONG_LIST ? nearestName(given, words) : null;
-      const meant = near === null ? `${expected} is expected` : `the nearest name is "${near}"`;
+      const wanted = `${expected} is expected`;
+      const meant = words.length > LONG_LIST ? nearestText(given, words, wanted) : wanted;
       return badInput(`${place}: "${shortened(given)}" is not known; ${meant}.`);
     },
   });

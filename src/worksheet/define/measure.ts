@@ -4,10 +4,11 @@ import { isProblem, badInput } from "../../foundation/problem";
 import { shortened } from "../../recipe/namedItem";
 import type { Argument } from "./argument";
 import { cellArgument } from "./cellArgument";
-import { nearestName } from "./nearestName";
+import { nearestText } from "./nearestName";
 import { textOf } from "./text";
 
 const EXPECTED = "a unit such as g, cup, tbsp, mL or piece";
+const NAMES = measures.map(({ name }) => name);
 
 /** A unit of mass, volume or count. */
 export function measure(description: string): Argument<Measure> {
@@ -20,11 +21,7 @@ export function measure(description: string): Argument<Measure> {
       if (isProblem(word)) return word;
       const known = findMeasure(word);
       if (known !== undefined) return known;
-      const near = nearestName(
-        word,
-        measures.map(({ name }) => name),
-      );
-      const meant = near === null ? `${EXPECTED} is expected` : `the nearest name is "${near}"`;
+      const meant = nearestText(word, NAMES, `${EXPECTED} is expected`);
       return badInput(`${place}: "${shortened(word)}" is not a unit; ${meant}.`);
     },
   });

@@ -15,8 +15,12 @@ export function nearestName(word: string, words: readonly string[]): string | nu
   return nearest !== undefined && nearest.wrong <= MOST_WRONG ? nearest.name : null;
 }
 
-/** The end of a refusal: which name may have been meant. */
-export function nearestText(word: string, words: readonly string[]): string {
+/** The end of a refusal: which name may have been meant, else what is said otherwise. */
+export function nearestText(
+  word: string,
+  words: readonly string[],
+  otherwise = "no name resembles it",
+): string {
   const nearest = nearestName(word, words);
-  return nearest === null ? "no name resembles it" : `the nearest name is "${nearest}"`;
+  return nearest === null ? otherwise : `the nearest name is "${nearest}"`;
 }
