@@ -3,6 +3,7 @@ import type { Recalculation } from "../workbook/recalculation";
 import { meantMix, type MeantMix } from "./mix";
 import type { RecipeCorrection } from "./recipes/corrections/recipeCorrection";
 import { storedCorrections } from "./recipes/corrections/storedCorrections";
+import { ownTargets, type OwnTarget } from "./ownTargets";
 import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
 import { knownItems, type ItemCheck } from "./recipes/knownItems";
 import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
@@ -12,6 +13,8 @@ import { statedResults, type StatedResult } from "./statedResults";
 export interface AuditContext extends FoundRecipes {
   readonly workbook: Workbook;
   readonly results: readonly StatedResult[];
+  /** Serving targets that the workbook defines, by normal name. */
+  readonly ownTargets: ReadonlyMap<string, OwnTarget>;
   readonly checkFor: (block: RecipeBlock) => ItemCheck;
   readonly mixOf: (block: RecipeBlock, recipe: Recipe) => MeantMix;
   /** What the formulas give when they are calculated anew; null when that was not done. */
@@ -46,6 +49,7 @@ export function auditContext(
     notes: [...kept.notes, ...found.notes],
     workbook,
     results: statedResults(workbook, found.blocks),
+    ownTargets: ownTargets(workbook),
     checkFor,
     mixOf,
     recalculated: null,

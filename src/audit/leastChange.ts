@@ -1,6 +1,6 @@
-import type { ServingTarget } from "../catalogue/target";
 import { column, componentGrams, iceFraction, numberFrom } from "./answers";
 import type { Mix } from "./mix";
+import type { WantedIce } from "./wantedIce";
 
 /** The change of one ingredient's amount that brings a mix into its target's band. */
 export interface Change {
@@ -35,7 +35,7 @@ function amountFor(mix: Mix, item: string, share: number, temperatureC: number):
 }
 
 /** The share of the water that is ice when this share of the mix is. */
-function ofWater(mix: Mix, share: number, { basis }: ServingTarget): number | null {
+function ofWater(mix: Mix, share: number, { basis }: WantedIce): number | null {
   if (basis === "water") return share;
   const water = componentGrams(mix, "water");
   const total = mix.grams.reduce((sum, grams) => sum + grams, 0);
@@ -43,7 +43,7 @@ function ofWater(mix: Mix, share: number, { basis }: ServingTarget): number | nu
 }
 
 /** The amount of the ingredient at a place of the mix that meets the bound; null when none is found. */
-function amountMeeting(mix: Mix, at: number, bound: number, target: ServingTarget): number | null {
+function amountMeeting(mix: Mix, at: number, bound: number, target: WantedIce): number | null {
   const item = mix.items[at] ?? "";
   let current = mix;
   for (let step = 0; step < STEPS; step += 1) {
@@ -61,7 +61,7 @@ function amountMeeting(mix: Mix, at: number, bound: number, target: ServingTarge
  * The ingredient that moves a mix to the nearer bound of its target with the fewest grams, all others as they
  * are; null when none alone does it.
  */
-export function leastChange(mix: Mix, target: ServingTarget): Change | null {
+export function leastChange(mix: Mix, target: WantedIce): Change | null {
   const ice = iceFraction(mix, target.temperatureC, target.basis);
   if (ice === null) return null;
   const bound = ice > target.iceTo ? target.iceTo : target.iceFrom;

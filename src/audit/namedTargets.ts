@@ -1,30 +1,48 @@
 import { findTarget } from "../catalogue/findTarget";
-import type { ServingTarget } from "../catalogue/target";
+import { normalName } from "../catalogue/normalName";
+import type { Matrix } from "../foundation/cell";
+import type { AuditContext } from "./context";
 import { textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
+import type { WantedIce } from "./wantedIce";
+
+interface Asked {
+  readonly wanted: WantedIce;
+  /** What RIME.CHECK is asked with: the name, or the workbook's own table of it. */
+  readonly asked: string | Matrix;
+}
 
 /** A serving target that stands beside a recipe. */
-export interface NamedTarget {
+export interface NamedTarget extends Asked {
   readonly block: RecipeBlock;
   readonly recipe: Recipe;
   readonly place: Place;
   /** As written on the sheet. */
   readonly name: string;
-  readonly wanted: ServingTarget;
 }
 
-function targetAt(block: RecipeBlock, recipe: Recipe, row: number, column: number): NamedTarget[] {
-  const name = textAt(block.sheet, row, column);
-  const wanted = name === "" ? undefined : findTarget(name);
-  return wanted === undefined ? [] : [{ block, recipe, place: { row, column }, name, wanted }];
+/** A target by the name in a cell: of the workbook's own ones, else of the catalogue. */
+function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
+  const own = ownTargets.get(normalName(name));
+  if (own !== undefined) return { wanted: own, asked: own.table };
+  const known = name === "" ? undefined : findTarget(name);
+  return known === undefined ? null : { wanted: known, asked: name };
 }
 
-function besideRows(block: RecipeBlock): NamedTarget[] {
+function targetAt(context: AuditContext, block: RecipeBlock, recipe: Recipe, place: Place) {
+  const name = textAt(block.sheet, place.row, place.column);
+  const asked = askedFor(name, context);
+  return asked === null ? [] : [{ block, recipe, place, name, ...asked }];
+}
+
+function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const column = [...block.roles].find(([, role]) => role === "target")?.[0];
   if (column === undefined || block.headerRow === null) return [];
-  return block.recipes.flatMap((recipe) => targetAt(block, recipe, recipe.line, column));
+  return block.recipes.flatMap((recipe) =>
+    targetAt(context, block, recipe, { row: recipe.line, column }),
+  );
 }
 
 /** Whether a column belongs to another list than the block's own, side by side with it. */
@@ -40,7 +58,8 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], column: numb
       block.range.top <= range.bottom,
   );
 
-function aboveOrBelow(block: RecipeBlock, all: readonly RecipeBlock[]): NamedTarget[] {
+function aboveOrBelow(context: AuditContext, block: RecipeBlock): NamedTarget[] {
+  const { blocks: all } = context;
   const { sheet, recipes } = block;
   const [from, to] = [Math.max(0, block.range.top - 6), block.range.bottom + 40];
   const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => row >= from && row <= to);
@@ -53,7 +72,7 @@ function aboveOrBelow(block: RecipeBlock, all: readonly RecipeBlock[]): NamedTar
     return recipes.flatMap((recipe) => {
       const places = recipes.length > 1 ? [recipe.line] : [recipe.line, label + 1, label + 2];
       const own = places.filter((column) => !isOfOther(block, all, column));
-      return own.flatMap((column) => targetAt(block, recipe, row, column)).slice(0, 1);
+      return own.flatMap((column) => targetAt(context, block, recipe, { row, column })).slice(0, 1);
     });
   });
 }
@@ -61,12 +80,9 @@ function aboveOrBelow(block: RecipeBlock, all: readonly RecipeBlock[]): NamedTar
 const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
 
 /** The styles named in a column beside an across block, or below or above the amounts of a down block. */
-export function namedTargets(
-  block: RecipeBlock,
-  all: readonly RecipeBlock[],
-): readonly NamedTarget[] {
-  const found =
-    known.get(block) ?? (block.layout === "across" ? besideRows(block) : aboveOrBelow(block, all));
+export function namedTargets(context: AuditContext, block: RecipeBlock): readonly NamedTarget[] {
+  const find = block.layout === "across" ? besideRows : aboveOrBelow;
+  const found = known.get(block) ?? find(context, block);
   known.set(block, found);
   return found;
 }

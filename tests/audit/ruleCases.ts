@@ -6,6 +6,7 @@ import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
+import { ownTargetCases } from "./ownTargetCases";
 import { structureCases } from "./structureCases";
 import { totalCases } from "./totalCases";
 import { unitCases } from "./unitCases";
@@ -62,6 +63,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
   ...mixtureCases,
+  ...ownTargetCases,
   ...totalCases,
   ...unitCases,
   ...classCases,

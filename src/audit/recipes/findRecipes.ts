@@ -6,8 +6,7 @@ import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
 import { foldedName } from "./foldedName";
 import { knownItems, type ItemCheck } from "./knownItems";
-import { ownIngredientsAt, type OwnIngredients } from "./ownIngredients";
-import { plainWords } from "./plainWords";
+import { ownIngredientsIn, type OwnIngredients } from "./ownIngredients";
 import type { RecipeBlock } from "./recipeBlock";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
 
@@ -17,24 +16,6 @@ export interface FoundRecipes {
   readonly ownIngredients: readonly OwnIngredients[];
   /** Which of the user's corrections could not be followed, and what they leave out, in sentences. */
   readonly notes: readonly string[];
-}
-
-interface SheetAndTexts {
-  readonly sheet: WorkbookSheet;
-  readonly texts: SheetTexts;
-}
-
-function ownIngredientsOf({ sheet, texts }: SheetAndTexts): OwnIngredients[] {
-  const found: OwnIngredients[] = [];
-  for (const [row, columns] of texts.columnsByRow) {
-    for (const column of columns) {
-      const value = sheet.cellAt(row, column)?.value;
-      if (typeof value !== "string" || plainWords(value) !== "name") continue;
-      const own = ownIngredientsAt(sheet, row, column);
-      if (own !== null) found.push(own);
-    }
-  }
-  return found;
 }
 
 /** A sheet's own range first, else the first of the workbook that the functions accept. */
@@ -92,7 +73,7 @@ export function findRecipes(
   corrections: readonly RecipeCorrection[] = [],
 ): FoundRecipes {
   const all = workbook.sheets.map((sheet) => ({ sheet, texts: sheetTexts(sheet) }));
-  const ownIngredients = all.flatMap(ownIngredientsOf);
+  const ownIngredients = workbook.sheets.flatMap(ownIngredientsIn);
   const checks = new Map<OwnIngredients | null, ItemCheck>();
   const checkFor = (own: OwnIngredients | null): ItemCheck => {
     const check = checks.get(own) ?? knownItems(own?.matrix ?? null);

@@ -4,20 +4,15 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Mix } from "../mix";
 import { namedTargets } from "../namedTargets";
-import type { RecipeBlock } from "../recipes/recipeBlock";
+import type { AuditContext } from "../context";
 import type { Rule } from "../rule";
 import { judgedRecipes, mainSource, titleOf, type JudgedRecipe } from "../solubility";
+import type { WantedIce } from "../wantedIce";
 
 const identity = { id: "too-much-alcohol-to-set", severity: "warning" } as const;
 
-interface Wanted {
-  readonly temperatureC: number;
-  readonly iceFrom: number;
-  readonly basis: "water" | "mix";
-}
-
 /** Without a target: a tender bar from the freezer, the softest thing that is still held in the hand. */
-const TENDER: Wanted = { temperatureC: -18, iceFrom: 0.28, basis: "mix" };
+const TENDER: Omit<WantedIce, "iceTo"> = { temperatureC: -18, iceFrom: 0.28, basis: "mix" };
 /** Traces of alcohol in vanilla or fruit do not soften. */
 const LEAST_SHARE = 0.005;
 
@@ -34,13 +29,13 @@ const withoutAlcohol = ({ items, grams, ownIngredients }: Mix): Mix => ({
 const isListOfDrinks = ({ items, ownIngredients }: Mix): boolean =>
   items.every((item) => (componentPer100(item, "ethanol", ownIngredients) ?? 0) > 1);
 
-function findIn(judged: JudgedRecipe, all: readonly RecipeBlock[]): Finding[] {
+function findIn(context: AuditContext, judged: JudgedRecipe): Finding[] {
   const { mix, block, recipe } = judged;
   const grams = compositionGrams(mix).get("ethanol") ?? 0;
   if (isListOfDrinks(mix)) return [];
   const total = mix.grams.reduce((sum, value) => sum + value, 0);
   if (grams <= LEAST_SHARE * total) return [];
-  const named = namedTargets(block, all).find((one) => one.recipe === recipe)?.wanted;
+  const named = namedTargets(context, block).find((one) => one.recipe === recipe)?.wanted;
   const wanted = named ?? TENDER;
   const ice = iceFraction(mix, wanted.temperatureC, wanted.basis);
   if (ice === null || ice >= wanted.iceFrom) return [];
@@ -64,5 +59,5 @@ function findIn(judged: JudgedRecipe, all: readonly RecipeBlock[]): Finding[] {
 export const alcoholTooMuch: Rule = {
   ...identity,
   title: "So much alcohol that too little of the mix freezes",
-  find: (context) => judgedRecipes(context).flatMap((judged) => findIn(judged, context.blocks)),
+  find: (context) => judgedRecipes(context).flatMap((judged) => findIn(context, judged)),
 };

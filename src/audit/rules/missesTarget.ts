@@ -1,4 +1,3 @@
-import type { ServingTarget } from "../../catalogue/target";
 import { callFunction } from "../../worksheet/callFunction";
 import { iceFraction } from "../answers";
 import type { AuditContext } from "../context";
@@ -10,6 +9,7 @@ import type { Mix } from "../mix";
 import { namedTargets, type NamedTarget } from "../namedTargets";
 import type { Rule } from "../rule";
 import { titleOf } from "../solubility";
+import type { WantedIce } from "../wantedIce";
 
 const identity = { id: "misses-its-target", severity: "error" } as const;
 
@@ -17,7 +17,7 @@ const identity = { id: "misses-its-target", severity: "error" } as const;
 const MOST_MENDED = 40;
 
 /** How far the ice share is outside the target's band, in percent of the basis. */
-function effectOf(mix: Mix, { temperatureC, iceFrom, iceTo, basis }: ServingTarget): Effect | null {
+function effectOf(mix: Mix, { temperatureC, iceFrom, iceTo, basis }: WantedIce): Effect | null {
   const ice = iceFraction(mix, temperatureC, basis);
   if (ice === null) return null;
   const bound = ice > iceTo ? iceTo : iceFrom;
@@ -29,7 +29,7 @@ function effectOf(mix: Mix, { temperatureC, iceFrom, iceTo, basis }: ServingTarg
   };
 }
 
-function fixOf(mix: Mix, wanted: ServingTarget): string | undefined {
+function fixOf(mix: Mix, wanted: WantedIce): string | undefined {
   const change = leastChange(mix, wanted);
   if (change === null) return undefined;
   const { item, fromGrams, toGrams } = change;
@@ -42,7 +42,7 @@ function finding(
   named: NamedTarget,
   mended: { count: number },
 ): Finding | null {
-  const { block, recipe, place, name, wanted } = named;
+  const { block, recipe, place, name, wanted, asked } = named;
   const mix = context.mixOf(block, recipe);
   if (!mix.complete || mix.items.length === 0) return null;
   const column = (values: readonly (string | number)[]) => values.map((value) => [value]);
@@ -50,7 +50,7 @@ function finding(
     "CHECK",
     column(mix.items),
     column(mix.grams),
-    name,
+    asked,
     mix.ownIngredients,
   )[0]?.[0];
   if (typeof verdict !== "string" || verdict.startsWith("meets")) return null;
@@ -69,7 +69,7 @@ export const missesTarget: Rule = {
   find: (context) => {
     const mended = { count: 0 };
     return context.blocks.flatMap((block) =>
-      namedTargets(block, context.blocks).flatMap((named) => finding(context, named, mended) ?? []),
+      namedTargets(context, block).flatMap((named) => finding(context, named, mended) ?? []),
     );
   },
 };

@@ -1,0 +1,46 @@
+import type { Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+const recipe = (style: string): Rows => [
+  ["Ingredient", "g"],
+  ["Water", 800],
+  ["Sucrose", 200],
+  ["Style", style],
+];
+
+const HEADERS = ["Name", "Temperature (°C)", "Ice from", "Ice to", "Basis"];
+
+/** 200 g sucrose in 800 g water at the eutectic, 62.4 % at −13.95 °C (Young & Jones 1949): 85 % of the water is ice. */
+const books: Readonly<Record<string, Readonly<Record<string, Rows>>>> = {
+  missed: {
+    Mix: recipe("window counter"),
+    Aims: [HEADERS, ["Window counter", -13.9, 0.6, 0.7, "water"]],
+  },
+  met: {
+    Mix: recipe("window counter"),
+    Aims: [HEADERS, ["Window counter", -13.9, 0.8, 0.9, "water"]],
+  },
+  refused: {
+    Mix: recipe("window counter"),
+    Aims: [HEADERS, ["Window counter", -13.9, 60, 70, "water"]],
+  },
+  "first of all": {
+    Mix: recipe("drinkable slush"),
+    Aims: [HEADERS.slice(0, 4), ["Drinkable slush", -13.9, 0.8, 0.9]],
+  },
+};
+
+const ownCase = (what: string, book: string, cells: readonly string[]): RuleCase => ({
+  rule: "misses-its-target",
+  what,
+  rows: books[book]!,
+  cells,
+});
+
+/** Serving targets that the workbook itself defines, headed as RIME.CHECK wants them. */
+export const ownTargetCases: readonly RuleCase[] = [
+  ownCase("a mix too hard for a target of the workbook's own", "missed", ["B4"]),
+  ownCase("a target of the workbook's own that is met", "met", []),
+  ownCase("a target in per cent, which RIME.CHECK refuses", "refused", []),
+  ownCase("a catalogue target that the workbook defines otherwise and meets", "first of all", []),
+];
