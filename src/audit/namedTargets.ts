@@ -23,12 +23,12 @@ export interface NamedTarget extends Asked {
   readonly name: string;
 }
 
-/** A target by the name in a cell: of the workbook's own ones, else of the catalogue. */
+/** A target by the name in a cell: of the catalogue, as in the pane, else of the workbook's own ones. */
 function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
-  const own = ownTargets.get(normalName(name));
-  if (own !== undefined) return { wanted: own, asked: own.table };
   const known = name === "" ? undefined : findTarget(name);
-  return known === undefined ? null : { wanted: known, asked: name };
+  if (known !== undefined) return { wanted: known, asked: name };
+  const own = ownTargets.get(normalName(name));
+  return own === undefined ? null : { wanted: own, asked: own.table };
 }
 
 function targetAt(context: AuditContext, block: RecipeBlock, recipe: Recipe, place: Place) {
