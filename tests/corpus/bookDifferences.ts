@@ -1,77 +1,109 @@
 import { cellName } from "../../src/workbook/address";
-import type { Workbook, WorkbookCell, WorkbookSheet } from "../../src/workbook/model";
+import type {
+  Workbook,
+  WorkbookCell,
+  WorkbookSheet,
+  WorkbookValue,
+} from "../../src/workbook/model";
 
-type Pair = readonly [what: string, one: unknown, other: unknown];
+export interface Difference {
+  readonly kind: string;
+  /** Where, and what both hold. */
+  readonly line: string;
+}
+
+type Triple = readonly [where: string, one: unknown, other: unknown];
 
 const told = (value: unknown): string =>
   JSON.stringify(value instanceof Set ? [...value].sort((a, b) => Number(a) - Number(b)) : value);
 
-const differing = (pairs: readonly Pair[]): string[] =>
-  pairs
-    .filter(([, one, other]) => told(one) !== told(other))
-    .map(([what, one, other]) => `${what}: ${told(one)}, then ${told(other)}`);
+const differing = (kind: string, [where, one, other]: Triple): Difference[] =>
+  told(one) === told(other)
+    ? []
+    : [{ kind, line: `${kind} ${where}: ${told(one)}, then ${told(other)}` }];
 
-/** A reference with and without needless quotes is the same. */
-const unquoted = (text: string): string => text.replace(/'([A-Za-z_]\w*)'!/g, "$1!");
-
-/** Formulas in a file name another workbook by its number. */
-function sameFormula(formula: string | undefined, links: readonly string[]): string | undefined {
-  return links.reduce(
+/** Formulas are the same with and without needless quotes or brackets; a file numbers other workbooks. */
+function plainFormula(formula: string | undefined, links: readonly string[]): string | undefined {
+  const numbered = links.reduce(
     (text, link, index) => text?.replaceAll(`[${link}]`, `[${index + 1}]`),
     formula,
   );
+  return numbered
+    ?.replace(/'((?:\[\d+\])?[A-Za-z_]\w*)'!/g, "$1!")
+    .replace(/\b(TRUE|FALSE)\(\)/g, "$1");
 }
 
-function cellPairs(where: string, links: readonly string[], cells: (WorkbookCell | undefined)[]) {
-  const [one, other] = cells;
-  const formula = (cell: WorkbookCell | undefined) => sameFormula(cell?.formula, links);
+/** A blank may stand with a stroke before it or without. */
+const plainFormat = (format: string | undefined): string | undefined =>
+  format?.replaceAll("\\ ", " ");
+
+/** Whether two values of a cell are the same, numbers but for a relative difference. */
+export function isSame(one: WorkbookValue, other: WorkbookValue, relative: number): boolean {
+  if (typeof one !== "number" || typeof other !== "number") return told(one) === told(other);
+  return Math.abs(one - other) <= relative * Math.max(Math.abs(one), Math.abs(other));
+}
+
+type Cell = WorkbookCell | undefined;
+
+function cellDifferences(
+  where: string,
+  [one, other]: readonly [Cell, Cell],
+  { links, relative }: { readonly links: readonly string[]; readonly relative: number },
+): Difference[] {
+  const values = [one?.value ?? null, other?.value ?? null] as const;
+  const formula = (cell: Cell) => plainFormula(cell?.formula, links);
   return [
-    [`${where} value`, one?.value, other?.value],
-    [`${where} formula`, formula(one), formula(other)],
-    [`${where} format`, one?.format, other?.format],
-  ] satisfies Pair[];
+    ...(isSame(...values, relative) ? [] : differing("value", [where, ...values])),
+    ...differing("formula", [where, formula(one), formula(other)]),
+    ...differing("format", [where, plainFormat(one?.format), plainFormat(other?.format)]),
+  ];
 }
 
-/** What a sheet holds besides its cells. */
-const sheetPairs = (one: WorkbookSheet, other: WorkbookSheet): Pair[] =>
-  (["name", "hidden", "tables", "merged", "hiddenRows", "hiddenColumns"] as const).map((what) => [
-    `${one.name} ${what}`,
-    one[what],
-    other[what],
-  ]);
+/** The places of all cells that one of two sheets has room for. */
+export function placesIn(one: WorkbookSheet, other: WorkbookSheet) {
+  const rows = Math.max(one.rowCount, other.rowCount);
+  const columns = Math.max(one.columnCount, other.columnCount);
+  return Array.from({ length: rows * columns }, (_, index) => ({
+    row: Math.floor(index / columns),
+    column: index % columns,
+  }));
+}
 
-function sheetDifferences(one: WorkbookSheet, other: WorkbookSheet, links: readonly string[]) {
-  const [rows, columns] = [
-    Math.max(one.rowCount, other.rowCount),
-    Math.max(one.columnCount, other.columnCount),
+const BESIDES = ["name", "hidden", "tables", "merged", "hiddenRows", "hiddenColumns"] as const;
+
+function sheetDifferences(
+  one: WorkbookSheet,
+  other: WorkbookSheet,
+  how: Parameters<typeof cellDifferences>[2],
+): Difference[] {
+  return [
+    ...BESIDES.flatMap((what) => differing(what, [one.name, one[what], other[what]])),
+    ...placesIn(one, other).flatMap(({ row, column }) =>
+      cellDifferences(
+        `${one.name}!${cellName(row, column)}`,
+        [one.cellAt(row, column), other.cellAt(row, column)],
+        how,
+      ),
+    ),
   ];
-  const cells = Array.from({ length: rows }, (_row, row) =>
-    Array.from({ length: columns }, (_column, column) => {
-      const where = `${one.name}!${cellName(row, column)}`;
-      return cellPairs(where, links, [one.cellAt(row, column), other.cellAt(row, column)]);
-    }),
-  );
-  return differing([...sheetPairs(one, other), ...cells.flat(2)]);
 }
 
 const namesOf = ({ names }: Workbook) =>
   names
-    .map(({ name, refersTo, sheet }) => ({ name, refersTo: unquoted(refersTo), sheet }))
+    .map(({ name, refersTo, sheet }) => ({ name, refersTo: plainFormula(refersTo, []), sheet }))
     .sort((a, b) => (a.name < b.name ? -1 : 1));
 
-/** Where two workbooks hold something else, a line each. */
-export function bookDifferences(one: Workbook, other: Workbook): string[] {
-  const links = one.externalLinks;
+/** What two workbooks hold differently; numbers may lie apart by a share of themselves. */
+export function bookDifferences(one: Workbook, other: Workbook, relative = 0): Difference[] {
+  const how = { links: one.externalLinks, relative };
   return [
-    ...differing([
-      ["sheets", one.sheets.length, other.sheets.length],
-      ["names", namesOf(one), namesOf(other)],
-      ["calculation", one.calculation, other.calculation],
-      ["links", links, other.externalLinks],
-    ]),
+    ...differing("sheets", ["in the book", one.sheets.length, other.sheets.length]),
+    ...differing("names", ["in the book", namesOf(one), namesOf(other)]),
+    ...differing("calculation", ["of the book", one.calculation, other.calculation]),
+    ...differing("links", ["of the book", one.externalLinks, other.externalLinks]),
     ...one.sheets.flatMap((sheet, index) => {
       const same = other.sheets[index];
-      return same === undefined ? [] : sheetDifferences(sheet, same, links);
+      return same === undefined ? [] : sheetDifferences(sheet, same, how);
     }),
   ];
 }
