@@ -15,18 +15,20 @@ function ownNames(): ReadonlyMap<string, string> {
 }
 
 // Quoted texts and quoted sheet names come first, so that nothing inside them is touched.
-const PREFIXED =
-  /"(?:[^"]|"")*"|'(?:[^']|'')*'|_xlfn\.(?:_xlws\.)?|_xlws\.|_xlpm\.|_xll\.(?=RIME\.)|_xldudf_\w+/gi;
+const MARKED =
+  /"(?:[^"]|"")*"|'(?:[^']|'')*'|_xlfn\.(?:_xlws\.)?|_xlws\.|_xlpm\.|_xll\.(?=RIME\.)|_xldudf_\w+|(?<!\w)RIME\.[\w.]+(?=\()/gi;
 
 /**
  * A formula with the names a user types: `_xldudf_RIME_FREEZINGPOINT(` becomes `RIME.FREEZINGPOINT(`, the
- * marks of newer functions are dropped, and another add-in's `_xldudf_…` is left as it stands.
+ * marks of newer functions are dropped, and another add-in's `_xldudf_…` is left as it stands. Spreadsheets that
+ * do not know our functions write their names small; they become large again.
  */
 export function withPlainFunctionNames(formula: string): string {
-  if (!/_xl/i.test(formula)) return formula;
-  return formula.replace(PREFIXED, (token) => {
-    if (token.startsWith('"') || token.startsWith("'")) return token;
-    if (!/^_xldudf_/i.test(token)) return "";
-    return ownNames().get(token.slice("_xldudf_".length).toUpperCase()) ?? token;
+  if (!/_xl|rime\./i.test(formula)) return formula;
+  return formula.replace(MARKED, (token) => {
+    if (/^["']/.test(token)) return token;
+    if (/^_xldudf_/i.test(token))
+      return ownNames().get(token.slice("_xldudf_".length).toUpperCase()) ?? token;
+    return token.startsWith("_") ? "" : token.toUpperCase();
   });
 }

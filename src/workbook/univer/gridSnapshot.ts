@@ -1,6 +1,8 @@
 import {
+  BooleanNumber,
   CellValueType,
   type ICellData,
+  type IRowData,
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
@@ -53,6 +55,10 @@ function cellsOf(sheet: WorkbookSheet, index: number, keep: KeepFormula): CellRo
   return cells;
 }
 
+/** SUBTOTAL and AGGREGATE ask which rows are hidden. */
+const hiddenRowsOf = ({ hiddenRows }: WorkbookSheet): Record<number, Partial<IRowData>> =>
+  Object.fromEntries([...hiddenRows].map((row) => [row, { hd: BooleanNumber.TRUE }]));
+
 /** A workbook as the grid loads it. */
 export function gridSnapshot(workbook: Workbook, keep: KeepFormula): Partial<IWorkbookData> {
   const sheets: Record<string, Partial<IWorksheetData>> = {};
@@ -63,6 +69,7 @@ export function gridSnapshot(workbook: Workbook, keep: KeepFormula): Partial<IWo
       rowCount: sheet.rowCount + SPARE_ROWS,
       columnCount: sheet.columnCount + SPARE_COLUMNS,
       cellData: cellsOf(sheet, index, keep),
+      rowData: hiddenRowsOf(sheet),
     };
   });
   return {

@@ -9,6 +9,7 @@ import {
 import {
   IDefinedNamesService,
   IFunctionService,
+  ISheetRowFilteredService,
   ISuperTableService,
   UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
@@ -51,6 +52,16 @@ function addTables(injector: Injector, { sheets }: Workbook): void {
   });
 }
 
+/** SUBTOTAL always leaves out what a filter hides, and what a hand hides only where it is asked to. */
+function addFilters(injector: Injector, { sheets }: Workbook): void {
+  const sheetById = new Map(sheets.map((sheet, index) => [gridSheetId(index), sheet]));
+  injector.get(ISheetRowFilteredService).register((_unit, id, row) => {
+    const { hiddenRows, filtered = [] } = sheetById.get(id) ?? {};
+    const isFiltered = filtered.some(({ top, bottom }) => top < row && row <= bottom);
+    return isFiltered && hiddenRows?.has(row) === true;
+  });
+}
+
 /**
  * The grid's formula engine alone, without the spreadsheet around it: it starts in a tenth of the time and
  * serves Node and the browser alike.
@@ -71,6 +82,7 @@ export function openEngine(
   installFunctions(injector, functions);
   addNames(injector, workbook);
   addTables(injector, workbook);
+  addFilters(injector, workbook);
   return {
     injector,
     book,
