@@ -1,10 +1,10 @@
-import type { Workbook, WorkbookSheet } from "../../src/workbook/model";
+import type { Workbook, WorkbookSheet, WorkbookValue } from "../../src/workbook/model";
 import { sheetFromRows, type ShortCell } from "../../src/workbook/sheetFromRows";
 
 export type Rows = readonly (readonly ShortCell[])[];
 
 /** A formula with the result that the sheet shows. */
-export const formula = (text: string, value: number | string): ShortCell => ({
+export const formula = (text: string, value: WorkbookValue): ShortCell => ({
   value,
   formula: text,
 });

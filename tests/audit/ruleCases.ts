@@ -520,6 +520,32 @@ export const ruleCases: readonly RuleCase[] = [
     rows: recipe([null], ["Cost", { error: "#REF!" }]),
     cells: [],
   },
+  {
+    rule: "error-in-an-amount",
+    what: "a workbook calculated where our functions are not known, told once",
+    rows: recipe(
+      ["Freezing point (°C)", formula("RIME.FREEZINGPOINT(A2:A3,B2:B3)", { error: "#NAME?" })],
+      ["Depression (K)", formula("RIME.DEPRESSION(A2:A3,B2:B3)", { error: "#NAME?" })],
+    ),
+    cells: ["B4"],
+  },
+  {
+    rule: "stale-value",
+    what: "a workbook calculated where our functions are not known, which F9 does not mend",
+    rows: recipe(
+      ["Freezing point (°C)", formula("RIME.FREEZINGPOINT(A2:A3,B2:B3)", { error: "#NAME?" })],
+      ["Twice that", formula("B4*2", { error: "#NAME?" })],
+    ),
+    fresh: { B4: -2.5, B5: -5 },
+    cells: [],
+  },
+  {
+    rule: "stale-value",
+    what: "#NAME? where all functions were known",
+    rows: recipe(["Fructose", formula("B3*2", { error: "#NAME?" })]),
+    fresh: { B4: 300 },
+    cells: ["B4"],
+  },
   // ingredient-twice
   { rule: "ingredient-twice", what: "a row copied", rows: recipe(["sucrose", 150]), cells: ["A4"] },
   {

@@ -7,6 +7,7 @@ import { referencesOf } from "../../workbook/references";
 import { rounded } from "../effect";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { labelledAnswers, type LabelledAnswer } from "../labelledAnswers";
+import { isNotKnownThere, notKnownThere } from "../notKnownThere";
 import { isPartLabel } from "../statedParts";
 import { resultRole } from "../statedResults";
 import type { Rule } from "../rule";
@@ -62,8 +63,10 @@ const fewRecipes = ({ blocks }: AuditContext): readonly RecipeBlock[] =>
 const isResult = (label: string): boolean => resultRole(label) !== null || isPartLabel(label);
 
 function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
-  const value = sheet.cellAt(row, column)?.value;
+  const cell = sheet.cellAt(row, column);
+  const value = cell?.value;
   if (typeof value !== "object" || value === null || readsError(sheet, row, column)) return [];
+  if (isNotKnownThere(cell)) return [];
   return [
     findingAt(
       identity,
@@ -78,11 +81,23 @@ function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[]
   ];
 }
 
+/** A workbook that went through a program without our functions shows all of them so: told once a sheet. */
+const calculatedElsewhere = ({ workbook }: AuditContext): Finding[] =>
+  [...notKnownThere(workbook)].map(([sheet, places]) => {
+    const [first = { row: 0, column: 0 }] = places;
+    return findingAt(identity, sheet, first, {
+      message: `Rimeline's functions show #NAME? on this sheet (first in ${cellName(first.row, first.column)}, cells: ${places.length}): it was last calculated where Rimeline is not installed.`,
+      effect: { quantity: "answers", from: 0, to: places.length, unit: "" },
+      fix: "Open the workbook where Rimeline is installed, let it calculate, and save it.",
+    });
+  });
+
 export const errorValue: Rule = {
   ...identity,
   title: "An amount or a result is an error",
   find: (context) => [
     ...context.blocks.flatMap((block) => findIn(context, block)),
     ...labelledAnswers(context.workbook, fewRecipes(context), isResult).flatMap(resultFinding),
+    ...calculatedElsewhere(context),
   ],
 };

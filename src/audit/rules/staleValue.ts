@@ -6,6 +6,7 @@ import { mixEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn } from "../mix";
+import { isUnknownName, notKnownThere } from "../notKnownThere";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { isSameValue, shortValue } from "../sameValue";
@@ -24,11 +25,14 @@ const isNewError = (stored: WorkbookValue, fresh: WorkbookValue): boolean =>
   typeof fresh === "object" && fresh !== null && typeof stored !== "object";
 
 function staleCells({ recalculated, workbook }: AuditContext): Stale[] {
+  // Told as what it is, by the rule on errors: F9 does not help there.
+  const wasElsewhere = notKnownThere(workbook).size > 0;
   return (recalculated?.calculated ?? []).flatMap((cell) => {
     const sheet = workbook.sheets[cell.sheet];
     const fresh = recalculated?.valueAt(cell.sheet, cell.row, cell.column);
     if (sheet === undefined || fresh === undefined) return [];
     const stored = sheet.cellAt(cell.row, cell.column)?.value ?? null;
+    if (wasElsewhere && isUnknownName(stored)) return [];
     return isSameValue(stored, fresh) || isNewError(stored, fresh)
       ? []
       : [{ cell, sheet, stored, fresh }];

@@ -165,6 +165,10 @@ export const resultFindings: Readonly<Record<string, string>> = {
   "value of {cell}": "Wert von {cell}",
   "Recalculate the workbook (F9, or Ctrl+Alt+F9 for every formula) and save it.":
     "Die Mappe neu berechnen (F9, für alle Formeln Strg+Alt+F9) und speichern.",
+  "Rimeline's functions show #NAME? on this sheet (first in {cell}, cells: {count}): it was last calculated where Rimeline is not installed.":
+    "Rimelines Funktionen zeigen auf diesem Blatt #NAME? (zuerst in {cell}, Zellen: {count}): Es wurde zuletzt dort berechnet, wo Rimeline nicht installiert ist.",
+  "Open the workbook where Rimeline is installed, let it calculate, and save it.":
+    "Die Mappe dort öffnen, wo Rimeline installiert ist, rechnen lassen und speichern.",
   "{count} formulas of this sheet were stored without a result, the first in {cell}: they count as blank here.":
     "{count} Formeln dieses Blattes sind ohne Ergebnis gespeichert, die erste in {cell}: Hier gelten sie als leer.",
   "Open the workbook in a spreadsheet, let it calculate, and save it.":
