@@ -1,7 +1,17 @@
+import type { CellRange } from "../../src/workbook/model";
+
 /** Where a range lies; what a range has to load to be one. */
 export const EXTENT_PROPERTIES = "address,rowIndex,columnIndex,rowCount,columnCount";
 
 type Extent = Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">;
+
+/** A loaded range's rows and columns, as the model has them. */
+export const cellRange = ({ rowIndex, columnIndex, rowCount, columnCount }: Extent): CellRange => ({
+  top: rowIndex,
+  left: columnIndex,
+  bottom: rowIndex + rowCount - 1,
+  right: columnIndex + columnCount - 1,
+});
 
 const contains = (outer: Extent, row: number, column: number): boolean =>
   row >= outer.rowIndex &&

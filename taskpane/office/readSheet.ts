@@ -1,9 +1,15 @@
 import { sheetFromRows, type ShortCell } from "../../src/workbook/sheetFromRows";
-import type { WorkbookSheet, WorkbookTable, WorkbookValue } from "../../src/workbook/model";
+import type {
+  CellRange,
+  WorkbookSheet,
+  WorkbookTable,
+  WorkbookValue,
+} from "../../src/workbook/model";
 import { EXTENT_PROPERTIES } from "./blockAround";
 import { goOnUnless } from "./cancelled";
 import { hiddenLines } from "./hiddenLines";
 import { loadedRows } from "./loadedRows";
+import { askFilter } from "./setFilters";
 
 const CELLS_AT_ONCE = 40000; // about 2 MB of values, formulas and formats
 
@@ -59,31 +65,41 @@ async function cellRows(
   return rows;
 }
 
+interface FilteredTable extends WorkbookTable {
+  readonly filtered: readonly CellRange[];
+}
+
 /** A sheet of the live workbook as the model has it. Merged cells are not asked for: that would clear undo. */
 export async function readSheet(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
-  tables: readonly WorkbookTable[],
+  tables: readonly FilteredTable[],
   options: SheetOptions,
 ): Promise<WorkbookSheet> {
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load(EXTENT_PROPERTIES);
+  const filter = askFilter(sheet);
   await context.sync();
   const hidden = (sheet.visibility as string) !== "Visible";
   if (used.isNullObject) return sheetFromRows(sheet.name, [], { hidden, tables });
   const rows = await cellRows(context, sheet, used, options);
-  const headed = tables.map((table) => ({ ...table, columns: headersOf(rows, table) }));
+  const headed = tables.map(({ name, range, hasTotals }) => ({
+    ...{ name, range, hasTotals },
+    columns: headersOf(rows, range),
+  }));
   if (options.mostRows !== undefined)
     return sheetFromRows(sheet.name, rows, { hidden, tables: headed });
+  const ownFilter = filter();
   return sheetFromRows(sheet.name, rows, {
     hidden,
     tables: headed,
+    ...(ownFilter && { filtered: [...ownFilter, ...tables.flatMap(({ filtered }) => filtered)] }),
     hiddenRows: await hiddenLines(context, sheet, used, "row"),
     hiddenColumns: await hiddenLines(context, sheet, used, "column"),
   });
 }
 
-function headersOf(rows: readonly (readonly ShortCell[])[], { range }: WorkbookTable): string[] {
+function headersOf(rows: readonly (readonly ShortCell[])[], range: CellRange): string[] {
   const headers: string[] = [];
   for (let column = range.left; column <= range.right; column += 1) {
     const cell = rows[range.top]?.[column];

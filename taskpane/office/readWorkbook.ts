@@ -1,12 +1,20 @@
-import type { DefinedName, Workbook, WorkbookSheet, WorkbookTable } from "../../src/workbook/model";
+import type {
+  CellRange,
+  DefinedName,
+  Workbook,
+  WorkbookSheet,
+  WorkbookTable,
+} from "../../src/workbook/model";
 import { eachCell } from "../../src/workbook/eachCell";
 import type { ReadingOptions } from "../host";
-import { EXTENT_PROPERTIES } from "./blockAround";
+import { EXTENT_PROPERTIES, cellRange } from "./blockAround";
 import { goOnUnless } from "./cancelled";
 import { readSheet } from "./readSheet";
+import { askFilter } from "./setFilters";
 
 interface LoadedTable extends WorkbookTable {
   readonly sheet: string;
+  readonly filtered: readonly CellRange[];
 }
 
 async function readTables(context: Excel.RequestContext): Promise<readonly LoadedTable[]> {
@@ -17,20 +25,16 @@ async function readTables(context: Excel.RequestContext): Promise<readonly Loade
     const [range, { worksheet }] = [table.getRange(), table];
     range.load(EXTENT_PROPERTIES);
     worksheet.load("name");
-    return { table, range, worksheet };
+    return { table, range, worksheet, filter: askFilter(table) };
   });
   await context.sync();
-  return loading.map(({ table, range, worksheet }) => ({
+  return loading.map(({ table, range, worksheet, filter }) => ({
     sheet: worksheet.name,
     name: table.name,
-    range: {
-      top: range.rowIndex,
-      left: range.columnIndex,
-      bottom: range.rowIndex + range.rowCount - 1,
-      right: range.columnIndex + range.columnCount - 1,
-    },
+    range: cellRange(range),
     columns: [],
     hasTotals: table.showTotals,
+    filtered: filter() ?? [],
   }));
 }
 

@@ -23,6 +23,8 @@ export interface FakeBook {
     showTotals: boolean;
   }[];
   readonly hiddenRows?: Readonly<Record<string, readonly number[]>>;
+  /** Where a sheet, or a table by its name, has filter buttons, and whether one has a condition. */
+  readonly filters?: Readonly<Record<string, { address: string; isDataFiltered: boolean }>>;
   readonly hiddenSheets?: readonly string[];
   readonly names?: readonly { name: string; formula: string }[];
   readonly calculationMode?: string;
@@ -165,6 +167,22 @@ export function fakeExcel(book: FakeBook) {
       );
     };
 
+    const makeFilter = (of: () => string, sheet: () => string): any => {
+      const filter = () => book.filters?.[of()];
+      return loadable(
+        queue,
+        () => ({ isDataFiltered: filter()?.isDataFiltered ?? false }),
+        {
+          getRangeOrNullObject: () =>
+            makeRange(() => {
+              const address = filter()?.address;
+              return address === undefined ? null : { sheet: sheet(), address };
+            }),
+        },
+        ["AutoFilter", note],
+      );
+    };
+
     const makeSheet = (name: () => string): any =>
       loadable(
         queue,
@@ -188,6 +206,9 @@ export function fakeExcel(book: FakeBook) {
             }),
           get shapes() {
             return shapes;
+          },
+          get autoFilter() {
+            return makeFilter(name, name);
           },
         },
         ["Worksheet", note],
@@ -239,6 +260,10 @@ export function fakeExcel(book: FakeBook) {
             {
               getRange: () => makeRange(() => ({ sheet: table.sheet, address: table.address })),
               worksheet: makeSheet(() => table.sheet),
+              autoFilter: makeFilter(
+                () => table.name,
+                () => table.sheet,
+              ),
             },
             ["Table", note],
           );
