@@ -2,6 +2,7 @@ import type { ShortCell } from "../../src/workbook/sheetFromRows";
 import type { Rows } from "./bookOf";
 import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
+import { alcoholCases } from "./alcoholCases";
 import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
 import { mixtureCases } from "./mixtureCases";
@@ -67,6 +68,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...totalCases,
   ...unitCases,
   ...classCases,
+  ...alcoholCases,
   // stale-value
   {
     rule: "stale-value",

@@ -9,7 +9,7 @@ const REACH_LEFT = 2;
 const REACH_RIGHT = 12;
 
 /** Labels among ingredients that say something of one: no ingredients themselves. */
-const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles"]);
+const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles", "abv", "ethanol"]);
 
 /** Labels that end a list of ingredients, since what follows are answers. */
 const ANSWER_ROLES = new Set<Role>([

@@ -1,88 +1,70 @@
 import { cellName } from "../../workbook/address";
-import { NAMESPACE } from "../../worksheet/namespace";
-import { componentPer100, numberFrom } from "../answers";
-import { formulaEdit, numberEdit } from "../cellEdit";
+import { alcoholByVolume, type ByVolume } from "../alcohol/alcoholByVolume";
+import { alcoholSums, type SumByVolume } from "../alcohol/alcoholSums";
+import { byMassEdits } from "../alcohol/byMassEdits";
+import { componentPer100 } from "../answers";
+import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
-import type { CellEdit, Finding } from "../finding";
+import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { misreadingOf } from "../misreadParts";
 import type { Mix } from "../mix";
-import { amountOf } from "../recipes/amountOf";
-import type { Role } from "../recipes/headerRole";
-import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { statedParts, type StatedPart } from "../statedParts";
 
 const identity = { id: "abv-as-mass", severity: "error" } as const;
 
-const columnOf = (block: RecipeBlock, role: Role) =>
-  [...block.roles].find(([, one]) => one === role)?.[0];
+const isDrink = (item: string, { ownIngredients }: Mix): boolean =>
+  (componentPer100(item, "ethanol", ownIngredients) ?? 0) > 1;
 
-const numberAt = (block: RecipeBlock, row: number, column: number | undefined): number | null => {
-  const value = column === undefined ? null : block.sheet.cellAt(row, column)?.value;
-  return typeof value === "number" ? value : null;
-};
-
-/** Typed grams are put right; a formula gets the function that turns a strength by volume into one by mass. */
-function editsOf(
-  { sheet }: RecipeBlock,
-  place: Place,
-  abvColumn: number | undefined,
-  rightGrams: number,
-): readonly CellEdit[] {
-  const cell = sheet.cellAt(place.row, place.column);
-  if (cell?.formula === undefined) return numberEdit(sheet, place, rounded(rightGrams, 2));
-  const abv = cellName(place.row, abvColumn ?? 0).replace(/(\d+)/, "\\$?$1");
-  const share = new RegExp(`\\$?${abv}\\s*(/\\s*100|%|\\*\\s*0\\.01)(?![\\w.])`, "i");
-  const strength = sheet.cellAt(place.row, abvColumn ?? 0)?.value;
-  const fraction = numberFrom("ABVTOMASSFRACTION", strength);
-  const gives = (typeof cell.value === "number" ? cell.value : 0) * (fraction ?? 0);
-  const expected = (rightGrams * (typeof strength === "number" ? strength : 0)) / 100;
-  // In a liqueur the sugar makes the same strength a smaller share: there a person decides.
-  if (!share.test(cell.formula) || Math.abs(gives / expected - 1) > 0.02) return [];
-  const called = `${NAMESPACE}.ABVTOMASSFRACTION(${cellName(place.row, abvColumn ?? 0)})`;
-  return formulaEdit(sheet, place, cell.formula.replace(share, called));
-}
-
-function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
-  const [abvColumn, ethanolColumn] = [columnOf(block, "abv"), columnOf(block, "ethanol")];
-  const written = numberAt(block, name.row, abvColumn);
-  const ethanol = numberAt(block, name.row, ethanolColumn);
-  const [recipe] = block.recipes;
-  const grams = recipe === undefined ? null : amountOf(block, recipe, name).grams;
-  if (
-    written === null ||
-    ethanol === null ||
-    !grams ||
-    recipe === undefined ||
-    ethanolColumn === undefined
-  )
-    return null;
-  const abvPercent = written <= 1 ? written * 100 : written; // a share shown in percent
-  const right = componentPer100(name.item, "ethanol", block.ownIngredients);
-  const byVolume = Math.abs(ethanol / (grams * abvPercent * 0.01) - 1) < 0.005;
-  if (right === null || right < 1 || !byVolume) return null;
-  const rightGrams = (grams * right) / 100;
-  if (ethanol < rightGrams * 1.05) return null;
+/** In a mix what its freezing point would be with so much more alcohol, else the grams themselves. */
+function effectOf(context: AuditContext, { drink, line, stated, right }: ByVolume): Effect | null {
+  const unit = line.says === "share" ? "%" : "g";
+  const quantity = line.says === "water" ? "water" : "ethanol";
+  const plain = { quantity, from: rounded(stated, 2), to: rounded(right, 2), unit };
+  const { block, ingredient } = drink;
+  const recipe = block?.recipes[0];
+  if (block === null || ingredient === null || recipe === undefined || line.says !== "mass")
+    return plain;
   const meant = context.mixOf(block, recipe);
+  if (meant.items.every((item) => isDrink(item, meant))) return plain; // a list of drinks is no mix
+  const extra = Math.max(0, stated - right);
   const mistaken = {
     ...meant,
     items: [...meant.items, "ethanol"],
-    grams: [...meant.grams, ethanol - rightGrams],
+    grams: [...meant.grams, extra],
   };
-  return findingAt(
-    identity,
-    block.sheet,
-    { row: name.row, column: ethanolColumn },
-    {
-      message: `The alcohol in ${name.item} is taken as ${rounded(abvPercent, 1)} % of its mass, but that is its share by volume: ${rounded(right, 1)} % by mass.`,
-      effect: mixEffect(mistaken, meant),
-      fix: `Use ${rounded(rightGrams, 2)} g of ethanol.`,
-      edits: editsOf(block, { row: name.row, column: ethanolColumn }, abvColumn, rightGrams),
-    },
-  );
+  return mixEffect(mistaken, meant) ?? plain;
 }
+
+function messageOf(found: ByVolume): string {
+  const { drink, line, abvPercent, massPercent, mL, right, stated } = found;
+  const name = drink.name === "" ? cellName(found.row, found.column) : drink.name;
+  const [abv, mass] = [rounded(abvPercent, 1), rounded(massPercent, 1)];
+  if (mL !== null)
+    return `The alcohol in ${name} is taken as ${rounded(stated, 1)} g, which are its millilitres: ${rounded(mL, 1)} mL at ${abv} % vol hold ${rounded(right, 1)} g.`;
+  if (line.says === "share")
+    return `"${line.label}" of ${name} is its strength by volume, ${abv} %: by mass it is ${mass} %.`;
+  if (line.says === "water")
+    return `The water in ${name} is what its strength by volume, ${abv} %, leaves of its mass: by mass its alcohol is ${mass} %.`;
+  return `The alcohol in ${name} is taken as ${abv} % of its mass, but that is its share by volume: ${mass} % by mass.`;
+}
+
+function fixOf({ line, right, factor }: ByVolume): string {
+  if (line.says === "mass") return `Use ${rounded(right, 2)} g of ethanol.`;
+  return line.says === "water"
+    ? `Use ${rounded(right, 2)} g.`
+    : `Enter ${rounded(right / factor, 2)}.`;
+}
+
+const finding = (context: AuditContext, found: ByVolume): Finding =>
+  findingAt(identity, found.line.sheet, found, {
+    message: messageOf(found),
+    effect: effectOf(context, found),
+    fix: fixOf(found),
+    edits: byMassEdits(found),
+  });
 
 /** The alcohol of a recipe, summed up from strengths by volume. */
 function partFinding(stated: StatedPart): Finding[] {
@@ -102,15 +84,34 @@ function partFinding(stated: StatedPart): Finding[] {
   ];
 }
 
+function sumFinding({ line, row, column, stated, right }: SumByVolume): Finding {
+  const [from, to] = [rounded(stated, 1), rounded(right, 1)];
+  return findingAt(
+    identity,
+    line.sheet,
+    { row, column },
+    {
+      message: `"${line.label}" takes the strength by volume as a share of the mass: it is ${from}, by mass ${to}.`,
+      effect: { quantity: "ethanol", from, to, unit: line.says === "share" ? "%" : "g" },
+      fix: "Turn each strength into a share of the mass first, with RIME.ABVTOMASSFRACTION.",
+    },
+  );
+}
+
 const total = ({ grams }: Mix): number => grams.reduce((sum, one) => sum + one, 0);
 
 export const abvAsMass: Rule = {
   ...identity,
   title: "Alcohol by volume is used as a share of the mass",
-  find: (context) => [
-    ...context.blocks
-      .filter(({ layout }) => layout === "down")
-      .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
-    ...statedParts(context).flatMap(partFinding),
-  ],
+  find: (context) => {
+    const lines = alcoholByVolume(context).map((found) => finding(context, found));
+    const parts = statedParts(context).flatMap(partFinding);
+    const sums = alcoholSums(context).map(sumFinding);
+    const byCell = new Map<string, Finding>();
+    for (const one of [...lines, ...parts, ...sums]) {
+      const key = `${one.sheet}!${one.cell}`;
+      if (!byCell.has(key)) byCell.set(key, one);
+    }
+    return [...byCell.values()];
+  },
 };

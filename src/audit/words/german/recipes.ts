@@ -162,6 +162,14 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "{cell}, „{label}“, ist {value} ohne Einheit: Angenommen werden Gramm.",
   "Write g or kg beside it or in its label.":
     "g oder kg daneben oder in die Beschriftung schreiben.",
+  "The alcohol in {name} is taken as {stated} g, which are its millilitres: {mL} mL at {abv} % vol hold {right} g.":
+    "Der Alkohol in {name} ist mit {stated} g angesetzt, das sind seine Milliliter: {mL} ml zu {abv} % vol enthalten {right} g.",
+  '"{label}" of {name} is its strength by volume, {abv} %: by mass it is {right} %.':
+    "„{label}“ von {name} ist die Stärke nach Volumen, {abv} %: Nach der Masse sind es {right} %.",
+  "The water in {name} is what its strength by volume, {abv} %, leaves of its mass: by mass its alcohol is {right} %.":
+    "Das Wasser in {name} ist, was die Stärke nach Volumen, {abv} %, von der Masse übrig lässt: Nach der Masse hat es {right} % Alkohol.",
+  "Turn each strength into a share of the mass first, with RIME.ABVTOMASSFRACTION.":
+    "Erst jede Stärke mit RIME.ABVTOMASSFRACTION in einen Anteil an der Masse umrechnen.",
   "Use {grams} g of ethanol.": "{grams} g Ethanol nehmen.",
   '"{label}" takes the strength by volume as a share of the mass: it is {stated}, by mass {right}.':
     "„{label}“ nimmt die Stärke nach Volumen als Anteil der Masse: Es sind {stated}, nach Masse {right}.",
