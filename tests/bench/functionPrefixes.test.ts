@@ -10,9 +10,20 @@ describe("Function names on their way into a file", () => {
     ["SORT(FILTER(A1:A9,B1:B9>0))", "_xlfn._xlws.SORT(_xlfn._xlws.FILTER(A1:A9,B1:B9>0))"],
     ['"FILTER("&RIME.MOLES("sucrose",1)', '"FILTER("&_xldudf_RIME_MOLES("sucrose",1)'],
     ["'RIME.MOLES(x)'!A1+ABS(-1)", "'RIME.MOLES(x)'!A1+ABS(-1)"],
-    ["STDEV.S(A1:A9)", "STDEV.S(A1:A9)"],
+    ["STDEV.S(A1:A9)/STDEV(A1:A9)", "_xlfn.STDEV.S(A1:A9)/STDEV(A1:A9)"],
+    ["NETWORKDAYS.INTL(A1,A2)", "NETWORKDAYS.INTL(A1,A2)"],
   ])("%s", (typed, stored) => {
     expect(withFileFunctionNames(typed)).toBe(stored);
+  });
+
+  // LibreOffice Calc 7.4 writes these so, and knows none of them without the mark.
+  test.each(
+    `AGGREGATE BETA.DIST BINOM.DIST CHISQ.TEST CONFIDENCE.NORM COVARIANCE.S ERF.PRECISE EXPON.DIST F.DIST.RT
+    FORECAST.LINEAR GAMMA GAUSS HYPGEOM.DIST LOGNORM.INV MODE.SNGL NORM.DIST NORM.S.INV PERCENTILE.EXC
+    PERCENTILE.INC PERCENTRANK.INC PERMUTATIONA PHI POISSON.DIST QUARTILE.INC RANK.EQ STDEV.P T.DIST.2T T.TEST
+    VAR.P VAR.S WEIBULL.DIST Z.TEST`.split(/\s+/),
+  )("%s is one of the newer functions", (name) => {
+    expect(withFileFunctionNames(`${name}(1)`)).toBe(`_xlfn.${name}(1)`);
   });
 
   test("a newer function of the sheet comes back as it was typed", () => {

@@ -146,7 +146,7 @@ describeInBrowser("The bench in Chromium", () => {
 
   test("an own workbook is opened, and its formulas of ours are calculated", async () => {
     const { page } = bench;
-    const { bytes } = await bookToXlsx({
+    const bytes = await bookToXlsx({
       name: "x",
       names: [],
       sheets: [
@@ -193,7 +193,7 @@ describeInBrowser("The bench in Chromium", () => {
 
   test("a workbook dropped on the page is opened", async () => {
     const { page } = bench;
-    const { bytes } = await bookToXlsx({ ...demoBook, name: "x" });
+    const bytes = await bookToXlsx({ ...demoBook, name: "x" });
     const dropped = await page.evaluateHandle((base64) => {
       const data = new DataTransfer();
       const content = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));

@@ -131,7 +131,7 @@ describeInBrowser("the larder beside an opened workbook", () => {
   let bench: PaneBench;
   beforeAll(async () => {
     bench = await openPaneBench();
-    const { bytes } = await ownBook();
+    const bytes = await ownBook();
     await bench.page.setInputFiles("#open-file", {
       name: "Rhubarb.xlsx",
       mimeType: "",

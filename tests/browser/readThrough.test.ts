@@ -38,7 +38,7 @@ describeInBrowser("the read-through of an opened workbook", () => {
   beforeAll(async () => {
     bench = await openPaneBench();
     bench.page.setDefaultTimeout(15_000);
-    const { bytes } = await seededBook();
+    const bytes = await seededBook();
     await bench.page.setInputFiles("#open-file", {
       name: "Summer.xlsx",
       mimeType: "",

@@ -11,7 +11,7 @@ export async function openFile(
   name: string,
   sheets: readonly BookSheet[],
 ): Promise<void> {
-  const { bytes } = await bookToXlsx({ name, names: [], sheets: [...sheets] });
+  const bytes = await bookToXlsx({ name, names: [], sheets: [...sheets] });
   const buffer = Buffer.from(bytes);
   await page.setInputFiles("#open-file", { name: `${name}.xlsx`, mimeType: "", buffer });
   await page.waitForFunction(

@@ -40,9 +40,9 @@ export function bookFiles(
     const snapshot = api.getActiveWorkbook()?.save();
     if (snapshot === undefined) return [];
     const { bookToXlsx } = await import("../xlsx/bookToXlsx");
-    const { bytes, notes } = await bookToXlsx(gridToBook(grid, snapshot));
+    const bytes = await bookToXlsx(gridToBook(grid, snapshot));
     downloadXlsx(`${snapshot.name} copy.xlsx`, bytes);
-    return notes;
+    return [];
   };
   return { show, openFile, saveCopy };
 }

@@ -7,8 +7,8 @@ import {
 } from "@cj-tech-master/excelts";
 import { rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
-import { splitSheet } from "../address";
 import { isErrorValue, type Book, type BookCell, type BookSheet, type CellLook } from "../book";
+import { withDefinedNames } from "./definedNames";
 import { markDynamicArrays } from "./dynamicArrays";
 import { callsOurs, withFileFunctionNames } from "./functionPrefixes";
 
@@ -16,13 +16,8 @@ const PX_PER_CHARACTER = 7; // of the default font's widest digit, with 5 px of 
 const PADDING_PX = 5;
 const POINTS_PER_PX = 0.75;
 const FILE_ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "#NUM!"];
+const WINDOW = [0, 0, 24_000, 14_000] as const; // in twentieths of a point
 const TABLE_STYLE = { theme: "TableStyleLight1", showRowStripes: true } as const;
-
-/** A written workbook, and sentences about what the file could not take. */
-export interface WrittenBook {
-  readonly bytes: Uint8Array;
-  readonly notes: readonly string[];
-}
 
 const colour = (hex: string): { argb: string } => ({
   argb: `FF${hex.replace("#", "").toUpperCase()}`,
@@ -47,9 +42,13 @@ function styleOf(look: CellLook): Partial<Style> {
   };
 }
 
+/** "_x0041_" would come back as "A": the file format keeps such texts by marking their first sign (ECMA-376 22.4.2.4). */
+const keptText = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_");
+
 /** The value as the file can hold it: errors it does not know become #VALUE!. */
 function storedValue({ value }: BookCell): string | number | boolean | CellErrorValue | undefined {
   if (value === null) return undefined;
+  if (typeof value === "string") return keptText(value);
   if (!isErrorValue(value)) return value;
   const error = FILE_ERRORS.includes(value.error) ? value.error : "#VALUE!";
   return { error: error as CellErrorValue["error"] };
@@ -110,27 +109,25 @@ function writeSheet(workbook: Workbook, sheet: BookSheet): void {
   for (const range of sheet.merged) target.mergeCells(rangeName(range));
 }
 
-/** Names of cells are written; the writer has no way to put down the name of a formula or a constant. */
-function writeNames(workbook: Workbook, book: Book): readonly string[] {
-  const notes: string[] = [];
-  for (const { name, refersTo } of book.names) {
-    if (splitSheet(refersTo).sheet === null) {
-      notes.push(`The name ${name} stands for "${refersTo}" and not for cells; it was not saved.`);
-    } else workbook.definedNames.add(refersTo, name);
-  }
-  return notes;
+/** The sheet that is shown first: a hidden one cannot be. */
+function showFirst(workbook: Workbook, { sheets }: Book): void {
+  const activeTab = Math.max(
+    0,
+    sheets.findIndex(({ hidden }) => !hidden),
+  );
+  const [x, y, width, height] = WINDOW;
+  workbook.views = [{ x, y, width, height, firstSheet: 0, activeTab, visibility: "visible" }];
 }
 
 /**
  * A book as an .xlsx file: values, formulas with their last results, number formats, looks, widths, merged
- * and hidden cells, tables, names of cells. Formulas of ours are stored as Excel stores an add-in's, and
- * spill there too.
+ * and hidden cells, tables, names. Formulas of ours are stored as Excel stores an add-in's, and spill there too.
  */
-export async function bookToXlsx(book: Book): Promise<WrittenBook> {
+export async function bookToXlsx(book: Book): Promise<Uint8Array> {
   const workbook = new Workbook();
   workbook.calcProperties.fullCalcOnLoad = true; // Excel computes anew with its own engine
   for (const sheet of book.sheets) writeSheet(workbook, sheet);
-  const notes = writeNames(workbook, book);
+  showFirst(workbook, book);
   const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
-  return { bytes: markDynamicArrays(bytes), notes };
+  return markDynamicArrays(withDefinedNames(bytes, book));
 }

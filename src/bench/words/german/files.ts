@@ -7,8 +7,6 @@ export const fileSentences: Readonly<Record<string, string>> = {
   "The bench could not start: {reason}": "Die Werkbank konnte nicht starten: {reason}",
   "The table {name} could not be kept as a table; its cells are there.":
     "Die Tabelle {name} blieb nicht als Tabelle erhalten; ihre Zellen sind da.",
-  'The name {name} stands for "{refersTo}" and not for cells; it was not saved.':
-    "Der Name {name} steht für „{refersTo}“ und nicht für Zellen; er wurde nicht gespeichert.",
   "Not carried over: {losses}. Your file itself is unchanged.":
     "Nicht übernommen: {losses}. Ihre Datei selbst ist unverändert.",
   "pivot tables": "Pivottabellen",
