@@ -6,6 +6,7 @@
  *   npx tsx tests/benchmarks/auditCorpus.ts                          the tables
  *   npx tsx tests/benchmarks/auditCorpus.ts --misses --rule <id>     each miss of the development layouts as one line
  *   npx tsx tests/benchmarks/auditCorpus.ts --count 96 --seed 7      more seeded mistakes, drawn otherwise
+ *   npx tsx tests/benchmarks/auditCorpus.ts --layout <part of name>  in some of the development layouts only
  */
 import { parseArgs } from "node:util";
 import { layouts } from "../corpus/layouts";
@@ -18,6 +19,7 @@ const { values: asked } = parseArgs({
   options: {
     misses: { type: "boolean", default: false },
     rule: { type: "string" },
+    layout: { type: "string", default: "" },
     count: { type: "string", default: "24" },
     seed: { type: "string", default: "1" },
   },
@@ -63,7 +65,8 @@ function run(title: string, plan: Parameters<typeof scoreCorpus>[0]): Score {
 
 const only = mutations.filter(({ rule }) => onlyRule === undefined || rule === onlyRule);
 const plan = { count: Number(asked.count), cleanEach: 3, mutations: only };
-const development = run("Development layouts", { ...plan, layouts, seed });
+const chosen = layouts.filter(({ name }) => name.includes(asked.layout));
+const development = run("Development layouts", { ...plan, layouts: chosen, seed });
 if (showsMisses) {
   for (const { rule, line } of development.misses) {
     if (onlyRule === undefined || rule === onlyRule) console.log(line);

@@ -1,4 +1,15 @@
 import type { Layout } from "./kit";
+import { costing } from "./layouts/costing";
+import { drinks } from "./layouts/drinks";
+import { groups } from "./layouts/groups";
+import { groupsInGerman } from "./layouts/groupsInGerman";
+import { larders } from "./layouts/larders";
+import { lessons } from "./layouts/lessons";
+import { lessonsInGerman } from "./layouts/lessonsInGerman";
+import { logs } from "./layouts/logs";
+import { nutritions } from "./layouts/nutrition";
+import { tables } from "./layouts/tables";
+import { variations } from "./layouts/variations";
 import { classes } from "./layouts/classes";
 import { grids } from "./layouts/grids";
 import { lists } from "./layouts/lists";
