@@ -14,6 +14,7 @@ import { findingKey } from "./report/findingKey";
 import { recalculationSummary } from "./report/recalculationSummary";
 import type { Rule } from "./rule";
 import { rules } from "./rules";
+import { withoutConsequences } from "./withoutConsequences";
 
 export type { AuditReport, AuditSummary, ReportedRecipes } from "./report/auditReport";
 
@@ -58,7 +59,7 @@ export function reportOf(
   options: AuditOptions,
 ): AuditReport {
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
-  const findings = condense([...found].sort(compare))
+  const findings = condense([...withoutConsequences(workbook, found)].sort(compare))
     .sort(compare)
     .map((finding) => ({ ...finding, key: findingKey(sheets.get(finding.sheet), finding) }));
   const count = (wanted: Severity) => findings.filter(({ severity }) => severity === wanted).length;

@@ -152,6 +152,26 @@ export const ruleCases: readonly RuleCase[] = [
   },
   {
     rule: "unknown-ingredient",
+    what: "a name across that could head something else, first in the row and counted in the totals",
+    rows: [
+      ["Mix (g)", "stock no. 17", "Water", "Sucrose", "Total"],
+      ["A", 50, 600, 150, 800],
+      ["B", 40, 500, 160, 700],
+    ],
+    cells: ["B1"],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "pieces and the number in stock beside a row of recipes",
+    rows: [
+      ["Mix (g)", "In stock", "Water", "Sucrose", "Pieces", "Total"],
+      ["A", 50, 600, 150, 12, 750],
+      ["B", 40, 500, 160, 10, 660],
+    ],
+    cells: [],
+  },
+  {
+    rule: "unknown-ingredient",
     what: "the sticks and the box of a costing sheet",
     rows: recipe(["Wooden sticks", 12], ["Box", 1]),
     cells: [],

@@ -3,6 +3,7 @@ import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 import { itemName, unitOfNames } from "./namesAcross";
+import { namesInDisguise, type Headers } from "./namesInDisguise";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { isSummaryTitle } from "./summaryRow";
 import { titleOfRow } from "./titleOfRow";
@@ -21,12 +22,6 @@ function firstAmountRow(
     (column) => unitFromWord(textAt(sheet, header + 1, column)) !== null,
   );
   return units.length >= 2 && numeric(header + 2) >= 2 ? header + 2 : null;
-}
-
-interface Headers {
-  readonly names: readonly RecipeName[];
-  readonly totals: readonly number[];
-  readonly roles: ReadonlyMap<number, Role>;
 }
 
 /** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
@@ -75,6 +70,11 @@ function sortHeaders(
       if (role === "total") totals.push(column);
     }
   }
+  for (const column of namesInDisguise(context.sheet, first, { names, totals, roles })) {
+    roles.delete(column);
+    names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
+  }
+  names.sort((one, other) => one.column - other.column);
   return { names, totals, roles };
 }
 

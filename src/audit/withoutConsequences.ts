@@ -1,0 +1,70 @@
+import { parseRangeName } from "../workbook/address";
+import type { CellRange, Workbook } from "../workbook/model";
+import type { Finding } from "./finding";
+import { precedentsOf } from "./precedents";
+
+/** Names that a recipe function refuses: every result that reads one is an error. */
+const NAMES = [
+  "unknown-ingredient",
+  "ambiguous-ingredient",
+  "hydrate-not-stated",
+  "name-with-odd-letters",
+  "own-ingredients-refused",
+];
+/** Amounts that do not count as they are meant. */
+const AMOUNTS = ["number-as-text", "percent-and-fraction", "mass-units-mixed"];
+
+/**
+ * What may follow from what: a finding of a rule on the left goes where its formula reads a cell that has a finding
+ * of one on the right. There it is mended, and both are gone; one cause is told once, not in every row.
+ */
+const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
+  "error-in-an-amount": [...NAMES, ...AMOUNTS],
+  "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
+  "total-incomplete": ["number-as-text"],
+};
+
+const overlaps = (a: CellRange, b: CellRange): boolean =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
+
+interface Cause {
+  readonly rule: string;
+  readonly sheet: string;
+  readonly range: CellRange;
+}
+
+function causesAmong(findings: readonly Finding[]): readonly Cause[] {
+  const ids = new Set(Object.values(FOLLOWS_FROM).flat());
+  return findings.flatMap(({ rule, sheet, cell }) => {
+    const range = ids.has(rule) ? parseRangeName(cell) : null;
+    return range === null ? [] : [{ rule, sheet, range }];
+  });
+}
+
+/** A formula that lost what it read has a mistake of its own. */
+const BROKEN = /#REF!/;
+
+function follows(workbook: Workbook, finding: Finding, causes: readonly Cause[]): boolean {
+  const from = FOLLOWS_FROM[finding.rule] ?? [];
+  const able = causes.filter(({ rule }) => from.includes(rule));
+  const place = able.length === 0 ? null : parseRangeName(finding.cell);
+  const sheet = workbook.sheets.find(({ name }) => name === finding.sheet);
+  if (place === null || sheet === undefined) return false;
+  const { top: row, left: column } = place;
+  const formula = sheet.cellAt(row, column)?.formula;
+  if (formula === undefined || BROKEN.test(formula)) return false;
+  return precedentsOf(workbook, sheet, { row, column }).some(({ sheet: other, range }) =>
+    able.some((cause) => cause.sheet === other.name && overlaps(cause.range, range)),
+  );
+}
+
+/** Findings without those that only follow from another one. */
+export function withoutConsequences(
+  workbook: Workbook,
+  findings: readonly Finding[],
+): readonly Finding[] {
+  const causes = causesAmong(findings);
+  return causes.length === 0
+    ? findings
+    : findings.filter((finding) => !follows(workbook, finding, causes));
+}

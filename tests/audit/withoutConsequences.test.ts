@@ -1,0 +1,59 @@
+import { formula, type Rows } from "./bookOf";
+import { findingsOf, placesOf } from "./findingsOf";
+
+const POINT = "RIME.FREEZINGPOINT(A2:A4,B2:B4)";
+const withThird = (item: string, amount: number | string): Rows => [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 600],
+  ["Sucrose", 150],
+  [item, amount],
+  ["Total", formula("SUM(B2:B4)", typeof amount === "number" ? 750 + amount : 750)],
+];
+
+/** The rows with a stored result below. */
+const showing = (rows: Rows, value: Rows[number][number]): Rows => [
+  ...rows,
+  ["Freezing point (°C)", value],
+];
+
+const error = { value: { error: "#N/A" }, formula: POINT };
+
+test("an unknown ingredient is told, not that the result has no answer", () => {
+  const rows = showing(withThird("Moon dust", 50), error);
+  expect(placesOf(findingsOf(rows))).toEqual(["A4 unknown-ingredient"]);
+});
+
+test("an unknown ingredient above a row of recipes is told once, not in every row", () => {
+  const row = (name: string, at: number): Rows[number] => [
+    ...[name, 600, 150, 50],
+    { value: { error: "#N/A" }, formula: `RIME.FREEZINGPOINT($B$1:$D$1,B${at}:D${at})` },
+  ];
+  const rows: Rows = [
+    ["Mix (g)", "Water", "stock no. 17", "Sucrose", "Freezing point (°C)"],
+    row("A", 2),
+    row("B", 3),
+    row("C", 4),
+  ];
+  expect(placesOf(findingsOf(rows))).toEqual(["C1 unknown-ingredient"]);
+});
+
+test("an amount typed as text is told, not the sum that leaves it out", () => {
+  const rows = withThird("Fructose", "50 ");
+  expect(placesOf(findingsOf(rows))).toEqual(["B4 number-as-text"]);
+});
+
+test("a formula that is broken itself is told beside an unknown ingredient", () => {
+  const broken = { value: { error: "#REF!" }, formula: "RIME.FREEZINGPOINT(A2:A4,#REF!)" };
+  const rows = showing(withThird("Moon dust", 50), broken);
+  expect(placesOf(findingsOf(rows))).toEqual(["A4 unknown-ingredient", "B6 error-in-an-amount"]);
+});
+
+test("a result that does not read the mistake is told beside it", () => {
+  const rows = [
+    ...showing(withThird("Fructose", "50 "), -1.5),
+    ["Depression (K)", formula("RIME.DEPRESSION(A2:A3,B2:B3)*4", 6)],
+  ];
+  const places = placesOf(findingsOf(rows));
+  expect(places).toContain("B4 number-as-text");
+  expect(places.filter((place) => place.endsWith("result-differs")).length).toBeGreaterThan(0);
+});
