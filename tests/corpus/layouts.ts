@@ -33,4 +33,6 @@ export const layouts: readonly Layout[] = [
     ...pages,
     ...writtenOut,
   ],
+  ...[...lessons, ...lessonsInGerman, ...costing, ...groups, ...groupsInGerman, ...variations],
+  ...[...nutritions, ...larders, ...drinks, ...tables, ...logs],
 ];
