@@ -20,23 +20,36 @@ const MOST_LINES = 100;
 
 type Answer = HiddenSource["readBy"];
 
+/** Words by which formulas reach a hidden sheet: its own name, names that stand for its cells, its tables. */
+function wordsForHidden({ sheets, names }: AuditContext["workbook"]): string[] {
+  const hidden = sheets.filter((sheet) => sheet.hidden);
+  const sheetNames = hidden.map(({ name }) => `${name.toLowerCase()}!`);
+  const quotedNames = sheetNames.map((name) => name.replaceAll("'", "''").replace(/!$/, "'!"));
+  const addresses = [...sheetNames, ...quotedNames];
+  const standIns = names.filter(({ refersTo }) =>
+    addresses.some((address) => refersTo.toLowerCase().includes(address)),
+  );
+  const tables = hidden.flatMap((sheet) => sheet.tables);
+  return [...addresses, ...[...standIns, ...tables].map(({ name }) => name.toLowerCase())];
+}
+
 /** Formulas that name a hidden sheet: costs by its prices, an overview of its recipes. */
-function readersOfHidden({ sheets }: AuditContext["workbook"]): Answer[] {
-  const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name.toLowerCase());
+function readersOfHidden({ workbook }: AuditContext): Answer[] {
+  const words = wordsForHidden(workbook);
   const found: Answer[] = [];
-  for (const sheet of hidden.length === 0 ? [] : sheets) {
+  for (const sheet of words.length === 0 ? [] : workbook.sheets) {
     eachCell(sheet, (row, column, cell) => {
       const formula = (cell.sharedFormula ?? cell.formula)?.toLowerCase();
-      if (formula === undefined || !formula.includes("!") || found.length >= MOST_ANSWERS) return;
-      const isReading = hidden.some((name) => formula.includes(name.replaceAll("'", "''")));
-      if (isReading) found.push({ sheet, row, column });
+      if (formula === undefined || found.length >= MOST_ANSWERS) return;
+      if (words.some((word) => formula.includes(word))) found.push({ sheet, row, column });
     });
   }
   return found;
 }
 
 /** Stated results, totals and computed amounts that are themselves to be seen. */
-function answersOf({ workbook, results, blocks }: AuditContext): Answer[] {
+function answersOf(context: AuditContext): Answer[] {
+  const { results, blocks } = context;
   const ofBlocks = blocks.flatMap((block) => {
     const { sheet, layout, recipes, totals, names } = block;
     return recipes
@@ -51,7 +64,7 @@ function answersOf({ workbook, results, blocks }: AuditContext): Answer[] {
       ]);
   });
   const ofResults = results.map(({ sheet, row, column }) => ({ sheet, row, column }));
-  return [...ofResults, ...ofBlocks, ...readersOfHidden(workbook)]
+  return [...ofResults, ...ofBlocks, ...readersOfHidden(context)]
     .filter(({ sheet, row, column }) => sheet.cellAt(row, column)?.formula !== undefined)
     .filter(
       ({ sheet, row, column }) =>

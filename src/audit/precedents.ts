@@ -1,21 +1,15 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
 import type { Place } from "./recipes/recipeBlock";
-import { referencesOf } from "../workbook/references";
 import type { CellRange } from "../workbook/model";
-
-/** A range on its sheet that an answer is computed from, directly or through other formulas. */
-export interface Precedent {
-  readonly sheet: WorkbookSheet;
-  readonly range: CellRange;
-}
+import { rangesRead, type RangeRead } from "./rangesRead";
 
 /** Formula cells followed at most: enough for a recipe's working, bounded for a ledger's. */
 const MOST_FORMULAS = 400;
 
 /** Everything that a cell's formula reads, followed through the formulas it reads. */
-export function precedentsOf(workbook: Workbook, sheet: WorkbookSheet, place: Place): Precedent[] {
-  const sheets = new Map(workbook.sheets.map((one) => [one.name.toLowerCase(), one]));
-  const found: Precedent[] = [];
+export function precedentsOf(workbook: Workbook, sheet: WorkbookSheet, place: Place): RangeRead[] {
+  const read = rangesRead(workbook);
+  const found: RangeRead[] = [];
   const seen = new Set<string>();
   const queue: { sheet: WorkbookSheet; row: number; column: number }[] = [{ sheet, ...place }];
   for (
@@ -27,11 +21,9 @@ export function precedentsOf(workbook: Workbook, sheet: WorkbookSheet, place: Pl
     const formula = next.sheet.cellAt(next.row, next.column)?.formula;
     if (formula === undefined || seen.has(key)) continue;
     seen.add(key);
-    for (const { sheet: name, range } of referencesOf(formula)) {
-      const target = name === null ? next.sheet : sheets.get(name.toLowerCase());
-      if (target === undefined) continue;
-      found.push({ sheet: target, range });
-      queue.push(...formulaCells(target, range));
+    for (const block of read(next.sheet, formula)) {
+      found.push(block);
+      queue.push(...formulaCells(block.sheet, block.range));
     }
   }
   return found;

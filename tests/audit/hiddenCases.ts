@@ -24,6 +24,12 @@ const classRows: Rows = [
   ["Depression (K)", formula("1.86*SUM(C3:C4)/B2*1000", 0.744)],
 ];
 
+const MIX_TABLE = {
+  ...{ name: "Mix", range: { top: 0, left: 0, bottom: 3, right: 1 } },
+  ...{ columns: ["Ingredient", "Amount (g)"], hasTotals: false },
+};
+const GRAMS = { name: "Grams", refersTo: "Sheet1!$B$2:$B$4", sheet: null };
+
 /** True and false examples of the two rules about what is hidden. */
 export const hiddenCases: readonly RuleCase[] = [
   {
@@ -60,6 +66,69 @@ export const hiddenCases: readonly RuleCase[] = [
     rows: ROWS,
     cells: [],
     extras: { hiddenRows },
+  },
+  {
+    rule: "filtered-rows-in-sum",
+    what: "a total of a defined name over a row that a filter hides",
+    rows: withTotal("SUM(Grams)", 710),
+    cells: ["B5"],
+    extras: { hiddenRows, filtered: FILTER },
+    workbook: { names: [GRAMS] },
+  },
+  {
+    rule: "filtered-rows-in-sum",
+    what: "a total of a table's column over a row that a filter hides",
+    rows: withTotal("SUM(Mix[Amount (g)])", 710),
+    cells: ["B5"],
+    extras: { hiddenRows, filtered: FILTER, tables: [MIX_TABLE] },
+  },
+  {
+    rule: "filtered-rows-in-sum",
+    what: "a sum of a row's own cells of a filtered table",
+    rows: [...ROWS.slice(0, 4), ["Both", formula("SUM(Mix[@[Amount (g)]])", 710)]],
+    cells: [],
+    extras: { hiddenRows, filtered: FILTER, tables: [MIX_TABLE] },
+  },
+  {
+    rule: "filtered-rows-in-sum",
+    what: "a total on another sheet over a row that a filter hides",
+    rows: {
+      Sheet1: withTotal("SUBTOTAL(109,B2:B4)", 650),
+      Week: [["Mix (g)", formula("SUM(Sheet1!B2:B4)", 710)]],
+    },
+    cells: ["B1"],
+    extras: { hiddenRows, filtered: FILTER },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden sheet of prices that a cost reads by a defined name",
+    rows: {
+      Sheet1: [["Sugar, EUR/kg", 1.2]],
+      Mix: [...ROWS, ["Sugar (EUR)", formula("SugarPrice*B3/1000", 0.18)]],
+    },
+    cells: ["B1"],
+    extras: { hidden: true },
+    workbook: { names: [{ name: "SugarPrice", refersTo: "Sheet1!$B$1", sheet: null }] },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden sheet of prices that a cost looks up",
+    rows: {
+      Sheet1: [
+        ["Sucrose", 1.2],
+        ["Fructose", 4.8],
+      ],
+      Mix: [...ROWS, ["Sugar (EUR)", formula("VLOOKUP(A3,Sheet1!A1:B2,2,FALSE)*B3/1000", 0.18)]],
+    },
+    cells: ["A1:B2"],
+    extras: { hidden: true },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden sheet that nothing reads",
+    rows: { Sheet1: [["Sugar, EUR/kg", 1.2]], Mix: ROWS },
+    cells: [],
+    extras: { hidden: true },
   },
   {
     rule: "hidden-amount",

@@ -27,6 +27,8 @@ export interface CorpusSheet {
   readonly hiddenColumns: Set<number>;
   readonly tables: WorkbookTable[];
   readonly merged: CellRange[];
+  /** Blocks of which a filter hides rows, heading and all. */
+  readonly filtered: CellRange[];
   hidden: boolean;
 }
 
@@ -57,7 +59,7 @@ export const emptyBook = (): CorpusBook => ({
 
 export function addSheet(book: CorpusBook, name: string): CorpusSheet {
   const sheet: CorpusSheet = {
-    ...{ name, cells: [], tables: [], merged: [], hidden: false },
+    ...{ name, cells: [], tables: [], merged: [], filtered: [], hidden: false },
     ...{ hiddenRows: new Set<number>(), hiddenColumns: new Set<number>() },
   };
   book.sheets.push(sheet);

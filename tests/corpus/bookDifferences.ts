@@ -69,7 +69,9 @@ export function placesIn(one: WorkbookSheet, other: WorkbookSheet) {
   }));
 }
 
-const BESIDES = ["name", "hidden", "tables", "merged", "hiddenRows", "hiddenColumns"] as const;
+const BESIDES = [
+  ...(["name", "hidden", "tables", "merged", "hiddenRows", "hiddenColumns", "filtered"] as const),
+];
 
 function sheetDifferences(
   one: WorkbookSheet,
@@ -88,9 +90,14 @@ function sheetDifferences(
   ];
 }
 
+/** What names stand for is written with fixed addresses by some and by others not. */
 const namesOf = ({ names }: Workbook) =>
   names
-    .map(({ name, refersTo, sheet }) => ({ name, refersTo: plainFormula(refersTo, []), sheet }))
+    .map(({ name, refersTo, sheet }) => ({
+      name,
+      refersTo: plainFormula(refersTo, [])?.replaceAll("$", ""),
+      sheet,
+    }))
     .sort((a, b) => (a.name < b.name ? -1 : 1));
 
 /** What two workbooks hold differently; numbers may lie apart by a share of themselves. */

@@ -90,7 +90,10 @@ function matched([wanted, list]: readonly Block[]): Value {
 }
 
 /** The cells that a defined name or a table's column stands for. */
-function namedCells(book: CorpusBook, { name, column }: Extract<Term, { kind: "named" }>): Term {
+export function namedCells(
+  book: CorpusBook,
+  { name, column }: Extract<Term, { kind: "named" }>,
+): Term {
   const defined = book.names.find((each) => each.name.toUpperCase() === name);
   if (defined !== undefined) return parseFormula(defined.refersTo);
   const [sheet, table] = book.sheets.flatMap((each) =>
@@ -118,7 +121,6 @@ const builtIn: Readonly<Record<string, (parts: readonly Block[]) => Value>> = {
   "unary-": ([part]) => -num(single(part!)),
   "unary+": ([part]) => num(single(part!)),
   SUM: (parts) => sum(numbersIn(parts)),
-  SUBTOTAL: ([, ...parts]) => sum(numbersIn(parts)),
   SUMPRODUCT: product,
   AVERAGE: (parts) => divided(sum(numbersIn(parts)), numbersIn(parts).length),
   MIN: (parts) => Math.min(...numbersIn(parts)),
@@ -194,7 +196,21 @@ export function calculate(book: CorpusBook): (sheet: string, row: number, column
     );
   }
 
+  /** SUBTOTAL(109, …) and AGGREGATE(9, 5, …): the sum of the rows that are shown. */
+  const sumOfShown = (parts: readonly Term[], sheet: CorpusSheet): Value =>
+    sum(
+      parts.flatMap((part): readonly number[] => {
+        const cells = part.kind === "named" ? namedCells(book, part) : part;
+        if (cells.kind !== "cells") return numbersIn([blockOf(cells, sheet)]);
+        const { hiddenRows } = cells.sheet === null ? sheet : sheetNamed(book, cells.sheet);
+        const rows = blockOf(cells, sheet);
+        return numbersIn([rows.filter((_, index) => !hiddenRows.has(cells.from.row + index))]);
+      }),
+    );
+
   function called({ name, parts }: Extract<Term, { kind: "call" }>, sheet: CorpusSheet): Value {
+    if (name === "SUBTOTAL") return sumOfShown(parts.slice(1), sheet);
+    if (name === "AGGREGATE") return sumOfShown(parts.slice(2), sheet);
     const blocks = parts.map((part) => blockOf(part, sheet));
     if (name.startsWith("RIME.")) return ours(name, blocks);
     if (/^[=<>]/.test(name)) return compared(name, single(blocks[0]!), single(blocks[1]!));

@@ -40,6 +40,7 @@ function contentsOf(books: readonly Workbook[]) {
   return {
     ...counts,
     tables: some(({ tables }) => tables.length),
+    filters: some(({ filtered = [] }) => filtered.length),
     hidden: some(
       ({ hidden, hiddenRows, hiddenColumns }) =>
         Number(hidden) + hiddenRows.size + hiddenColumns.size,
@@ -65,7 +66,7 @@ describe("Books of the corpus as .xlsx files, written by a library that is not o
     expect(Object.entries(contents).filter(([, count]) => count === 0)).toEqual([]);
   });
 
-  test("are read as they were in memory: values, formulas, formats, names, tables, what is hidden", () => {
+  test("are read as they were in memory: values, formulas, formats, names, tables, filters, what is hidden", () => {
     const different = compared.filter(({ differences }) => differences.length > 0);
     expect(
       different.map(({ title, differences }) => [

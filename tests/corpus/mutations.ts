@@ -1,6 +1,7 @@
 import type { Mutation } from "./mutation";
 import { amountMutations } from "./mutations/amounts";
 import { classMutations, nutsInClass } from "./mutations/classes";
+import { filterMutations } from "./mutations/filters";
 import { formulaMutations } from "./mutations/formulas";
 import { ingredientMutations } from "./mutations/ingredients";
 import { limitMutations } from "./mutations/limits";
@@ -36,4 +37,5 @@ export const mutations: readonly Mutation[] = [
   ],
   ...[...amountMutations, ...formulaMutations, ...limitMutations],
   ...singleCallMutations,
+  ...filterMutations,
 ].map(withClass);

@@ -81,8 +81,28 @@ function writeSheet(workbook: Workbook, book: CorpusBook, sheet: CorpusSheet, fr
 const relationshipTo = (id: string, type: string, target: string, more = ""): string =>
   `<Relationship Id="${id}" Type="${RELATION}/${type}" Target="${target}"${more}/>`;
 
-/** Adds what the library does not write: how the workbook calculates, and its links to other workbooks. */
-function completed(bytes: Uint8Array, { calculation, externalLinks }: CorpusBook): Uint8Array {
+/** A filter of a table, or else of its sheet, whose first column keeps what is not blank. */
+function filterEdits({
+  sheets,
+}: CorpusBook): (readonly [part: string, mark: RegExp, text: string])[] {
+  const tables = sheets.flatMap((sheet) => sheet.tables.map(({ range }) => ({ sheet, range })));
+  const column = `<filterColumn colId="0"><customFilters><customFilter operator="notEqual" val=" "/></customFilters></filterColumn>`;
+  return sheets.flatMap((sheet, index) =>
+    sheet.filtered.map((range) => {
+      const isOfTable = (table: (typeof tables)[number]) =>
+        table.sheet === sheet && table.range.top === range.top && table.range.left === range.left;
+      const text = `<autoFilter ref="${rangeName(range)}">${column}</autoFilter>`;
+      const table = tables.findIndex(isOfTable);
+      return table < 0
+        ? ([`xl/worksheets/sheet${index + 1}.xml`, /(?<=<\/sheetData>)/, text] as const)
+        : ([`xl/tables/table${table + 1}.xml`, /<autoFilter.*<\/autoFilter>/, text] as const);
+    }),
+  );
+}
+
+/** Adds what the library does not write: how the workbook calculates, filters, links to other workbooks. */
+function completed(bytes: Uint8Array, book: CorpusBook): Uint8Array {
+  const { calculation, externalLinks } = book;
   const parts = unzipSync(bytes);
   const edit = (name: string, mark: string | RegExp, text: string): void => {
     const before = strFromU8(parts[name]!);
@@ -91,6 +111,7 @@ function completed(bytes: Uint8Array, { calculation, externalLinks }: CorpusBook
     parts[name] = strToU8(after);
   };
   edit("xl/workbook.xml", /<calcPr\b/, `<calcPr calcMode="${CALCULATION[calculation]}"`);
+  for (const [part, mark, text] of filterEdits(book)) edit(part, mark, text);
   externalLinks.forEach((link, index) => {
     const [id, name] = [`rIdLink${index + 1}`, `externalLink${index + 1}.xml`];
     const part = `xl/externalLinks/${name}`;

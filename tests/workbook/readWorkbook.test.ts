@@ -94,7 +94,8 @@ describe("A workbook written by another library", () => {
         `<sheetData><row r="2" hidden="1"><c r="A2"><v>1</v></c></row></sheetData><autoFilter ref="A1:B9">${inside}</autoFilter>`,
       );
     const condition = `<filterColumn colId="0"><filters><filter val="2"/></filters></filterColumn>`;
-    const [set, buttons] = [await read(filter(condition)), await read(filter(""))];
+    const button = `<filterColumn colId="0" hiddenButton="1"/>`;
+    const [set, buttons] = [await read(filter(condition)), await read(filter(button))];
     expect(set.sheets[0]?.filtered).toEqual([{ top: 0, left: 0, bottom: 8, right: 1 }]);
     expect(buttons.sheets[0]?.filtered).toEqual([]);
   });

@@ -1,12 +1,12 @@
 import { cellName } from "../../workbook/address";
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { isFilteredOut, within } from "../hiddenLines";
+import { rangesRead, type RangeRead, type RangesRead } from "../rangesRead";
 import type { Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
@@ -25,26 +25,23 @@ const MOST_FINDINGS = 100;
 const MOST_COLUMNS = 30;
 
 interface HiddenNumber extends Place {
+  readonly sheet: WorkbookSheet;
   readonly value: number;
 }
 
-/** The numbers that a formula reads in rows that a filter hides. */
-function hiddenNumbers(
-  sheet: WorkbookSheet,
-  rows: readonly number[],
-  formula: string,
-): readonly HiddenNumber[] {
-  const own = referencesOf(formula).filter((one) => one.sheet === null || one.sheet === sheet.name);
-  return own.flatMap(({ range }) => {
-    const right = Math.min(range.right, sheet.columnCount - 1, range.left + MOST_COLUMNS);
-    const columns = Array.from({ length: right - range.left + 1 }, (_, at) => range.left + at);
-    return within(rows, range.top, range.bottom).flatMap((row) =>
-      columns.flatMap((column) => {
-        const value = sheet.cellAt(row, column)?.value;
-        return typeof value === "number" ? [{ row, column, value }] : [];
-      }),
-    );
-  });
+/** The rows that a filter hides, of each sheet that has any, upwards. */
+type FilteredOut = ReadonlyMap<WorkbookSheet, readonly number[]>;
+
+/** The numbers in rows that a filter hides, of a block that a formula reads. */
+function hiddenNumbers({ sheet, range }: RangeRead, filteredOut: FilteredOut): HiddenNumber[] {
+  const right = Math.min(range.right, sheet.columnCount - 1, range.left + MOST_COLUMNS);
+  const columns = Array.from({ length: right - range.left + 1 }, (_, at) => range.left + at);
+  return within(filteredOut.get(sheet) ?? [], range.top, range.bottom).flatMap((row) =>
+    columns.flatMap((column) => {
+      const value = sheet.cellAt(row, column)?.value;
+      return typeof value === "number" ? [{ sheet, row, column, value }] : [];
+    }),
+  );
 }
 
 /** What a plain sum would be without the hidden rows. */
@@ -61,7 +58,10 @@ function finding(
   effect: Effect | null,
   hidden: readonly HiddenNumber[],
 ): Finding {
-  const cells = hidden.slice(0, SHOWN).map((cell) => cellName(cell.row, cell.column));
+  const cells = hidden.slice(0, SHOWN).map((cell) => {
+    const on = cell.sheet === sheet ? "" : `${cell.sheet.name.slice(0, 60)}!`;
+    return `${on}${cellName(cell.row, cell.column)}`;
+  });
   const more = hidden.length > SHOWN ? " and more" : "";
   return findingAt(identity, sheet, place, {
     message: `${cellName(place.row, place.column)} counts ${cells.join(", ")}${more}, in rows that a filter hides: it is not about what is shown.`,
@@ -70,23 +70,36 @@ function finding(
   });
 }
 
-function findOn(sheet: WorkbookSheet): Finding[] {
-  const filteredOut = [...sheet.hiddenRows].filter((row) => isFilteredOut(sheet, row));
-  const rows = filteredOut.sort((one, other) => one - other);
+function findOn(sheet: WorkbookSheet, read: RangesRead, filteredOut: FilteredOut): Finding[] {
   const findings: Finding[] = [];
-  if (rows.length === 0) return findings;
   eachCell(sheet, (row, column, { formula, value }) => {
-    if (formula === undefined || sheet.hiddenRows.has(row)) return;
+    if (formula === undefined || findings.length >= MOST_FINDINGS) return;
+    if (sheet.hiddenRows.has(row)) return;
     if (!COUNTS_ALL.test(formula) || COUNTS_SHOWN.test(formula)) return;
-    const hidden = findings.length < MOST_FINDINGS ? hiddenNumbers(sheet, rows, formula) : [];
+    const hidden = read(sheet, formula).flatMap((block) => hiddenNumbers(block, filteredOut));
     if (hidden.length > 0)
       findings.push(finding(sheet, { row, column }, effectOf(formula, value, hidden), hidden));
   });
   return findings;
 }
 
+const filteredOutOn = (sheet: WorkbookSheet): readonly number[] =>
+  [...sheet.hiddenRows]
+    .filter((row) => isFilteredOut(sheet, row))
+    .sort((one, other) => one - other);
+
 export const filteredRowsInSum: Rule = {
   ...identity,
   title: "A sum counts rows that a filter hides",
-  find: ({ blocks }) => [...new Set(blocks.map(({ sheet }) => sheet))].flatMap(findOn),
+  find: ({ blocks, workbook }) => {
+    const withRecipes = new Set(blocks.map(({ sheet }) => sheet));
+    const filteredOut: FilteredOut = new Map(
+      [...withRecipes]
+        .map((sheet) => [sheet, filteredOutOn(sheet)] as const)
+        .filter(([, rows]) => rows.length > 0),
+    );
+    if (filteredOut.size === 0) return [];
+    const read = rangesRead(workbook);
+    return workbook.sheets.flatMap((sheet) => findOn(sheet, read, filteredOut));
+  },
 };
