@@ -33,9 +33,33 @@ const gramsOf = ({ items, grams }: MeantMix, isMeant: (item: string) => boolean)
 export const plainWaterGrams = (mix: MeantMix): number =>
   gramsOf(mix, (item) => isPlainWater(item, mix.ownIngredients));
 
-/** The mass of what stays whole, g. */
-export const inclusionGrams = (mix: MeantMix): number =>
-  gramsOf(mix, (item) => doesNotDissolve(item, mix.ownIngredients));
+/** Of more pieces than these not every choice is tried. */
+const MOST_PIECES = 6;
+
+/** The masses that any of the pieces in a mix have together, all of them first, g. */
+function massesOfPieces({ items, grams, ownIngredients }: MeantMix): number[] {
+  const pieces = items.flatMap((item, at) =>
+    doesNotDissolve(item, ownIngredients) ? [grams[at] ?? 0] : [],
+  );
+  const some = pieces
+    .slice(0, MOST_PIECES)
+    .reduce<number[]>((sums, piece) => [...sums, ...sums.map((sum) => sum + piece)], [0]);
+  const all = pieces.reduce((sum, piece) => sum + piece, 0);
+  return [all, ...some].filter((sum) => sum > 0);
+}
+
+/** The mass of the pieces that a stated part counts as dissolved, g; null where none explains its number. */
+export function countedPiecesGrams({ part, basis, value, right, mix }: StatedPart): number | null {
+  if (part !== "dissolved solids") return null;
+  const whole = basis === "g" ? 100 : basisGrams(mix, basis);
+  return massesOfPieces(mix).find((sum) => near(value, right + (100 * sum) / whole)) ?? null;
+}
+
+/** What a share is a share of, g. */
+const basisGrams = (mix: MeantMix, basis: StatedPart["basis"]): number =>
+  basis === "% of the mix"
+    ? mix.grams.reduce((sum, one) => sum + one, 0)
+    : (componentGrams(mix, "water") ?? 0);
 
 const strengthOf = (item: string): number =>
   Number(/(\d+(?:[.,]\d+)?)\s*%/.exec(item)?.[1]?.replace(",", ".") ?? 0);
@@ -50,17 +74,13 @@ export const ethanolByVolume = ({ items, grams, ownIngredients }: MeantMix): num
 export type Misreading = "plain water" | "inclusions" | "by volume" | "other basis";
 
 /** The mistake that gives a stated part its number, each with a rule of its own; null when none does. */
-export function misreadingOf({ part, basis, value, right, mix }: StatedPart): Misreading | null {
+export function misreadingOf(stated: StatedPart): Misreading | null {
+  const { part, basis, value, right, mix } = stated;
   if (near(value, right)) return null;
-  const total = mix.grams.reduce((sum, one) => sum + one, 0);
-  const inBasis = (grams: number) => {
-    const whole = basis === "% of the mix" ? total : (componentGrams(mix, "water") ?? 0);
-    return basis === "g" ? grams : (100 * grams) / whole;
-  };
+  const inBasis = (grams: number) =>
+    basis === "g" ? grams : (100 * grams) / basisGrams(mix, basis);
   if (part === "water" && near(value, inBasis(plainWaterGrams(mix)))) return "plain water";
-  const pieces = inclusionGrams(mix);
-  if (part === "dissolved solids" && pieces > 0 && near(value, right + inBasis(pieces)))
-    return "inclusions";
+  if (countedPiecesGrams(stated) !== null) return "inclusions";
   if (part === "ethanol" && near(value, inBasis(ethanolByVolume(mix)))) return "by volume";
   const other = basis === "% of the mix" ? "g per 100 g of water" : "% of the mix";
   const otherwise = basis === "g" || part !== "sugars" ? null : partIn(mix, part, other);

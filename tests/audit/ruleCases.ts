@@ -427,6 +427,31 @@ export const ruleCases: readonly RuleCase[] = [
     ],
     cells: [],
   },
+  {
+    rule: "inclusion-as-solute",
+    what: "one of two things that stay whole in what dissolves",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 600],
+      ["Sucrose", 150],
+      ["Hazelnuts", 60],
+      ["Dark chocolate (pieces)", 40],
+      [],
+      ["Dissolved solids (g)", 210],
+    ],
+    cells: ["B7"],
+  },
+  {
+    rule: "inclusion-as-solute",
+    what: "a column of what does not dissolve",
+    rows: [
+      ["Ingredient", "g", "Does not dissolve (g)"],
+      ["Water", 600, 0],
+      ["Sucrose", 150, 0],
+      ["Hazelnuts", 60, 60],
+    ],
+    cells: [],
+  },
   // abv-as-mass: 40 % by volume is 33.3 % by mass (OIML R 22, as printed in every alcohol table)
   {
     rule: "abv-as-mass",

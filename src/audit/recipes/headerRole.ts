@@ -31,8 +31,17 @@ export type Role =
  */
 const ROLES: readonly (readonly [Role, RegExp])[] = [
   [
+    "cryoscopic constant",
+    /(freezing|cryoscopic|gefrier|kryoskop|erniedrigung).*(constant|konstante)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|\bk ?· ?k?g ?\/ ?mol/,
+  ],
+  [
     "other",
     /(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
+  ],
+  // What stays whole is the opposite of what counts as dissolved.
+  [
+    "other",
+    /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
   ],
   ["amount", /^(solutes?|stoff|gelöster stoff|substance|substanz)\s*[([]\s*(g|kg|mg)\s*[)\]]$/],
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
@@ -43,13 +52,16 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
     "molar mass",
-    /molar ?mass|molare? masse|molmasse|molecular (weight|mass)|(?<!k)g ?\/ ?mol|\bmw\b/,
+    /molar ?(mass|weight)|mola?re? ?masse|molmasse|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekülmasse|molekulargewicht|(?<!k)g ?[·*]?\/ ?mol|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   ],
-  ["molality", /molalit|mol ?\/ ?kg/],
+  [
+    "molality",
+    /molalit|mol ?\/ ?kg|mol ?[·*] ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
+  ],
   ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bmoles\b/],
   [
     "particles",
-    /van\W{0,3}t\W{0,3}hoff|^i$|^i[ -]?(factor|faktor)|\bparticles\b|\bteilchen|^ions$|^ionen/,
+    /van\W{0,3}t\W{0,3}hoff|^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\b(factor|faktor) i$|\bparticles\b|\bteilchen|^ions?$|^ionen|(number|count) of ions|\bions (per|in|from)\b|zahl der (ionen|teilchen)|dissociation (factor|number)|dissoziationsfaktor/,
   ],
   [
     "cryoscopic constant",
@@ -61,7 +73,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /\b(ethanol|pure alcohol|alcohol|alkohol|reiner alkohol)\b.*(\bg\b|grams?|gramm|mass)/,
   ],
   ["counts as solute", /(counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich/],
-  ["depression", /depression|erniedrigung|^(δ|∆|delta) ?t_?f?\b|^dt_?f\b/],
+  ["depression", /depression|erniedrigung|absenkung|(freez|gefrier).*(lowering|lowered by|drop|decrease|senkung)|(lowering|drop|decrease)\b.*freez|lowers the freezing|^(δ|∆|delta|d) ?_?t_?f?\b/],
   [
     "freezing point",
     /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,

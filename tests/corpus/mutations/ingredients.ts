@@ -164,7 +164,12 @@ export const ingredientMutations: readonly Mutation[] = [
     rule: "ingredient-twice",
     inValues: true,
     variants: [notShared(seeded(twice))],
-    fair: { ...RECOMPUTED_WITH_IT, "caution-not-named": "nothing changes in what is told" },
+    fair: {
+      ...RECOMPUTED_WITH_IT,
+      "caution-not-named": "nothing changes in what is told",
+      // The line that is counted twice may be the spirit: the mix then has too much of it.
+      "too-much-alcohol-to-set": "twice the spirit may leave too little ice for the target",
+    },
   },
   {
     rule: "name-with-odd-letters",

@@ -152,6 +152,8 @@ const hiddenSheet: Variant = {
 const MIX_CHANGED = {
   "misses-its-target": "the changed mix may miss the target it met before",
   "caution-not-named": "what the new line brings may have to be told",
+  // What is added softens, too: a mix with spirit that just met its target needs less of it now.
+  "too-much-alcohol-to-set": "the changed mix may be too soft as long as the spirit is in it",
 } as const;
 
 /** What a mix cannot hold, what has to be told, what is hidden. */

@@ -170,6 +170,8 @@ export const resultMutations: readonly Mutation[] = [
       "inconsistent-formula": "one row of a column",
       "formula-overwritten": "a number among formulas",
       "misses-its-target": "the spirit may soften the mix",
+      // 4 to 8 % of spirit are put into a mix that met its target: then its alcohol is too much for that.
+      "too-much-alcohol-to-set": "the spirit that is added may leave too little ice for the target",
     },
   },
 ];
