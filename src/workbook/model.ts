@@ -62,4 +62,6 @@ export interface Workbook {
   readonly names: readonly DefinedName[];
   readonly calculation: "automatic" | "manual" | "automatic except tables";
   readonly externalLinks: readonly string[];
+  /** True for a workbook whose day numbers count from 1904 (ECMA-376 18.2.28). */
+  readonly datesFrom1904?: true;
 }

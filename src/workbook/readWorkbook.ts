@@ -120,7 +120,7 @@ function readSheets(
     context.archive,
     content.externalLinks.map((id) => byId.get(id)?.target),
   );
-  return { sheets, names: content.names, calculation: content.calculation, externalLinks };
+  return { ...content.whole, sheets, externalLinks };
 }
 
 function readArchive(archive: Archive): Result<Workbook> {

@@ -22,9 +22,10 @@ function lostThings(
   const lost = PARTS.filter(([, part]) => names.some((name) => part.test(name))).map(
     ([what]) => what,
   );
-  const sheets = [...(looks?.values() ?? [])];
-  if (sheets.some((sheet) => sheet.hasConditionalFormats)) lost.push("conditional formats");
-  if (sheets.some((sheet) => sheet.hasValidations)) lost.push("input rules");
+  lost.push(...new Set([...(looks?.values() ?? [])].flatMap((sheet) => sheet.notCarried)));
+  if (workbook.sheets.some(({ filtered = [] }) => filtered.length > 0)) {
+    lost.push("filters (what they hide stays hidden)");
+  }
   if (workbook.externalLinks.length > 0) lost.push("links to other workbooks");
   if (workbook.sheets.some(({ tables }) => tables.some(({ hasTotals }) => hasTotals))) {
     lost.push("the totals rows of tables as such (their cells are there)");
@@ -46,6 +47,11 @@ export function notCarried(
   }
   if (workbook.calculation !== "automatic") {
     notes.push("The workbook is set to manual calculation; here everything is calculated at once.");
+  }
+  if (workbook.datesFrom1904 === true) {
+    notes.push(
+      "The workbook counts its days from 1904: dates show four years and a day too early here and in saved copies.",
+    );
   }
   return notes;
 }

@@ -12,8 +12,8 @@ export interface SheetLooks {
   readonly rowHeightsPx: ReadonlyMap<number, number>;
   readonly frozenRows: number;
   readonly frozenColumns: number;
-  readonly hasConditionalFormats: boolean;
-  readonly hasValidations: boolean;
+  /** What the sheet has and the bench does not carry, in words. */
+  readonly notCarried: readonly string[];
 }
 
 /** Colours of a theme depend on parts that are not read; only colours given outright are kept. */
@@ -48,6 +48,27 @@ function columnWidths(sheet: Worksheet): Map<number, number> {
   return widths;
 }
 
+function someCell(sheet: Worksheet, has: (cell: Cell) => boolean): boolean {
+  let found = false;
+  sheet.eachRow((row) => {
+    row.eachCell((cell) => {
+      found ||= has(cell);
+    });
+  });
+  return found;
+}
+
+const isRich = ({ value }: Cell): boolean =>
+  typeof value === "object" && value !== null && "richText" in value;
+
+const NOT_CARRIED: readonly (readonly [what: string, has: (sheet: Worksheet) => boolean])[] = [
+  ["conditional formats", (sheet) => sheet.conditionalFormattings.length > 0],
+  ["input rules", (sheet) => Object.keys(sheet.dataValidations.model).length > 0],
+  ["the protection of sheets", (sheet) => (sheet.sheetProtection ?? null) !== null],
+  ["hyperlinks", (sheet) => someCell(sheet, ({ hyperlink }) => hyperlink !== undefined)],
+  ["bold or coloured words inside a text", (sheet) => someCell(sheet, isRich)],
+];
+
 function looksOf(sheet: Worksheet): SheetLooks {
   const rowHeightsPx = new Map<number, number>();
   sheet.eachRow((row, number) => {
@@ -66,8 +87,7 @@ function looksOf(sheet: Worksheet): SheetLooks {
     rowHeightsPx,
     frozenRows: view?.ySplit ?? 0,
     frozenColumns: view?.xSplit ?? 0,
-    hasConditionalFormats: sheet.conditionalFormattings.length > 0,
-    hasValidations: Object.keys(sheet.dataValidations.model).length > 0,
+    notCarried: NOT_CARRIED.filter(([, has]) => has(sheet)).map(([what]) => what),
   };
 }
 

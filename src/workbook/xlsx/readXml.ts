@@ -23,6 +23,9 @@ export function prefixedAttribute(attributes: Attributes, localName: string): st
   return key === undefined ? undefined : attributes[key];
 }
 
+/** Whether an attribute says yes, in one of the two ways of xsd:boolean. */
+export const isTrue = (value: string | undefined): boolean => value === "1" || value === "true";
+
 /** UTF-16 is allowed by XML and known by its byte order mark; everything else is taken as UTF-8. */
 function decoderFor(bytes: Uint8Array): TextDecoder {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le");

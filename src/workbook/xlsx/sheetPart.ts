@@ -7,7 +7,7 @@ import type { Archive } from "./archive";
 import { CellStore } from "./cellStore";
 import { cellValue } from "./cellValue";
 import { LIMITS } from "./limits";
-import { prefixedAttribute, readXml, type Attributes } from "./readXml";
+import { isTrue, prefixedAttribute, readXml, type Attributes } from "./readXml";
 import { SetFilters } from "./setFilters";
 
 /** What all sheets of a workbook share. */
@@ -31,8 +31,6 @@ export interface SheetContent extends Pick<
 > {
   readonly tableRelationships: readonly string[];
 }
-
-const isTrue = (value: string | undefined) => value === "1" || value === "true";
 
 /** Reads one sheet part: a state machine over its tags. */
 class SheetReader {

@@ -4,7 +4,7 @@ import { withPlainFunctionNames } from "../functionNames";
 import type { DefinedName, Workbook } from "../model";
 import type { Archive } from "./archive";
 import { LIMITS } from "./limits";
-import { prefixedAttribute, readXml, type Attributes } from "./readXml";
+import { isTrue, prefixedAttribute, readXml, type Attributes } from "./readXml";
 
 export interface SheetEntry {
   readonly name: string;
@@ -12,7 +12,11 @@ export interface SheetEntry {
   readonly relationship: string;
 }
 
-export interface WorkbookContent extends Pick<Workbook, "names" | "calculation"> {
+type Whole = Pick<Workbook, "names" | "calculation" | "datesFrom1904">;
+
+export interface WorkbookContent {
+  /** What the workbook part alone tells of the workbook. */
+  readonly whole: Whole;
   readonly sheets: readonly SheetEntry[];
   /** Relationships of the external links, in the order in which formulas number them: [1], [2]… */
   readonly externalLinks: readonly string[];
@@ -35,11 +39,13 @@ export function readWorkbookPart(archive: Archive, partName: string): Result<Wor
   const names: { name: string; refersTo: string; sheetIndex: string | undefined }[] = [];
   const externalLinks: string[] = [];
   let calculation: Workbook["calculation"] = "automatic";
+  let days: Pick<Workbook, "datesFrom1904"> = {};
   let definedName: Attributes = {};
   const problem = readXml(archive, partName, {
     open: (name, attributes) => {
       if (name === "sheet") sheets.push(sheetEntry(attributes));
       if (name === "definedName") definedName = attributes;
+      if (name === "workbookPr" && isTrue(attributes["date1904"])) days = { datesFrom1904: true };
       if (name === "calcPr") calculation = CALCULATION[attributes["calcMode"] ?? ""] ?? "automatic";
       if (name === "externalReference")
         externalLinks.push(prefixedAttribute(attributes, "id") ?? "");
@@ -65,5 +71,6 @@ export function readWorkbookPart(archive: Archive, partName: string): Result<Wor
     refersTo,
     sheet: sheetIndex === undefined ? null : (sheets[Number(sheetIndex)]?.name ?? null),
   }));
-  return { sheets, names: scoped, calculation, externalLinks };
+  const whole = { names: scoped, calculation, ...days };
+  return { whole, sheets, externalLinks };
 }

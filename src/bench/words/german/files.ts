@@ -16,10 +16,16 @@ export const fileSentences: Readonly<Record<string, string>> = {
   macros: "Makros",
   "conditional formats": "bedingte Formate",
   "input rules": "Eingaberegeln",
+  "the protection of sheets": "der Schutz von Blättern",
+  hyperlinks: "Hyperlinks",
+  "bold or coloured words inside a text": "fette oder farbige Wörter in einem Text",
+  "filters (what they hide stays hidden)": "Filter (was sie ausblenden, bleibt ausgeblendet)",
   "links to other workbooks": "Verknüpfungen mit anderen Mappen",
   "the totals rows of tables as such (their cells are there)":
     "die Ergebniszeilen von Tabellen als solche (ihre Zellen sind da)",
   "fonts, colours and column widths": "Schriften, Farben und Spaltenbreiten",
+  "The workbook counts its days from 1904: dates show four years and a day too early here and in saved copies.":
+    "Die Mappe zählt ihre Tage ab 1904: Daten erscheinen hier und in gespeicherten Kopien vier Jahre und einen Tag zu früh.",
   "The workbook is set to manual calculation; here everything is calculated at once.":
     "Die Mappe rechnet von Hand; hier wird alles sofort gerechnet.",
 
