@@ -1,13 +1,17 @@
 import { eachCell } from "../workbook/eachCell";
 import type { WorkbookCell, WorkbookSheet } from "../workbook/model";
+import { linkedWorkbook } from "../workbook/linkedWorkbook";
 import type { BookCell, BookSheet } from "./book";
 import type { SheetLooks } from "./xlsx/readLooks";
 
 function bookCell(cell: WorkbookCell, look: ReturnType<SheetLooks["lookAt"]>): BookCell {
   const whole = { ...look, ...(cell.format === undefined ? {} : { numberFormat: cell.format }) };
+  const { formula } = cell;
+  // The grid cannot look into another workbook, and a copy has no link to it: what it last gave is kept.
+  const isKept = formula !== undefined && linkedWorkbook(formula) === null;
   return {
     value: cell.value,
-    ...(cell.formula === undefined ? {} : { formula: cell.formula }),
+    ...(isKept ? { formula } : {}),
     ...(cell.spills === undefined ? {} : { spills: cell.spills }),
     ...(Object.keys(whole).length === 0 ? {} : { look: whole }),
   };

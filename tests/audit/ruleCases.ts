@@ -866,8 +866,8 @@ export const ruleCases: readonly RuleCase[] = [
   },
   {
     rule: "value-from-outside",
-    what: "an amount from another sheet",
-    rows: recipe(["Fructose", formula("Stock!B2", 30)]),
+    what: "amounts from another sheet, one by a table's column",
+    rows: recipe(["Fructose", formula("Stock!B2", 30)], ["Salt", formula("[@Part]*Stock!B3", 2)]),
     cells: [],
   },
   {

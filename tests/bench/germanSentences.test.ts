@@ -39,8 +39,8 @@ test("and no German is left over from an English sentence that is gone", () => {
 
 test.each([
   [
-    "Not carried over: charts, pictures, links to other workbooks. Your file itself is unchanged.",
-    "Nicht übernommen: Diagramme, Bilder, Verknüpfungen mit anderen Mappen. Ihre Datei selbst ist unverändert.",
+    "Not carried over: charts, pictures, links to other workbooks (their last values are there). Your file itself is unchanged.",
+    "Nicht übernommen: Diagramme, Bilder, Verknüpfungen mit anderen Mappen (ihre letzten Werte sind da). Ihre Datei selbst ist unverändert.",
   ],
   [
     "Winter.csv was not opened. The file is empty.",

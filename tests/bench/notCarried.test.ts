@@ -3,6 +3,11 @@ import { germanOfBench } from "../../src/bench/words/germanSentences";
 import { xlsxToBook } from "../../src/bench/xlsx/xlsxToBook";
 import { isProblem } from "../../src/foundation/problem";
 import { sentenceTranslator } from "../../src/worksheet/words/sentenceTranslator";
+import { put } from "../corpus/book";
+import { buildBook } from "../corpus/kit";
+import { layouts } from "../corpus/layouts";
+import { chanceFor } from "../corpus/seed";
+import { toFile } from "../corpus/toFile";
 
 /** A workbook with much that the grid has no place for, written by a library that is not ours. */
 async function richBook(): Promise<Uint8Array> {
@@ -39,6 +44,17 @@ test("what the bench cannot carry of a file is named, in both languages", async 
   expect(german(LOST)).toBe(
     "Nicht übernommen: Eingaberegeln, der Schutz von Blättern, Hyperlinks, fette oder farbige Wörter in einem Text. Ihre Datei selbst ist unverändert.",
   );
+});
+
+test("a formula that reads another workbook becomes what it last gave, and that is said", async () => {
+  const marked = layouts.find(({ name }) => name === "structured references")!;
+  const { book } = buildBook(marked, chanceFor(1, marked.name));
+  put(book.sheets[0]!, 0, 8, { content: "='[store.xlsx]Stock'!$B$2*2", stored: 154 });
+  book.externalLinks = ["store.xlsx"];
+  const opened = await xlsxToBook("x.xlsx", await toFile(book));
+  if (isProblem(opened)) throw new Error(opened.message);
+  expect(opened.book.sheets[0]!.rows[0]![8]).toEqual({ value: 154 });
+  expect(opened.notes.join()).toContain("links to other workbooks (their last values are there)");
 });
 
 test("a plain file brings no notes", async () => {

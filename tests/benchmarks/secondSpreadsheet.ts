@@ -1,17 +1,20 @@
 /**
  * Holds reader, recalculation and audit against another spreadsheet (LibreOffice Calc, which has to be
  * installed; SOFFICE may name its command). Books of every layout of the corpus are written to files; the
- * other spreadsheet opens and saves them, as they are and through its own format, calculates them anew, and
- * writes them as text in English and in German. Prints files, cells compared and differences by kind.
+ * other spreadsheet opens and saves them, as they are, through its own format and as copies saved by the bench,
+ * calculates them anew, and writes them as text in English and in German. Prints files, cells compared and differences by kind.
  *
  *   npx tsx tests/benchmarks/secondSpreadsheet.ts                     the counts
  *   npx tsx tests/benchmarks/secondSpreadsheet.ts --differences       each difference as one line
  *   npx tsx tests/benchmarks/secondSpreadsheet.ts --count 4 --seed 7  more books with a mistake in them
  */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { bookToXlsx } from "../../src/bench/xlsx/bookToXlsx";
+import { xlsxToBook } from "../../src/bench/xlsx/xlsxToBook";
+import { isProblem } from "../../src/foundation/problem";
 import { fileCorpus, type FileBook } from "../corpus/fileCorpus";
 import { toFile } from "../corpus/toFile";
 import { compareFresh } from "./secondSpreadsheet/compareFresh";
@@ -27,6 +30,18 @@ const { values: asked } = parseArgs({
     seed: { type: "string", default: "3" },
   },
 });
+
+/** What the bench makes of the files when it opens and saves them. */
+async function benchCopies(files: string, folder: string): Promise<string> {
+  const copies = path.join(folder, "copies");
+  mkdirSync(copies);
+  for (const name of readdirSync(files)) {
+    const opened = await xlsxToBook(name, readFileSync(path.join(files, name)));
+    if (isProblem(opened)) throw new Error(opened.message);
+    writeFileSync(path.join(copies, name), await bookToXlsx(opened.book));
+  }
+  return copies;
+}
 
 async function writeBooks(books: readonly FileBook[], folder: string): Promise<string> {
   const files = path.join(folder, "books");
@@ -59,6 +74,8 @@ async function run(soffice: string, folder: string): Promise<void> {
   print("Saved again", await compareKept(books, bytes(again)));
   const own = converted(files, "own", { ...kept, to: "ods" });
   print("Through its own format", await compareKept(books, bytes(converted(own, "back", kept))));
+  const copied = converted(await benchCopies(files, folder), "copied", kept);
+  print("Saved by the bench, then there", await compareKept(books, bytes(copied)));
   const fresh = converted(files, "fresh", { ...kept, recalculates: true });
   for (const [title, tally] of await compareFresh(books, bytes(fresh))) print(title, tally);
   for (const { title, options, mark } of TEXTS) {

@@ -1,4 +1,5 @@
 import { cellName } from "../../workbook/address";
+import { linkedWorkbook } from "../../workbook/linkedWorkbook";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
@@ -9,13 +10,11 @@ import type { Rule } from "../rule";
 
 const identity = { id: "value-from-outside", severity: "warning" } as const;
 
-/** "[1]Stock!B2" as files number their links, "'[stock.xlsx]Stock'!B2" as people see them; no table's column. */
-const LINK = /(?<![\p{L}\p{N}_\]])\[([^\][]+)\][^\][!]*!/u;
 const MISSING = /_xl(?:dudf|l)[_.]?[\w.]+/i;
 
 function sourceIn(formula: string, externalLinks: readonly string[]): string | null {
-  const [, link] = LINK.exec(formula) ?? [];
-  if (link !== undefined) {
+  const link = linkedWorkbook(formula);
+  if (link !== null) {
     const target = /^\d+$/.test(link) ? externalLinks[Number(link) - 1] : link;
     return target === undefined
       ? "another workbook"

@@ -26,7 +26,8 @@ function lostThings(
   if (workbook.sheets.some(({ filtered = [] }) => filtered.length > 0)) {
     lost.push("filters (what they hide stays hidden)");
   }
-  if (workbook.externalLinks.length > 0) lost.push("links to other workbooks");
+  if (workbook.externalLinks.length > 0)
+    lost.push("links to other workbooks (their last values are there)");
   if (workbook.sheets.some(({ tables }) => tables.some(({ hasTotals }) => hasTotals))) {
     lost.push("the totals rows of tables as such (their cells are there)");
   }

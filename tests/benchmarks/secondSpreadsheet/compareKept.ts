@@ -31,6 +31,12 @@ function findingDifferences(one: readonly string[], other: readonly string[]): D
   return [...told(one, other, "lost"), ...told(other, one, "new")];
 }
 
+/** Functions of ours, and of add-ins, have no value there. */
+const withoutName = ({ kind, line }: Difference): Difference =>
+  kind === "value" && line.endsWith('then {"error":"#NAME?"}')
+    ? { kind: "function not known there", line }
+    : { kind, line };
+
 /** Holds files that the other spreadsheet saved, without calculating, against the books they were. */
 export async function compareKept(
   books: readonly FileBook[],
@@ -46,7 +52,7 @@ export async function compareKept(
     }
     const { workbook, recalculated } = toWorkbook(book);
     tally.cells += count(workbook);
-    addTo(tally, title, bookDifferences(workbook, read, RELATIVE));
+    addTo(tally, title, bookDifferences(workbook, read, RELATIVE).map(withoutName));
     const [one, other] = [workbook, read].map((each) => findingsIn(each, recalculated));
     addTo(tally, title, findingDifferences(one!, other!));
   }

@@ -20,7 +20,8 @@ export const fileSentences: Readonly<Record<string, string>> = {
   hyperlinks: "Hyperlinks",
   "bold or coloured words inside a text": "fette oder farbige Wörter in einem Text",
   "filters (what they hide stays hidden)": "Filter (was sie ausblenden, bleibt ausgeblendet)",
-  "links to other workbooks": "Verknüpfungen mit anderen Mappen",
+  "links to other workbooks (their last values are there)":
+    "Verknüpfungen mit anderen Mappen (ihre letzten Werte sind da)",
   "the totals rows of tables as such (their cells are there)":
     "die Ergebniszeilen von Tabellen als solche (ihre Zellen sind da)",
   "fonts, colours and column widths": "Schriften, Farben und Spaltenbreiten",
