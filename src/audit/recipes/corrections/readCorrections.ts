@@ -24,7 +24,7 @@ const corrections = z
   )
   .check(z.maxLength(MOST));
 
-const SHAPE = `[{"sheet": "Ices", "range": "A1:C9", "recipe": "down", "across" or "none", "names": "A", "amounts": "C", "unit": "g"}], the last three if need be`;
+const SHAPE = `[{"sheet": "Ices", "range": "A1:C9", "recipe": "down", "across" or "none", "names": "A", "amounts": "C", "unit": "g"}]`;
 
 /** Checks what was read from a file or a sheet; a Problem in one sentence names the first entry that is wrong. */
 export function readCorrections(content: unknown): Result<readonly RecipeCorrection[]> {
@@ -36,7 +36,7 @@ export function readCorrections(content: unknown): Result<readonly RecipeCorrect
       typeof at !== "number"
         ? ""
         : `; entry ${at + 1} is not${field === undefined ? "" : `, by its "${String(field)}"`}`;
-    return badInput(`Corrections are of the shape ${SHAPE}${where}.`);
+    return badInput(`Corrections are of the shape ${SHAPE}, the last three if need be${where}.`);
   }
   const contradiction = checked.data.map(statedRecipe).find(isProblem);
   return contradiction ?? checked.data;

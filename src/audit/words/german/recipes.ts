@@ -28,6 +28,11 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "„{range}“ ist kein Bereich: Zellen werden geschrieben wie Eise!A1:C9.",
   "The correction of {place} is not followed: {reason}.":
     "Die Berichtigung von {place} gilt nicht: {reason}.",
+  "Row {row} of {sheet}: {reason}": "Zeile {row} von {sheet}: {reason}",
+  "Corrections are of the shape {formula}, the last three if need be{where?}.":
+    "Berichtigungen haben die Form {formula}, die letzten drei nach Bedarf{where?}.",
+  "; entry {entry} is not{field?}": "; Eintrag {entry} hat sie nicht{field?}",
+  ', by its "{field}"': ", nämlich bei „{field}“",
   '"{text}" names no {kind}': "„{text}“ nennt keine {kind}",
   'not all of the {kind} "{text}" lie in the range': "nicht alle {kind} „{text}“ liegen im Bereich",
   "a range is written like A1:C9": "ein Bereich wird geschrieben wie A1:C9",
@@ -175,7 +180,7 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "„{label}“ nimmt die Stärke nach Volumen als Anteil der Masse: Es sind {stated}, nach Masse {right}.",
   '"{label}" counts the {grams} g that stay whole, too: without them it is {right}.':
     "„{label}“ zählt auch die {grams} g, die ganz bleiben: Ohne sie sind es {right}.",
-  '"{label}" counts the {plain} g poured in; with the water in the other ingredients it is {all} g.':
-    "„{label}“ zählt die {plain} g, die zugegossen sind; mit dem Wasser der anderen Zutaten sind es {all} g.",
+  '"{label}" counts the {plain} g poured in; with the water in the other ingredients it is {all} {unit}.':
+    "„{label}“ zählt die {plain} g, die zugegossen sind; mit dem Wasser der anderen Zutaten sind es {all} {unit}.",
   "Use {grams} g.": "{grams} g nehmen.",
 };
