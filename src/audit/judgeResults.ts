@@ -1,80 +1,33 @@
 import { rounded } from "./effect";
 import type { AuditContext } from "./context";
-import { freezingPointUncertaintyK } from "./answers";
 import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
 import type { Finding } from "./finding";
 import { findingAt } from "./findingAt";
 import type { RecipeBlock } from "./recipes/recipeBlock";
-import { isClassSheet } from "./recipes/classSheet";
+import { isClassBlock } from "./recipes/classSheet";
 import { isPointInFahrenheit } from "./pointInFahrenheit";
 import { freezingPointsByRow, recomputed } from "./recomputed";
-import { fahrenheitToC } from "./resultLabel";
-import { statedToleranceK } from "./statedTolerance";
+import {
+  breaksPromise,
+  IDEAL_RELATIVE,
+  inOurUnit,
+  isOff,
+  isWithinTolerance,
+  mayBeOtherData,
+} from "./resultDifference";
 import type { StatedResult } from "./statedResults";
 
 /** The two rules that share this work: a wrong result, and one that only the ideal law gives. */
 export const RESULT = { id: "result-differs", severity: "error" } as const;
 export const IDEAL_LAW = { id: "ideal-law-too-far-off", severity: "warning" } as const;
 
-/** Below these differences two honest sheets may disagree: rounding, other constants, other curves. */
-const LEAST: Readonly<Record<StatedResult["role"], number>> = {
-  "freezing point": 0.1,
-  depression: 0.1,
-  molality: 0.02,
-  "ice fraction": 0.03,
-};
-const RELATIVE = 0.05;
-/** The classroom law is a warning only where it is off by more than this. */
-const IDEAL_RELATIVE = 0.1;
 /** Above this many results of one block they are computed in one call. */
 const MANY = 50;
-
-/** A stated number in the unit in which we answer. */
-function inOurUnit({ value, unit, role }: StatedResult): number {
-  if (unit === "%") return value / 100;
-  if (unit !== "°F") return value;
-  return role === "depression" ? (value * 5) / 9 : fahrenheitToC(value);
-}
-
-const isOff = (
-  role: StatedResult["role"],
-  stated: number,
-  ours: number,
-  relative: number,
-): boolean => Math.abs(stated - ours) > Math.max(LEAST[role], relative * Math.abs(ours));
-
-/** A number without a known mistake behind it must be off by more than both of these. */
-const UNEXPLAINED_RELATIVE = 0.08;
-const UNCERTAINTIES = 2;
-
-/** Whether a difference could be other data for the same mix: natural fruit, another table of freezing points. */
-function mayBeOtherData(
-  context: AuditContext,
-  result: StatedResult,
-  stated: number,
-  ours: number,
-): boolean {
-  if (result.role === "molality" || result.role === "ice fraction") return false;
-  if (!isOff(result.role, stated, ours, UNEXPLAINED_RELATIVE)) return true;
-  // Far off is far off: the uncertainty is asked for only where it could matter, and not for a whole column.
-  const isFar = isOff(result.role, stated, ours, 4 * UNEXPLAINED_RELATIVE);
-  if (isFar || result.block.recipes.length > MANY) return false;
-  const mix = context.mixOf(result.block, result.recipe);
-  return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
-}
 
 function explanationOf(context: AuditContext, result: StatedResult) {
   if (result.role === "ice fraction") return null;
   const mix = context.mixOf(result.block, result.recipe);
   return explainResult(mix, result.role, result.value, result.unit === "°F");
-}
-
-/** What the sheet says its law is good to, else a tenth. */
-function isWithinTolerance({ sheet, role }: StatedResult, stated: number, ours: number): boolean {
-  const toleranceK = role === "molality" ? null : statedToleranceK(sheet);
-  return toleranceK === null
-    ? !isOff(role, stated, ours, IDEAL_RELATIVE)
-    : Math.abs(stated - ours) <= toleranceK;
 }
 
 /**
@@ -89,8 +42,7 @@ function isToldElsewhere(
 ): boolean {
   const [mistake, ...more] = explanation?.mistakes ?? [];
   const isComputed = sheet.cellAt(row, column)?.formula !== undefined;
-  const isClass =
-    role === "molality" || (isComputed && block.layout === "down" && isClassSheet(block.roles));
+  const isClass = role === "molality" || (isComputed && isClassBlock(block));
   if (isClass && mistake === SALT_AS_ONE && more.length === 0) return true;
   const isPoint = role === "freezing point" || role === "depression";
   return isPoint && stated * ours < 0 && !isOff(role, -stated, ours, IDEAL_RELATIVE);
@@ -106,9 +58,12 @@ const OUR_UNIT = {
 function judge(context: AuditContext, result: StatedResult, ours: number | null): Finding | null {
   const { role, sheet, label } = result;
   const stated = inOurUnit(result);
-  if (ours === null || !isOff(role, stated, ours, RELATIVE)) return null;
+  if (ours === null) return null;
+  const isRightEnough = !isOff(role, stated, ours);
+  if (isRightEnough && !breaksPromise(result, stated, ours)) return null;
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
+  if (isRightEnough && !idealOnly) return null;
   if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
   if (isToldElsewhere(result, stated, ours, explanation)) return null;
   if (isPointInFahrenheit(context, result)) return null;
