@@ -59,6 +59,7 @@ describe("What is said of the user's corrections has its German, to the last par
 
   test.each([
     ["another sheet", { sheet: "Old" }],
+    ["no sheet", { sheet: "", range: "" }],
     ["no range", { range: "A" }],
     ["no columns", { names: "B!" }],
     ["columns outside", { amounts: "Z" }],

@@ -382,6 +382,16 @@ describe("what was read as a recipe", () => {
     await waitFor(() => expect(reads()).toEqual([none]));
   });
 
+  test("a refusal of it is German where the pane is", async () => {
+    auditInSteps.mockImplementation(reportOf(findings));
+    render(<ReadThrough context={paneContext(fakeHost(book(), "A1").host, "de").context} active />);
+    click("Arbeitsmappe durchsehen");
+    fireEvent.click(await screen.findByRole("button", { name: "Ein Rezept fehlt …" }));
+    const form = screen.getByRole("group", { name: "Wo ein Rezept steht" });
+    fireEvent.submit(within(form).getByRole("button", { name: "So lesen" }).closest("form")!);
+    expect(await within(form).findByText(/^Es gibt kein Blatt „“: Zellen werden/)).toBeTruthy();
+  });
+
   test("a correction that contradicts itself ends in a sentence and is not read by", async () => {
     const { said: told } = open();
     await read();

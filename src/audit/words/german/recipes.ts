@@ -22,10 +22,10 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "Was von {place} gesagt war, gilt nicht: Dort steht kein Name mit einer Menge.",
   "{place} was said to be no recipe and left out.":
     "{place} ist, wie gesagt, kein Rezept und blieb außen vor.",
-  'There is no sheet "{sheet}": cells are written like Ices!A1:C9.':
-    "Es gibt kein Blatt „{sheet}“: Zellen werden geschrieben wie Eise!A1:C9.",
-  '"{range}" is no range: cells are written like Ices!A1:C9.':
-    "„{range}“ ist kein Bereich: Zellen werden geschrieben wie Eise!A1:C9.",
+  'There is no sheet "{sheet?}": cells are written like Ices!A1:C9.':
+    "Es gibt kein Blatt „{sheet?}“: Zellen werden geschrieben wie Eise!A1:C9.",
+  '"{range?}" is no range: cells are written like Ices!A1:C9.':
+    "„{range?}“ ist kein Bereich: Zellen werden geschrieben wie Eise!A1:C9.",
   "The correction of {place} is not followed: {reason}.":
     "Die Berichtigung von {place} gilt nicht: {reason}.",
   "Row {row} of {sheet}: {reason}": "Zeile {row} von {sheet}: {reason}",
