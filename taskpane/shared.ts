@@ -1,5 +1,5 @@
 import { NO_AIMS, type AimState } from "./aims/aimStore";
-import type { OwnRange } from "./bowl/ownIngredients";
+import { NO_OWN, type OwnState } from "./bowl/ownState";
 import { wasWelcomed } from "./welcome/welcomed";
 import { newStore, type Store } from "./components/store";
 
@@ -8,12 +8,11 @@ export interface Shared {
   readonly aims: Store<AimState>;
   /** Whether the first lines have served. */
   readonly welcomed: Store<boolean>;
-  /** The range of own ingredients that counts; undefined until one was found or chosen. */
-  readonly ownRange: Store<OwnRange | null | undefined>;
+  readonly own: Store<OwnState>;
 }
 
 export const newShared = (): Shared => ({
   aims: newStore(NO_AIMS),
-  ownRange: newStore<OwnRange | null | undefined>(undefined),
+  own: newStore(NO_OWN),
   welcomed: newStore(wasWelcomed()),
 });

@@ -4,7 +4,7 @@ import type { BookValue } from "./book";
 /** A cell's content on its way in: a constant, "=FORMULA(…)", "" to clear it, null to leave it alone. */
 export type GridInput = number | string | boolean | null;
 
-/** A block of cells on its way out, row by row. */
+/** A block of cells on its way out, row by row; each of the four is read from the grid when it is asked for. */
 export interface GridBlock {
   readonly values: readonly (readonly BookValue[])[];
   /** With "=", functions of ours as RIME.…; "" for a cell without a formula. */

@@ -1,6 +1,5 @@
 import { useState } from "preact/hooks";
 import { TemperatureField } from "../bowl/TemperatureField";
-import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
 import { saveFile } from "../components/saveFile";
 import { useHostTask } from "../components/useHostTask";
 import type { BatchProps } from "./batchProps";
@@ -8,12 +7,15 @@ import { cardPage } from "./cardPage";
 import { cardRows } from "./cardRows";
 import { recipeCard } from "./recipeCard";
 
+interface CardPartProps extends BatchProps {
+  readonly onServing: (servingC: number) => void;
+}
+
 /** The recipe on a card: as a page to print, or on a sheet. */
-export function CardPart({ context, mix }: BatchProps) {
+export function CardPart({ context, mix, servingC, onServing }: CardPartProps) {
   const { words, host, announce } = context;
   const texts = words.batch.card;
   const { fault, run } = useHostTask(context);
-  const [servingC, setServingC] = useState(USUAL_SERVING_C);
   const [told, setTold] = useState<string | null>(null);
   const tell = (sentence: string) => {
     setTold(sentence);
@@ -38,7 +40,7 @@ export function CardPart({ context, mix }: BatchProps) {
         context={context}
         label={words.servedAt}
         valueC={servingC}
-        onChange={setServingC}
+        onChange={onServing}
       />
       <div class="buttons">
         <button type="button" class="small" onClick={save}>

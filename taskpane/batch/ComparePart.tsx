@@ -1,12 +1,11 @@
 import { useState } from "preact/hooks";
 import { isSameMix, type RecipeMix } from "../bowl/askMix";
-import { USUAL_SERVING_C } from "../bowl/usualTemperatures";
 import { AmountTable } from "../components/AmountTable";
 import type { BatchProps } from "./batchProps";
 import { versionFigures, versionRows } from "./versions";
 
 /** Two versions of a recipe side by side: amounts, figures, differences. */
-export function ComparePart({ context, mix }: BatchProps) {
+export function ComparePart({ context, mix, servingC }: BatchProps) {
   const { words, numbers } = context;
   const texts = words.batch.compare;
   const [kept, setKept] = useState<RecipeMix | null>(null);
@@ -19,8 +18,8 @@ export function ComparePart({ context, mix }: BatchProps) {
     cell(other, decimals),
     one === null || other === null ? "–" : numbers.fixed(other - one, decimals),
   ];
-  const figures = kept === null ? null : versionFigures(kept, USUAL_SERVING_C);
-  const now = versionFigures(mix, USUAL_SERVING_C);
+  const figures = kept === null ? null : versionFigures(kept, servingC);
+  const now = versionFigures(mix, servingC);
   const percent = (value: number | null) => (value === null ? null : value * 100);
   return (
     <details>
@@ -36,7 +35,7 @@ export function ComparePart({ context, mix }: BatchProps) {
                 row(texts.total, figures.totalGrams, now.totalGrams, 1),
                 row(texts.firstIce, figures.firstIceC, now.firstIceC, 2),
                 row(
-                  `${texts.iceServed(numbers.plain(USUAL_SERVING_C))}, %`,
+                  `${texts.iceServed(numbers.plain(servingC))}, %`,
                   percent(figures.iceServed),
                   percent(now.iceServed),
                   1,

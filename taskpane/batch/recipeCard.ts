@@ -40,7 +40,7 @@ function expectedOf(mix: RecipeMix, servingC: number, { words, numbers }: PaneCo
       : [[texts.firstIce, numbers.withBand(point, bandK, "°C")] as const]),
     ...(ice === null || band === null
       ? []
-      : [[texts.ice(temperature), numbers.withBand(ice * 100, band * 100, "%")] as const]),
+      : [[texts.ice(temperature), numbers.share(ice, band)] as const]),
     ...(typeof word === "string" ? [[texts.texture(temperature), words.said(word)] as const] : []),
   ];
 }

@@ -1,40 +1,48 @@
 import type { CellBlock } from "../host";
+import { useMemo } from "preact/hooks";
+import { Notice } from "../components/Notice";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
+import { ownTrouble } from "./knownNames";
 import type { OwnRange } from "./ownIngredients";
-import { sameRange, type useOwnIngredients } from "./useOwnIngredients";
+import type { useOwnIngredients } from "./useOwnIngredients";
 
 interface OwnChoiceProps {
   readonly context: PaneContext;
   readonly own: ReturnType<typeof useOwnIngredients>;
+  /** True where a recipe is shown, which says itself what is wrong with them. */
+  readonly hasRecipe: boolean;
 }
 
 const textOf = ({ sheet, address }: OwnRange | CellBlock): string => `${sheet}!${address}`;
 
 /** Which range of own ingredients counts: one that was found, the selected one, or none. */
-export function OwnChoice({ context, own }: OwnChoiceProps) {
+export function OwnChoice({ context, own, hasRecipe }: OwnChoiceProps) {
   const { words, host } = context;
   const { fault, run } = useHostTask(context);
-  const { ranges, chosen, choose } = own;
+  const trouble = useMemo(() => (hasRecipe ? null : ownTrouble(own.cells)), [hasRecipe, own.cells]);
+  const { ranges, chosen, gone, choose } = own;
   if (ranges === null) return null;
   const all =
-    chosen === null || ranges.some((range) => sameRange(range, chosen))
+    chosen === null || ranges.some((range) => textOf(range) === textOf(chosen))
       ? ranges
       : [...ranges, chosen];
   const useSelection = () =>
     run(async () => {
       if (host === null) return;
       const { around } = await host.readSelection();
-      await choose({ sheet: around.sheet, address: around.address });
+      choose({ sheet: around.sheet, address: around.address });
     });
   return (
     <div class="own-choice">
+      {trouble !== null && <Notice tone="trouble">{words.said(trouble)}</Notice>}
+      {gone !== null && <Notice tone="warning">{words.own.gone(gone, chosen)}</Notice>}
       <label class="field">
         <span>{words.own.label}</span>
         <select
           value={chosen === null ? "" : textOf(chosen)}
           onChange={(event) =>
-            void choose(all.find((range) => textOf(range) === event.currentTarget.value) ?? null)
+            choose(all.find((range) => textOf(range) === event.currentTarget.value) ?? null)
           }
         >
           <option value="">{words.own.none}</option>

@@ -16,6 +16,15 @@ function ownTexts(own: Matrix | null): ReadonlySet<string> {
   return new Set(cells.flatMap((cell) => (typeof cell === "string" ? [normalName(cell)] : [])));
 }
 
+const totalOf = (name: string, own: Matrix | null) =>
+  callFunction("COMPONENT", name, 1, "total", own)[0]?.[0];
+
+/** What the functions say against a range of own ingredients as a whole; null when they can read it. */
+export function ownTrouble(own: Matrix | null): string | null {
+  const answer = own === null ? null : totalOf("water", own);
+  return isProblem(answer) ? answer.message : null;
+}
+
 /**
  * Tells whether the functions know a name as an ingredient, own ingredients included. Only what is spelt like
  * a name is asked of them: for anything else they would look for the nearest name, which takes time when a
@@ -27,7 +36,8 @@ export function nameKnower(own: Matrix | null): (name: string) => boolean {
   const ask = (name: string): boolean => {
     const key = normalName(name);
     if (!catalogueNames.has(key) && !owned.has(key)) return false;
-    return !isProblem(callFunction("COMPONENT", name, 1, "total", own)[0]?.[0]);
+    // What is wrong with the own ingredients does not make the catalogue's names unknown.
+    return [own, null].some((from) => !isProblem(totalOf(name, from)));
   };
   return (name) => {
     const known = answers.get(name) ?? ask(name);

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import type { CellBlock } from "../host";
+import { isGone } from "../office/hostSentence";
 import type { PaneContext } from "../view";
 import { useHostTask } from "../components/useHostTask";
 
@@ -13,7 +14,7 @@ const PAUSE_MS = 120; // a walk with the arrow keys is read once, where it ends
 
 /** The block around the selection, followed as it moves; a kept block is read anew where it lies. */
 export function useFollowedBlock(context: PaneContext, active: boolean) {
-  const { host } = context;
+  const { host, words, announce } = context;
   const { fault, run } = useHostTask(context);
   const [followed, setFollowed] = useState<FollowedBlock | null>(null);
   const [kept, setKept] = useState<FollowedBlock | null>(null);
@@ -24,15 +25,21 @@ export function useFollowedBlock(context: PaneContext, active: boolean) {
       run(async () => {
         if (host === null) return;
         if (kept !== null) {
-          const block = await host.read(kept.block.sheet, kept.block.address);
-          setFollowed({ block, active: kept.active });
-          return;
+          const { sheet, address } = kept.block;
+          try {
+            setFollowed({ block: await host.read(sheet, address), active: kept.active });
+            return;
+          } catch (error) {
+            if (!isGone(error)) throw error;
+            setKept(null);
+            announce(words.keptGone(`${sheet}!${address}`));
+          }
         }
         const { selected, around } = await host.readSelection();
         const place = { row: selected.top - around.top, column: selected.left - around.left };
         setFollowed({ block: around, active: place });
       }),
-    [host, kept, run],
+    [host, kept, run, words, announce],
   );
 
   const latest = useRef(read);

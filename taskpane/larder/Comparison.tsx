@@ -26,7 +26,9 @@ function FigureCell({ context, line }: FigureCellProps) {
   const { value, band } = figureText(line, context.numbers);
   return (
     <td>
-      <strong>{value}</strong> <span class="figure-unit">{band}</span>
+      <strong>{value}</strong>
+      {"\u00a0"}
+      <span class="figure-unit">{band}</span>
     </td>
   );
 }

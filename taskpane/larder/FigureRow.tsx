@@ -1,6 +1,7 @@
 import type { InsertOffer } from "../insert/insertOffer";
 import { InsertPanel } from "../insert/InsertPanel";
 import type { PaneContext } from "../view";
+import { together } from "../words/together";
 import type { FigureLine } from "./figureLine";
 import { figureText } from "./figureText";
 import { whyText } from "./whyText";
@@ -41,8 +42,8 @@ export function FigureRow({
           <span class="figure-value">
             {value}
             <span class="figure-unit">
-              {" "}
-              {band} {line.unit}
+              {"\u00a0"}
+              {together(band, line.unit)}
             </span>
           </span>
         </div>

@@ -1,4 +1,5 @@
 import type { NumberFormat } from "../words/numberFormat";
+import { together } from "../words/together";
 import type { FigureLine } from "./figureLine";
 
 /** A figure and its band as they are shown; the band of what holds by definition is blank. */
@@ -11,5 +12,5 @@ export function figureText(
   if (!uncertainty) return { value: shown, band: "" };
   const band =
     decimals === undefined ? numbers.band(uncertainty) : numbers.fixed(uncertainty, decimals);
-  return { value: shown, band: `± ${band}` };
+  return { value: shown, band: together("±", band) };
 }

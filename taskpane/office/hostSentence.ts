@@ -8,6 +8,9 @@ const codeOf = (error: unknown): string => {
   return typeof code === "string" ? code : "";
 };
 
+/** True when what was asked for is no longer in the workbook. */
+export const isGone = (error: unknown): boolean => codeOf(error) === "ItemNotFound";
+
 const messageOf = (error: unknown): string => {
   const message =
     typeof error === "object" && error !== null ? (error as { message?: unknown }).message : error;

@@ -1,4 +1,3 @@
-import { isProblem } from "../../src/foundation/problem";
 import type { PaneContext } from "../view";
 import type { Asked } from "./asked";
 import { askedValue, askOf, shareOf, type AskedMix } from "./askMixOf";
@@ -33,10 +32,10 @@ export function figuresOf(
   const solids = shareOf(mix, "solids");
   const solidsBand = askOf(mix, "UNCERTAINTY", "solids", null);
   const solidsBandGrams = typeof solidsBand === "number" ? solidsBand * 100 : null; // per 100 g, as the solids
-  const banded = (value: unknown, band: unknown, scale: number, unit: string) =>
-    typeof value === "number" && typeof band === "number" && !isProblem(band)
-      ? numbers.withBand(value * scale, band * scale, unit)
-      : DASH;
+  const banded = (value: unknown, band: unknown, write: (value: number, band: number) => string) =>
+    typeof value === "number" && typeof band === "number" ? write(value, band) : DASH;
+  const inUnit = (unit: string) => (value: number, band: number) =>
+    numbers.withBand(value, band, unit);
   const plain = (value: unknown, unit: string) =>
     typeof value === "number" ? `${numbers.fixed(value, 1)}\u202f${unit}` : DASH;
   const further = wishes.flatMap((named) => {
@@ -45,10 +44,10 @@ export function figuresOf(
     return [{ label: named.name, text: value === null ? DASH : wishText(named, value, context) }];
   });
   return [
-    { label: texts.figures.point, text: banded(point, pointBand, 1, "°C") },
-    { label: texts.iceFigure(numbers.plain(servingC)), text: banded(ice, iceBand, 100, "%") },
-    { label: texts.figures.sweetness, text: banded(sweetness, sweetnessBand, 1, "g") },
-    { label: texts.figures.solids, text: banded(solids, solidsBandGrams, 1, "g") },
+    { label: texts.figures.point, text: banded(point, pointBand, inUnit("°C")) },
+    { label: texts.iceFigure(numbers.plain(servingC)), text: banded(ice, iceBand, numbers.share) },
+    { label: texts.figures.sweetness, text: banded(sweetness, sweetnessBand, inUnit("g")) },
+    { label: texts.figures.solids, text: banded(solids, solidsBandGrams, inUnit("g")) },
     ...further,
     { label: texts.figures.total, text: plain(total, "g") },
   ];

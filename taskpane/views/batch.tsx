@@ -1,4 +1,5 @@
 import { useCallback, useState } from "preact/hooks";
+import { useServing } from "../aims/useServing";
 import { withBaseWrittenOut } from "../batch/baseMix";
 import { namesBase } from "../batch/namesBase";
 import { BasePart } from "../batch/BasePart";
@@ -20,6 +21,11 @@ import "../curves/curves.css";
 /** The selected recipe as a batch: its size, time and cost, what is in the bowl, versions, label and card. */
 function Batch({ context, active }: ViewProps) {
   const recipe = useRecipe(context, active);
+  const { recognition } = recipe;
+  const { servingC, onServing } = useServing(
+    context,
+    recognition?.kind === "recipe" ? recognition : null,
+  );
   const [base, setBase] = useState<RecipeMix | null>(null);
   const meant = useCallback(
     (mix: RecipeMix) => (base === null ? mix : withBaseWrittenOut(mix, base)),
@@ -30,7 +36,7 @@ function Batch({ context, active }: ViewProps) {
     <div class="batch">
       <ChosenRecipe context={context} recipe={recipe} meant={meant}>
         {(mix, recognised) => {
-          const part = { context, mix, rows: rowsOf(mix), onHold: recipe.hold };
+          const part = { context, mix, rows: rowsOf(mix), servingC, onHold: recipe.hold };
           const key = `${recognised.sheet}!${recognised.amountRange}`;
           return (
             <>
@@ -47,7 +53,7 @@ function Batch({ context, active }: ViewProps) {
                 onKeep={setBase}
               />
               <LabelPart key={`label ${key}`} {...part} />
-              <CardPart key={`card ${key}`} {...part} />
+              <CardPart key={`card ${key}`} {...part} onServing={onServing} />
             </>
           );
         }}

@@ -61,7 +61,7 @@ function Bowl({ context, active }: ViewProps) {
           />
         </>
       )}
-      <OwnChoice context={context} own={own} />
+      <OwnChoice context={context} own={own} hasRecipe={isRecipe} />
     </div>
   );
 }

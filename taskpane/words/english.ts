@@ -1,3 +1,4 @@
+import type { OwnRange } from "../bowl/ownIngredients";
 import { steer } from "./english/steer";
 import { aims } from "./english/aims";
 import { batch } from "./english/batch";
@@ -209,6 +210,8 @@ export const english = {
 
   bowlTitle: "In the bowl",
   keep: "Keep",
+  keptGone: (place: string) =>
+    `The recipe that was kept, ${place}, is no longer there: the selection is followed again.`,
   keepAbout: "Keep this recipe while you move about the sheet",
   readAgain: "Read again",
   noRecipe: {
@@ -265,6 +268,8 @@ export const english = {
     label: "Own ingredients",
     none: "none",
     useSelection: "Use the selected range",
+    gone: (from: OwnRange, to: OwnRange | null) =>
+      `Own ingredients are no longer in ${from.sheet}!${from.address}: ${to === null ? "none count now" : `those in ${to.sheet}!${to.address} count now`}.`,
   },
   freezingPoint: "First ice at",
   bandNote: "± one standard uncertainty",

@@ -209,6 +209,8 @@ export const german: Words = {
 
   bowlTitle: "In der Schüssel",
   keep: "Behalten",
+  keptGone: (place) =>
+    `Das behaltene Rezept, ${place}, gibt es nicht mehr: Jetzt gilt wieder die Auswahl.`,
   keepAbout: "Dieses Rezept behalten, während Sie sich im Blatt bewegen",
   readAgain: "Neu lesen",
   noRecipe: {
@@ -265,6 +267,8 @@ export const german: Words = {
     label: "Eigene Zutaten",
     none: "keine",
     useSelection: "Ausgewählten Bereich nehmen",
+    gone: (from, to) =>
+      `In ${from.sheet}!${from.address} stehen keine eigenen Zutaten mehr: ${to === null ? "Jetzt gelten keine" : `Jetzt gelten die in ${to.sheet}!${to.address}`}.`,
   },
   freezingPoint: "Erstes Eis bei",
   bandNote: "± eine Standardunsicherheit",

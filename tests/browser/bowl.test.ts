@@ -51,11 +51,11 @@ describeInBrowser("the bowl by keyboard", () => {
 
   test("every number of the demo recipe carries its uncertainty", async () => {
     await walk.says(/^First ice at/);
-    expect(await headline()).toMatch(/^−\d+\.\d+ ± \d+\.\d+\s°C$/);
+    expect(await headline()).toMatch(/^−\d+\.\d+\s±\s\d+\.\d+\s°C$/);
     const cells = await walk.panel().locator(".cold td, .sums dd").allInnerTexts();
     const filled = cells.filter((text) => text !== "");
     expect(filled).toHaveLength(9);
-    for (const text of filled) expect(text).toMatch(/\d ± \d/);
+    for (const text of filled) expect(text).toMatch(/\d\s±\s\d/);
   });
 
   test("a target and a temperature are chosen, and the verdict is read out", async () => {
@@ -157,7 +157,7 @@ describeInBrowser("die Schüssel, by keyboard, on an opened German workbook", ()
     await walk.goToView("Schüssel");
     await walk.press("Neu lesen");
     await walk.says(/^Erstes Eis bei/);
-    expect(await walk.panel().locator(".headline-value").innerText()).toMatch(/^−\d+,\d+ ± \d,\d/);
+    expect(await walk.panel().locator(".headline-value").innerText()).toMatch(/^−\d+,\d+\s±\s\d,\d/);
     await walk.heard(/: Erstes Eis bei −\d+,\d+ °C/);
   });
 

@@ -137,20 +137,28 @@ export class UniverGrid implements Grid {
     const sheet = this.sheet(name);
     const area = sheet.getRange(toRange(range));
     const spilled = this.spilled(sheet);
-    const values = area
-      .getCellDataGrid()
-      .map((row, r) =>
-        row.map((cell, c) =>
-          cell?.v === undefined || cell.v === null
-            ? valueOf(spilled[range.top + r]?.[range.left + c] ?? cell)
-            : valueOf(cell),
-        ),
-      );
+    // Each is drawn from the grid only when it is asked for: all four take longer than a page should wait.
     return {
-      values,
-      formulas: area.getFormulas(),
-      formats: area.getNumberFormats().map((row) => row.map((format) => format || "General")),
-      texts: area.getDisplayValues(),
+      get values() {
+        return area
+          .getCellDataGrid()
+          .map((row, r) =>
+            row.map((cell, c) =>
+              cell?.v === undefined || cell.v === null
+                ? valueOf(spilled[range.top + r]?.[range.left + c] ?? cell)
+                : valueOf(cell),
+            ),
+          );
+      },
+      get formulas() {
+        return area.getFormulas();
+      },
+      get formats() {
+        return area.getNumberFormats().map((row) => row.map((format) => format || "General"));
+      },
+      get texts() {
+        return area.getDisplayValues();
+      },
     };
   };
 

@@ -45,7 +45,7 @@ const inSheet = ({ sheet, address }: Pick<OwnRange, "sheet" | "address">): strin
 export function useOwnTable(context: PaneContext, row: OwnRow) {
   const { host, words, announce } = context;
   const texts = words.larder.label;
-  const { ranges, lookAgain, fault: lookFault } = useOwnIngredients(context);
+  const { ranges, lookAgain, fault: lookFault } = useOwnIngredients(context, true);
   const { fault, run } = useHostTask(context);
   // Undefined until the user chooses; null is a new sheet.
   const [wanted, setWanted] = useState<string | null | undefined>(undefined);

@@ -67,7 +67,7 @@ describe("an ingredient of one's own from its label", () => {
     jam();
     expect(screen.getByText(/the rest, 39\.8 g, is taken as water/)).toBeTruthy();
     expect(screen.getByText(/taken as sucrose; glucose or fructose/)).toBeTruthy();
-    expect(screen.getByText(/0\.5\d* ± 0\.\d+ times as much as sucrose/)).toBeTruthy();
+    expect(screen.getByText(/0\.5\d*\s±\s0\.\d+ times as much as sucrose/)).toBeTruthy();
   });
 
   test("what does not add up is said and not written", async () => {

@@ -136,6 +136,21 @@ test("the card goes on a new sheet with its germs line, cautions and sources", a
   expect(text).not.toMatch(/NaN|undefined|\[object/);
 });
 
+test("the card and the versions go by the target that the sheet names, until another temperature is typed", async () => {
+  const rows = ices();
+  rows[0]![1] = "scooped at −18";
+  const fake = open(rows);
+  const card = await part("Card");
+  expect(fieldIn(card, "Served at").value).toBe("−18");
+  fireEvent.click(screen.getByText("Keep “Honey ice” as the other version"));
+  fireEvent.input(fieldIn(card, "Served at"), { target: { value: "−8" } });
+  fireEvent.click(screen.getByText("Put on a new sheet"));
+  await waitFor(() => expect(fake.sheets["Card Honey ice"]).toBeDefined());
+  expect(fake.sheets["Card Honey ice"]!.flat().join("\n")).toContain("−8 °C");
+  fake.select("A9");
+  await inside("Beside another version", /at −8 °C/);
+});
+
 test("everything is there in German", async () => {
   open(ices(), "A4", "de");
   await inside("Stunden bis zum Gefrieren", /Etwa \d+,\d h/);

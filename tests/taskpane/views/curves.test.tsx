@@ -1,4 +1,5 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/preact";
+import { callFunction } from "../../../src/worksheet/callFunction";
 import type { BlockValue } from "../../../taskpane/host";
 import { curves } from "../../../taskpane/views/curves";
 import { english } from "../../../taskpane/words/english";
@@ -39,6 +40,28 @@ test("every picture says in words what it shows and has its table", async () => 
     expect(document.querySelectorAll(".picture-table tbody tr").length).toBeGreaterThan(1);
     expect(document.querySelector("figure")?.textContent).not.toMatch(/NaN|undefined|null/);
   }
+});
+
+test("near the first ice the table says from nothing to how much, and nothing less than nothing", async () => {
+  // 250 g of water and so much sucrose that first ice comes a hair below −2 °C, a row of the table.
+  const [ice, band] = ["ICEFRACTION", "UNCERTAINTY"];
+  const rows = twoIces();
+  rows[3] = ["sucrose", 83.2];
+  const mix = [
+    [["water"], ["sucrose"]],
+    [[250], [83.2]],
+  ] as const;
+  const at = (name: string, ...more: unknown[]) =>
+    callFunction(name, ...mix, ...more)[0]![0] as number;
+  expect(at(ice, -2)).toBe(0);
+  expect(at(band, "ice fraction", -2)).toBeGreaterThan(0);
+  open(rows);
+  await pictureName();
+  const cells = [...document.querySelectorAll(".picture-table tbody tr")].map((row) =>
+    row.textContent.replace(/\u2060/g, "").replace(/\s/g, " "),
+  );
+  expect(cells[0]).toBe("00.0 %");
+  expect(cells[1]).toMatch(/^−20–0\.\d+ %$/);
 });
 
 test("a second recipe stands beside the first, dashed, in the picture and in the table", async () => {

@@ -71,7 +71,7 @@ describe("a serving target", () => {
     const figures = document.querySelectorAll(".steer-table")[1]!;
     const [point] = figures.querySelectorAll("tbody tr");
     const [before, after] = [...point!.querySelectorAll("td")].map((cell) =>
-      Number(cell.textContent.replace("−", "-").split(" ")[0]),
+      Number(cell.textContent.replace("−", "-").split(/\s/)[0]),
     );
     const pointOf = (grams: readonly number[]) =>
       numberOf("FREEZINGPOINT", column(NAMES), column(grams));

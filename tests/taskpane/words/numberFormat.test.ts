@@ -26,7 +26,25 @@ describe("a value with its uncertainty", () => {
     [68.24, 1.8, "68.2 ± 1.8 K"],
     [68.24, 3.2, "68 ± 3 K"],
   ])("%d ± %d is written %p", (value, uncertainty, text) => {
-    expect(english.withBand(value, uncertainty, "K").replace("\u202f", " ")).toBe(text);
+    expect(english.withBand(value, uncertainty, "K").replace(/\s/g, " ")).toBe(text);
+  });
+  test("no line ends within it", () => {
+    const written = [english.withBand(-2.3134, 0.042, "K"), english.share(0.002, 0.03)];
+    // Unicode line breaking (UAX 14): no break beside U+00A0, U+202F and U+2060; one may come after a dash or space.
+    for (const text of written) expect(text.replace(/\u2060–\u2060/g, "")).not.toMatch(/[ –-]/);
+  });
+  test.each([
+    [0, 0.003, "0–0.3 %"],
+    [0.02, 0.034, "0–5 %"],
+    [0.98, 0.034, "95–100 %"],
+    [0.682, 0.018, "68.2 ± 1.8 %"],
+    [0, 0, "0.0 %"],
+  ])("a share %d ± %d is never below nothing or above all: %p", (fraction, band, text) => {
+    const shown = english
+      .share(fraction, band)
+      .replace(/\u2060/g, "")
+      .replace(/\s/g, " ");
+    expect(shown).toBe(text);
   });
   test("an unknown or zero uncertainty leaves two decimals", () => {
     expect(decimalsFor(0)).toBe(2);
