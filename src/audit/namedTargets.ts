@@ -58,11 +58,26 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], column: numb
       block.range.top <= range.bottom,
   );
 
+/** How many rows lie between a row and a list: none inside it. */
+const rowsAway = ({ range }: RecipeBlock, row: number): number =>
+  Math.max(0, range.top - row, row - range.bottom);
+
+/** Whether a row stands nearer to another list of the sheet, above or below. */
+const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
+  all.some(
+    (other) =>
+      other.sheet === block.sheet &&
+      other.layout === "down" &&
+      rowsAway(other, row) < rowsAway(block, row),
+  );
+
 function aboveOrBelow(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const { blocks: all } = context;
   const { sheet, recipes } = block;
   const [from, to] = [Math.max(0, block.range.top - 6), block.range.bottom + 40];
-  const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => row >= from && row <= to);
+  const rows = [...sheetTexts(sheet).columnsByRow].filter(
+    ([row]) => row >= from && row <= to && !isNearerToOther(block, all, row),
+  );
   return rows.flatMap(([row, columns]) => {
     const label = columns.find(
       (column) =>

@@ -87,6 +87,21 @@ describe("A recipe is found", () => {
       ],
     ]);
   });
+  test("laid on its side: of the rows below the names only those of amounts count", () => {
+    const rows: Rows = [
+      ["Ingredient", "Water", "Sucrose", "Salt", "All"],
+      ["Share (%)", 80, 19, 1, 100],
+      ["Mass (kg)", 4, 0.95, 0.05, 5],
+      ["Price (EUR/kg)", 0.01, 1.2, 0.5, null],
+      ["Cost (EUR)", 0.04, 1.14, 0.03, 1.21],
+    ];
+    const [block] = blocksOf(rows);
+    expect(block?.recipes).toMatchObject([
+      { line: 1, unit: "%" },
+      { line: 2, unit: "kg" },
+    ]);
+    expect(block?.range).toMatchObject({ top: 0, bottom: 4 });
+  });
   test("when an amount is a text with a decimal comma, read as what it shows", () => {
     expect(
       grams([
@@ -155,6 +170,22 @@ describe("No recipe is seen", () => {
     ],
     ["in an empty sheet", []],
   ])("%s", (_, rows) => expect(blocksOf(rows)).toEqual([]));
+});
+
+test("own ingredients with German headers are known names, too, and no recipe themselves", () => {
+  const rows: Rows = [
+    ["Versuch", "Menge (g)"],
+    ["Quittenmus vom Hof", 250],
+    ["Wasser", 260],
+    [],
+    ["Name", "Wasser", "Fett", "Zucker", "Eiweiß"],
+    ["Quittenmus vom Hof", 68, 2, 28, 2],
+  ];
+  const { blocks, ownIngredients } = findRecipes(bookOf({ Sheet1: rows }));
+  expect(blocks.map(({ names }) => names.map(({ item }) => item))).toEqual([
+    ["Quittenmus vom Hof", "Wasser"],
+  ]);
+  expect(ownIngredients).toMatchObject([{ problem: null, range: { top: 4, bottom: 5 } }]);
 });
 
 test("own ingredients are known names in the recipes of the workbook", () => {

@@ -7,7 +7,7 @@ import { namesInDisguise, type Headers } from "./namesInDisguise";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { isSummaryTitle } from "./summaryRow";
 import { titleOfRow } from "./titleOfRow";
-import { unitFromWord, type AmountUnit } from "./unit";
+import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
 function firstAmountRow(
@@ -83,6 +83,21 @@ function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): bool
   return known >= 2 && known * 2 >= names.length;
 }
 
+/**
+ * Rows below names may be headed like the columns of a list ("Share (%)", "Grams", "Price"): one recipe laid on
+ * its side, of which only the rows of amounts count, each with the unit in its title.
+ */
+function amountRows(rows: readonly Recipe[]): readonly Recipe[] {
+  const roles = rows.map(({ title }) => headerRole(title));
+  const heads = roles.filter((role) => role !== null).length;
+  if (!roles.includes("amount") || heads * 2 <= roles.length) return rows;
+  const amounts = rows.filter((_, at) => roles[at] === "amount" || roles[at] === null);
+  return amounts.map((row) => {
+    const unit = unitFromHeader(row.title);
+    return unit === null ? row : { ...row, unit, unitAssumed: false };
+  });
+}
+
 /** The rows of amounts down to the first wholly blank one; averages and sums are not recipes. */
 function recipesBelow(
   context: FinderContext,
@@ -111,17 +126,23 @@ function blockAt(
   const { sheet, ownIngredients } = context;
   const first = firstAmountRow(context, header, run);
   if (first === null) return null;
-  const { names, totals, roles } = sortHeaders(context, header, run, first);
-  if (names.length < 2 || !isRecipeRow(context, names)) return null;
-  const recipes = recipesBelow(
+  const { names: headed, totals, roles } = sortHeaders(context, header, run, first);
+  if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
+  const rows = recipesBelow(
     context,
-    names,
+    headed,
     first,
-    unitOfNames(context, names, header),
+    unitOfNames(context, headed, header),
     run[0] ?? 0,
   );
-  const last = recipes.at(-1);
+  const last = rows.at(-1);
   if (last === undefined) return null;
+  const recipes = amountRows(rows);
+  const isUsed = ({ column }: RecipeName) =>
+    recipes.some(({ line }) => !isBlank(sheet, line, column));
+  const names = headed.filter(
+    (name) => isUsed(name) || context.check(name.item).kind !== "unknown",
+  );
   return {
     sheet,
     layout: "across",

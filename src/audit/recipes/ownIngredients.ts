@@ -2,6 +2,7 @@ import type { Cell, Matrix } from "../../foundation/cell";
 import { isProblem, type Problem } from "../../foundation/problem";
 import type { WorkbookSheet } from "../../workbook/model";
 import { callFunction } from "../../worksheet/callFunction";
+import { ownHeaderMeaning } from "../../worksheet/ownHeaderMeaning";
 import { headedRanges, type HeadedRange } from "./headedRanges";
 
 /** A header-led range of the user's own ingredients, ready to be handed to the recipe functions. */
@@ -12,7 +13,8 @@ export interface OwnIngredients extends HeadedRange {
   readonly refusedRows: readonly { readonly row: number; readonly problem: Problem }[];
 }
 
-const STATES_WATER = /^(same as|water|solids|brix)$/;
+/** Headers that say how much water there is, in any of the words that the functions read. */
+const STATES_WATER = new Set<string | null>(["same as", "water", "solids", "brix"]);
 const AMOUNT = /amount|weight|menge|gewicht|^(g|kg|grams?|gramm)$/;
 
 function problemWith(item: Cell, matrix: Matrix): Problem | null {
@@ -35,7 +37,7 @@ function refusedRows({ matrix, headers, range }: HeadedRange) {
 export function ownIngredientsIn(sheet: WorkbookSheet): OwnIngredients[] {
   const own = headedRanges(sheet).filter(
     ({ headers }) =>
-      headers.some((header) => STATES_WATER.test(header)) &&
+      headers.some((header) => STATES_WATER.has(ownHeaderMeaning(header))) &&
       !headers.some((header) => AMOUNT.test(header)),
   );
   return own.map((each) => {
