@@ -4,6 +4,7 @@ import { normalName } from "../../src/catalogue/normalName";
 import { Choice } from "../components/Choice";
 import { FormButtons } from "../components/FormButtons";
 import { NumberField } from "../components/NumberField";
+import { TextField } from "../components/TextField";
 import type { PaneContext } from "../view";
 import type { AimBody } from "./aim";
 
@@ -62,15 +63,12 @@ export function AimForm({ context, from, taken, onSave, onClose }: AimFormProps)
   const [fault, setFault] = useState<string | null>(null);
   const change = (part: Partial<Draft>) => setDraft({ ...draft, ...part });
   const text = (label: string, key: "name" | "note") => (
-    <label class="field">
-      <span>{label}</span>
-      <input
-        type="text"
-        maxLength={key === "name" ? 80 : 500}
-        value={draft[key]}
-        onInput={(event) => change({ [key]: event.currentTarget.value })}
-      />
-    </label>
+    <TextField
+      label={label}
+      mostSigns={key === "name" ? 80 : 500}
+      value={draft[key]}
+      onChange={(value) => change({ [key]: value })}
+    />
   );
   const number = (
     label: string,

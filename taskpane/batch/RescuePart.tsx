@@ -1,5 +1,5 @@
 import { useMemo, useState } from "preact/hooks";
-import { NumberField } from "../components/NumberField";
+import { GramFields } from "../components/GramFields";
 import { askMix, firstNumber } from "../bowl/askMix";
 import type { BatchProps } from "./batchProps";
 import { restoreProportions } from "./rescue";
@@ -25,20 +25,12 @@ export function RescuePart({ context, mix, rows }: BatchProps) {
     <details>
       <summary>{texts.title}</summary>
       <p>{texts.about}</p>
-      <div class="fields even">
-        {rows.map(({ name, grams }) => (
-          <NumberField
-            key={name}
-            context={context}
-            label={name}
-            unit="g"
-            from={0}
-            to={1e6}
-            value={changed[name] ?? grams}
-            onChange={(value) => setChanged({ ...changed, [name]: value ?? 0 })}
-          />
-        ))}
-      </div>
+      <GramFields
+        context={context}
+        amounts={inBowl}
+        mostGrams={1e6}
+        onChange={(name, grams) => setChanged({ ...changed, [name]: grams ?? 0 })}
+      />
       {additions.length === 0 ? (
         <p>{texts.right}</p>
       ) : (

@@ -1,7 +1,7 @@
 interface ChoiceProps<Value extends string | number> {
   readonly label: string;
   readonly value: Value | null;
-  readonly options: readonly { readonly value: Value; readonly label: string }[];
+  readonly options: readonly { readonly value: Value; readonly label?: string }[];
   /** Offered first, for nothing chosen; absent where something always is. */
   readonly none?: string;
   readonly onChange: (value: Value) => void;
@@ -23,7 +23,7 @@ export function Choice<Value extends string | number>(props: ChoiceProps<Value>)
         {none !== undefined && <option value="">{none}</option>}
         {options.map((each) => (
           <option key={each.value} value={each.value}>
-            {each.label}
+            {each.label ?? each.value}
           </option>
         ))}
       </select>

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { FormButtons } from "../components/FormButtons";
 import { Unfold } from "../components/Unfold";
 import type { Contents } from "../host";
 import { asText } from "../office/cellContent";
@@ -63,19 +64,13 @@ function BlockPanel({ context, contents, onClose }: BlockPanelProps) {
         </p>
       )}
       {(fault ?? outcome) !== null && <p class="insert-outcome">{fault ?? outcome}</p>}
-      <div class="buttons">
-        <button
-          type="button"
-          class="primary"
-          aria-disabled={!isReady} // not disabled: it would let go of the focus once it has written
-          onClick={() => void write()}
-        >
-          {words.insert.write}
-        </button>
-        <button type="button" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
+      <FormButtons
+        label={words.insert.write}
+        closeLabel={words.close}
+        isReady={isReady}
+        onDo={() => void write()}
+        onClose={onClose}
+      />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { FormButtons } from "../components/FormButtons";
 import type { PaneContext } from "../view";
 import type { InsertOffer } from "./insertOffer";
 import { InsertPreview } from "./InsertPreview";
@@ -29,25 +30,20 @@ export function InsertContents({ context, offers, onClose }: InsertContentsProps
       <OfferChoice offers={offers} chosen={chosen} onChoose={choose} />
       {place !== null && <InsertPreview words={words} place={place} offer={chosen} />}
       {sentence !== null && <p class="insert-outcome">{sentence}</p>}
-      <div class="buttons">
-        <button
-          type="button"
-          class="primary"
-          disabled={place === null}
-          onClick={() => void insertion.write()}
-        >
-          {words.insert.write}
-        </button>
+      <FormButtons
+        label={words.insert.write}
+        closeLabel={words.close}
+        isReady={place !== null}
+        onDo={() => void insertion.write()}
+        onClose={onClose}
+      >
         {place !== null && insertion.asksToReplace && (
           // A button of its own: a key held down on the first one must not overwrite anything.
           <button type="button" class="danger" onClick={() => void insertion.replace()}>
             {words.insert.replace(placeText(place))}
           </button>
         )}
-        <button type="button" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
+      </FormButtons>
     </>
   );
 }

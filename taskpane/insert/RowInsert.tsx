@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { EditTable } from "../components/EditTable";
+import { FormButtons } from "../components/FormButtons";
 import { NumberField } from "../components/NumberField";
 import type { PaneContext } from "../view";
 import { placesText, useRowInsertion } from "./useRowInsertion";
@@ -67,19 +68,13 @@ export function RowInsert({ context, active, name, onClose }: RowInsertProps) {
       )}
       {fault !== null && <p class="fault">{fault}</p>}
       {told !== null && <p class="insert-outcome">{told}</p>}
-      <div class="buttons">
-        <button
-          type="button"
-          class="primary"
-          aria-disabled={!isReady}
-          onClick={() => isReady && void write([name, amount])}
-        >
-          {words.insert.write}
-        </button>
-        <button type="button" onClick={close}>
-          {words.close}
-        </button>
-      </div>
+      <FormButtons
+        label={words.insert.write}
+        closeLabel={words.close}
+        isReady={isReady}
+        onDo={() => void write([name, amount ?? ""])}
+        onClose={close}
+      />
     </div>
   );
 }

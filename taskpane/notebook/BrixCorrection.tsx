@@ -36,7 +36,7 @@ export function BrixCorrection({ context, names, own }: BrixCorrectionProps) {
         label={texts.ingredient}
         value={item}
         none="–"
-        options={names.map((name) => ({ value: name, label: name }))}
+        options={names.map((value) => ({ value }))}
         onChange={setAsked}
       />
       <NumberField

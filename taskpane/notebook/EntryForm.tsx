@@ -5,6 +5,7 @@ import type { RecipeInGrams } from "../bowl/toGrams";
 import { HOUSEHOLD_FREEZER_C } from "../bowl/usualTemperatures";
 import { Choice } from "../components/Choice";
 import { NumberField } from "../components/NumberField";
+import { TextField } from "../components/TextField";
 import type { PaneContext } from "../view";
 import type { NotebookEntry } from "./entry";
 import { forecastOf } from "./forecast";
@@ -110,14 +111,7 @@ export function EntryForm({ context, title, recipe, own, onWrite }: EntryFormPro
         ]}
         onChange={(firmness) => set({ firmness })}
       />
-      <label class="field">
-        <span>{texts.note}</span>
-        <input
-          type="text"
-          value={found.note}
-          onInput={(event) => set({ note: event.currentTarget.value })}
-        />
-      </label>
+      <TextField label={texts.note} value={found.note} onChange={(note) => set({ note })} />
       {isAsked && isEmpty && <p class="fault">{texts.nothingToWrite}</p>}
       <div class="buttons">
         <button type="submit" class="primary">

@@ -53,7 +53,7 @@ export function LearnIngredient({ context, entries, own }: LearnIngredientProps)
         label={texts.ingredient}
         value={item}
         none="–"
-        options={names.map((name) => ({ value: name, label: name }))}
+        options={names.map((value) => ({ value }))}
         onChange={setAsked}
       />
       <NumberField

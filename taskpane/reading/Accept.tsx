@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { PaneContext } from "../view";
 import { FormButtons } from "../components/FormButtons";
+import { TextField } from "../components/TextField";
 import { Unfold } from "../components/Unfold";
 
 interface AcceptProps {
@@ -29,17 +30,13 @@ function ReasonForm({
   };
   return (
     <form onSubmit={submit}>
-      <label class="field">
-        <span>{texts.reason}</span>
-        <input
-          type="text"
-          value={reason}
-          maxLength={300}
-          aria-invalid={isMissing}
-          onInput={(event) => setReason(event.currentTarget.value)}
-        />
-        {isMissing && <span class="fault">{texts.empty}</span>}
-      </label>
+      <TextField
+        label={texts.reason}
+        value={reason}
+        mostSigns={300}
+        fault={isMissing ? texts.empty : null}
+        onChange={setReason}
+      />
       <FormButtons label={texts.accept} closeLabel={words.close} onClose={onClose} />
     </form>
   );

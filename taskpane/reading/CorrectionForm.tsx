@@ -2,7 +2,9 @@ import { useState } from "preact/hooks";
 import type { RecipeCorrection } from "../../src/audit/recipes/corrections/recipeCorrection";
 import { isProblem } from "../../src/foundation/problem";
 import type { Workbook } from "../../src/workbook/model";
+import { Choice } from "../components/Choice";
 import { FormButtons } from "../components/FormButtons";
+import { TextField } from "../components/TextField";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 
@@ -18,11 +20,8 @@ interface CorrectionFormProps {
 const KINDS = ["down", "across", "none"] as const;
 const UNITS = ["g", "kg", "mg", "%", "oz", "lb", "mL", "L", "cup", "tbsp", "tsp", "piece"];
 
-const unitsWith = (unit = ""): readonly string[] =>
-  unit === "" || UNITS.includes(unit) ? UNITS : [...UNITS, unit];
-
-const isKind = (text: string): text is RecipeCorrection["recipe"] =>
-  (KINDS as readonly string[]).includes(text);
+const unitsWith = (unit = "") =>
+  (unit === "" || UNITS.includes(unit) ? UNITS : [...UNITS, unit]).map((value) => ({ value }));
 
 const placeText = ({ sheet, range }: RecipeCorrection): string =>
   sheet === "" ? "" : `${sheet}!${range}`;
@@ -64,16 +63,8 @@ export function CorrectionForm(props: CorrectionFormProps) {
       const selected = (await host?.readSelection())?.selected;
       if (selected !== undefined) setPlace(`${selected.sheet}!${selected.address}`);
     });
-  const text = (label: string, value: string, onInput: (value: string) => void) => (
-    <label class="field">
-      <span>{label}</span>
-      <input
-        type="text"
-        value={value}
-        maxLength={200}
-        onInput={(event) => onInput(event.currentTarget.value)}
-      />
-    </label>
+  const text = (label: string, value: string, onChange: (value: string) => void) => (
+    <TextField label={label} value={value} mostSigns={200} onChange={onChange} />
   );
   return (
     <form onSubmit={(event) => void submit(event)}>
@@ -81,44 +72,28 @@ export function CorrectionForm(props: CorrectionFormProps) {
       <button type="button" class="small" onClick={() => void takeSelection()}>
         {texts.selection}
       </button>
-      <label class="field">
-        <span>{texts.recipe}</span>
-        <select
-          value={recipe}
-          onChange={({ currentTarget: { value } }) => {
-            // Columns mean nothing as rows: what was read is offered again only for its own way.
-            if (!isKind(value)) return;
-            const own = value === from.recipe ? from : { names: "", amounts: "" };
-            setSaid({ ...said, recipe: value, names: own.names, amounts: own.amounts });
-          }}
-        >
-          {KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {texts.kinds[kind]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={texts.recipe}
+        value={recipe}
+        options={KINDS.map((value) => ({ value, label: texts.kinds[value] }))}
+        onChange={(value) => {
+          // Columns mean nothing as rows: what was read is offered again only for its own way.
+          const own = value === from.recipe ? from : { names: "", amounts: "" };
+          setSaid({ ...said, recipe: value, names: own.names, amounts: own.amounts });
+        }}
+      />
       {recipe !== "none" && (
         <>
           {text(texts.names[recipe], said.names ?? "", (names) => setSaid({ ...said, names }))}
           {text(texts.amounts[recipe], said.amounts ?? "", (amounts) =>
             setSaid({ ...said, amounts }),
           )}
-          <label class="field">
-            <span>{texts.unit}</span>
-            <select
-              value={said.unit ?? ""}
-              onChange={(event) => setSaid({ ...said, unit: event.currentTarget.value })}
-            >
-              <option value="">{texts.asWritten}</option>
-              {unitsWith(from.unit).map((unit) => (
-                <option key={unit} value={unit}>
-                  {unit}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice
+            label={texts.unit}
+            value={said.unit ?? ""}
+            options={[{ value: "", label: texts.asWritten }, ...unitsWith(from.unit)]}
+            onChange={(unit) => setSaid({ ...said, unit })}
+          />
           <p class="quiet">{texts.blank}</p>
         </>
       )}

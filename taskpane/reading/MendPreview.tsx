@@ -1,4 +1,5 @@
 import { EditTable } from "../components/EditTable";
+import { FormButtons } from "../components/FormButtons";
 import type { PaneContext } from "../view";
 import type { FixEdit } from "./fixEdits";
 import { Unfold } from "../components/Unfold";
@@ -20,21 +21,15 @@ export function MendPreview({ context, place, edits, onWrite }: MendPreviewProps
         <>
           <p class="quiet">{texts.about}</p>
           <EditTable context={context} edits={edits} />
-          <div class="buttons">
-            <button
-              type="button"
-              class="primary"
-              onClick={() => {
-                close();
-                onWrite();
-              }}
-            >
-              {texts.write}
-            </button>
-            <button type="button" onClick={close}>
-              {words.close}
-            </button>
-          </div>
+          <FormButtons
+            label={texts.write}
+            closeLabel={words.close}
+            onDo={() => {
+              close();
+              onWrite();
+            }}
+            onClose={close}
+          />
         </>
       )}
     </Unfold>

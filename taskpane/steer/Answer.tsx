@@ -54,7 +54,7 @@ function Ways({ context, recipes, index, onChoose }: WaysProps) {
     <fieldset class="steer-ways">
       <legend>{texts.waysTitle}</legend>
       {recipes.map(({ way }, at) => (
-        <label key={way} class="steer-check">
+        <label key={way} class="check">
           <input type="radio" name={group} checked={at === index} onChange={() => onChoose(at)} />
           {texts.ways[way]}
         </label>

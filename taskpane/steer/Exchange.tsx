@@ -1,5 +1,7 @@
 import { useState } from "preact/hooks";
 import { localName } from "../bowl/localName";
+import { Check } from "../components/Check";
+import { Choice } from "../components/Choice";
 import type { PaneContext } from "../view";
 import type { SteerLine } from "./steerLines";
 
@@ -43,34 +45,21 @@ export function Exchange({ context, lines, servingC, onAsk }: ExchangeProps) {
     <details>
       <summary>{texts.exchangeTitle}</summary>
       <p class="figure-why">{texts.exchangeAbout(numbers.plain(servingC))}</p>
-      <label class="field">
-        <span>{texts.giveWay}</span>
-        <select value={away} onChange={(event) => setAway(Number(event.currentTarget.value))}>
-          {there.map(({ name, at }) => (
-            <option key={at} value={at}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="field">
-        <span>{texts.takePlace}</span>
-        <select value={by} onChange={(event) => setBy(event.currentTarget.value)}>
-          {offered.map((name) => (
-            <option key={name} value={name}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="steer-check">
-        <input
-          type="checkbox"
-          checked={keepsSweetness}
-          onChange={(event) => setKeepsSweetness(event.currentTarget.checked)}
-        />
+      <Choice
+        label={texts.giveWay}
+        value={away}
+        options={there.map(({ name, at }) => ({ value: at, label: name }))}
+        onChange={setAway}
+      />
+      <Choice
+        label={texts.takePlace}
+        value={by}
+        options={offered.map((value) => ({ value }))}
+        onChange={setBy}
+      />
+      <Check checked={keepsSweetness} onChange={setKeepsSweetness}>
         {texts.keepSweetness}
-      </label>
+      </Check>
       <div class="buttons">
         <button type="button" onClick={() => onAsk({ away, by, keepsSweetness })}>
           {texts.exchange}

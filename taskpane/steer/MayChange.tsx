@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { Check } from "../components/Check";
+import { TextField } from "../components/TextField";
 import type { PaneContext } from "../view";
 import { NumberField } from "./NumberField";
 import type { SteerLine } from "./steerLines";
@@ -28,16 +30,9 @@ export function MayChange(props: MayChangeProps) {
           const choice = choices[at];
           return choice === undefined ? null : (
             <li key={at}>
-              <label class="steer-check">
-                <input
-                  type="checkbox"
-                  checked={choice.free}
-                  onChange={(event) =>
-                    onChoose(at, { ...choice, free: event.currentTarget.checked })
-                  }
-                />
+              <Check checked={choice.free} onChange={(free) => onChoose(at, { ...choice, free })}>
                 <span>{name}</span> <span class="quiet">{texts.grams(numbers.plain(grams))}</span>
-              </label>
+              </Check>
             </li>
           );
         })}
@@ -117,15 +112,7 @@ function AddItem({ context, onAdd }: Pick<MayChangeProps, "context" | "onAdd">) 
         add();
       }}
     >
-      <label class="field">
-        <span>{texts.addItem}</span>
-        <input
-          type="text"
-          value={typed}
-          aria-invalid={said !== null}
-          onInput={(event) => setTyped(event.currentTarget.value)}
-        />
-      </label>
+      <TextField label={texts.addItem} value={typed} isWrong={said !== null} onChange={setTyped} />
       <button type="submit">{texts.addItemButton}</button>
       {said !== null && <p class="fault">{said}</p>}
     </form>

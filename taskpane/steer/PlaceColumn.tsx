@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { RecognisedRecipe } from "../bowl/recognised";
+import { FormButtons } from "../components/FormButtons";
 import { useHostTask } from "../components/useHostTask";
 import type { PaneContext } from "../view";
 import { findFreePlace, type FreePlace } from "./freePlace";
@@ -23,9 +24,9 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
   const [isOpen, setOpen] = useState(false);
   const [sentence, setSentence] = useState<string | null>(null);
   const opener = useRef<HTMLButtonElement>(null);
-  const firstButton = useRef<HTMLButtonElement>(null);
+  const panel = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
-    if (found !== null) firstButton.current?.focus();
+    if (found !== null) panel.current?.querySelector("button")?.focus();
   }, [found]);
   const say = (text: string) => {
     setSentence(text);
@@ -77,7 +78,7 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
         </button>
       </div>
       {isOpen && found !== null && (
-        <div class="insert" role="group" aria-label={texts.placeTitle}>
+        <div class="insert" role="group" aria-label={texts.placeTitle} ref={panel}>
           <dl class="insert-preview">
             <dt>{texts.placeAt}</dt>
             <dd>
@@ -86,14 +87,12 @@ export function PlaceColumn({ context, recipe, written, onHold }: PlaceColumnPro
             <dt>{texts.placeHeader}</dt>
             <dd>{written.header}</dd>
           </dl>
-          <div class="buttons">
-            <button type="button" class="primary" ref={firstButton} onClick={() => void write()}>
-              {texts.write}
-            </button>
-            <button type="button" onClick={close}>
-              {words.close}
-            </button>
-          </div>
+          <FormButtons
+            label={texts.write}
+            closeLabel={words.close}
+            onDo={() => void write()}
+            onClose={close}
+          />
         </div>
       )}
       {(fault ?? sentence) !== null && <p class="insert-outcome">{fault ?? sentence}</p>}

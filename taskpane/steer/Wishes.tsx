@@ -1,5 +1,6 @@
 import type { Aim } from "../aims/aim";
 import { TargetSelect } from "../bowl/TargetSelect";
+import { Check } from "../components/Check";
 import type { PaneContext } from "../view";
 import { NumberField } from "./NumberField";
 import { WISH_KEYS, type WishDraft, type WishKey } from "./wishDrafts";
@@ -77,22 +78,18 @@ export function Wishes({ context, value, totalGrams, onChange }: WishesProps) {
           </option>
         ))}
       </select>
-      <label class="steer-check">
-        <input
-          type="checkbox"
-          checked={keepsTotal}
-          onChange={(event) => onChange({ ...value, keepsTotal: event.currentTarget.checked })}
-        />
+      <Check
+        checked={keepsTotal}
+        onChange={(checked) => onChange({ ...value, keepsTotal: checked })}
+      >
         {texts.keepTotal(numbers.plain(totalGrams))}
-      </label>
-      <label class="steer-check">
-        <input
-          type="checkbox"
-          checked={wholeGrams}
-          onChange={(event) => onChange({ ...value, wholeGrams: event.currentTarget.checked })}
-        />
+      </Check>
+      <Check
+        checked={wholeGrams}
+        onChange={(checked) => onChange({ ...value, wholeGrams: checked })}
+      >
         {texts.wholeGrams}
-      </label>
+      </Check>
     </fieldset>
   );
 }

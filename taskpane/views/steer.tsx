@@ -38,7 +38,7 @@ function Steer({ context, active }: ViewProps) {
           own={own.cells}
           sentence={lines.message}
         />
-        <OwnChoice context={context} own={own} />
+        <OwnChoice context={context} own={own} hasRecipe />
       </>
     );
   }
@@ -55,7 +55,7 @@ function Steer({ context, active }: ViewProps) {
         own={own.cells}
         onHold={recipe.hold}
       />
-      <OwnChoice context={context} own={own} />
+      <OwnChoice context={context} own={own} hasRecipe />
     </div>
   );
 }

@@ -7,6 +7,7 @@ import { Notice } from "../components/Notice";
 import type { BlockValue } from "../host";
 import type { PaneContext } from "../view";
 import { Answer } from "./Answer";
+import { answerText } from "./answerText";
 import { answerFor } from "./answerFor";
 import { Board } from "./Board";
 import { explainCall } from "./explainCall";
@@ -42,13 +43,13 @@ export function Explained({ context, definition, call, args, shown }: ExplainedP
   const { answer, recipes, board, boardTrouble } = explanation;
   const now = answer[0]?.[0] ?? null;
   const one = answerFor(explanation, recipe);
-  const spoken = isProblem(one)
-    ? words.said(one.message)
-    : `${words.why.answers} ${one === null ? words.why.moreCells(answer.length, answer[0]?.length ?? 1) : words.said(valueText(one, context))}`;
+  const text = answerText(explanation, one, definition, context);
+  const isRefused = isProblem(one);
+  const spoken = isRefused ? text : `${words.why.answers} ${text}`;
   useEffect(() => announce(spoken), [announce, spoken]);
   return (
     <>
-      <Answer context={context} definition={definition} explanation={explanation} one={one} />
+      <Answer context={context} explanation={explanation} text={text} isRefused={isRefused} />
       {isStale(shown, now) && (
         <Notice tone="warning">{words.why.stale(valueText(shown, context))}</Notice>
       )}

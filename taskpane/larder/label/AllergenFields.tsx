@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import { ALLERGENS, type Allergen } from "../../../src/catalogue/ingredient";
+import { Check } from "../../components/Check";
 import type { DraftProps } from "./draftProps";
 
 /** Unknown, or those that the label names: never nothing. */
@@ -29,14 +30,13 @@ export function AllergenFields({ context, draft, onChange }: DraftProps) {
       {allergens !== null && (
         <div class="allergen-grid">
           {ALLERGENS.map((one) => (
-            <label class="check" key={one}>
-              <input
-                type="checkbox"
-                checked={allergens.includes(one)}
-                onChange={(event) => turn(one, event.currentTarget.checked)}
-              />
+            <Check
+              key={one}
+              checked={allergens.includes(one)}
+              onChange={(checked) => turn(one, checked)}
+            >
               {words.allergenNames[one]}
-            </label>
+            </Check>
           ))}
         </div>
       )}

@@ -1,4 +1,5 @@
 import { Choice } from "../../components/Choice";
+import { Check } from "../../components/Check";
 import { NumberField } from "../../components/NumberField";
 import { PRINTED, SELDOM_PRINTED, type PartKey } from "./draft";
 import type { DraftProps } from "./draftProps";
@@ -63,14 +64,12 @@ export function Figures(props: DraftProps) {
       <Basis {...props} />
       <div class="fields even">{PRINTED.map(field)}</div>
       <p class="quiet">{texts.saltHint}</p>
-      <label class="check">
-        <input
-          type="checkbox"
-          checked={draft.isFibreInside}
-          onChange={(event) => onChange({ isFibreInside: event.currentTarget.checked })}
-        />
+      <Check
+        checked={draft.isFibreInside}
+        onChange={(isFibreInside) => onChange({ isFibreInside })}
+      >
         {texts.fibreInside}
-      </label>
+      </Check>
       {(hasSugars || (draft.parts.polyols ?? 0) > 0) && <SugarKinds {...props} />}
       <details>
         <summary>{texts.rare}</summary>

@@ -8,7 +8,7 @@ import { Figures } from "./Figures";
 import { planSheet } from "./ownTable";
 import { readLabel } from "./readLabel";
 import { SumCheck } from "./SumCheck";
-import { TextField } from "./TextField";
+import { TextField } from "../../components/TextField";
 import { useOwnTable } from "./useOwnTable";
 import { WriteTo } from "./WriteTo";
 

@@ -1,6 +1,6 @@
 import { solutes } from "../../../src/catalogue/solutes";
 import { Choice } from "../../components/Choice";
-import { NumberField } from "../../components/NumberField";
+import { GramFields } from "../../components/GramFields";
 import { SPLITS, SUGARS, sugarsOf } from "./draft";
 import type { DraftProps } from "./draftProps";
 import { EntryField } from "./EntryField";
@@ -11,7 +11,7 @@ const POLYOLS = solutes.filter(({ kind, food }) => kind === "polyol" && food);
 export function SugarKinds({ context, draft, onChange }: DraftProps) {
   const texts = context.words.larder.label;
   const { split, each, parts } = draft;
-  const names = POLYOLS.map(({ name }) => ({ value: name, label: name }));
+  const names = POLYOLS.map(({ name }) => ({ value: name }));
   return (
     <>
       {(sugarsOf(draft) > 0 || split === "each") && (
@@ -30,20 +30,12 @@ export function SugarKinds({ context, draft, onChange }: DraftProps) {
         />
       )}
       {split === "each" && (
-        <div class="fields even">
-          {SUGARS.map((name) => (
-            <NumberField
-              key={name}
-              context={context}
-              label={name}
-              unit="g"
-              from={0}
-              to={10_000}
-              value={each[name] ?? null}
-              onChange={(grams) => onChange({ each: { ...each, [name]: grams } })}
-            />
-          ))}
-        </div>
+        <GramFields
+          context={context}
+          amounts={SUGARS.map((name) => ({ name, grams: each[name] ?? null }))}
+          mostGrams={10_000}
+          onChange={(name, grams) => onChange({ each: { ...each, [name]: grams } })}
+        />
       )}
       {(parts.polyols ?? 0) > 0 && (
         <Choice

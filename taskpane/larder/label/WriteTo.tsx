@@ -1,7 +1,7 @@
 import { Choice } from "../../components/Choice";
 import { EditTable } from "../../components/EditTable";
 import type { PaneContext } from "../../view";
-import { TextField } from "./TextField";
+import { TextField } from "../../components/TextField";
 import { objectionTo, type useOwnTable } from "./useOwnTable";
 
 interface WriteToProps {
