@@ -11,6 +11,16 @@ describe("Function names on their way into a file", () => {
     ['"FILTER("&RIME.MOLES("sucrose",1)', '"FILTER("&_xldudf_RIME_MOLES("sucrose",1)'],
     ["'RIME.MOLES(x)'!A1+ABS(-1)", "'RIME.MOLES(x)'!A1+ABS(-1)"],
     ["STDEV.S(A1:A9)/STDEV(A1:A9)", "_xlfn.STDEV.S(A1:A9)/STDEV(A1:A9)"],
+    [
+      "SUM(B1#)+@RIME.MOLES(A1,B1)",
+      "SUM(_xlfn.ANCHORARRAY(B1))+_xlfn.SINGLE(_xldudf_RIME_MOLES(A1,B1))",
+    ],
+    ["Mix[@Grams]*2", "Mix[[#This Row],[Grams]]*2"],
+    ["LET(x,2,y, x+1,X*y+x!A1)", "_xlfn.LET(_xlpm.x,2,_xlpm.y, _xlpm.x+1,_xlpm.X*_xlpm.y+x!A1)"],
+    [
+      'MAP(A1:A9,LAMBDA(cell,IF(cell>1,"cell",{1,2})))+cell',
+      '_xlfn.MAP(A1:A9,_xlfn.LAMBDA(_xlpm.cell,IF(_xlpm.cell>1,"cell",{1,2})))+cell',
+    ],
     ["NETWORKDAYS.INTL(A1,A2)", "NETWORKDAYS.INTL(A1,A2)"],
   ])("%s", (typed, stored) => {
     expect(withFileFunctionNames(typed)).toBe(stored);
