@@ -9,6 +9,7 @@ import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { structureCases } from "./structureCases";
+import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
 import { unitCases } from "./unitCases";
 
@@ -69,6 +70,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...unitCases,
   ...classCases,
   ...alcoholCases,
+  ...textNumberCases,
   // stale-value
   {
     rule: "stale-value",

@@ -14,6 +14,9 @@ import {
   type RecipeName,
 } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
+import { effectOfText } from "../textNumbers/effectOfText";
+import { isPlainText } from "../textNumbers/numberText";
+import { textNumbersElsewhere, type TextNumber } from "../textNumbers/textNumbersElsewhere";
 
 const identity = { id: "number-as-text", severity: "error" } as const;
 
@@ -67,11 +70,30 @@ function findIn(context: AuditContext, block: RecipeBlock, recipe: Recipe): Find
   );
 }
 
+/** A price, a temperature, a share, a result or an input. */
+function elsewhere(found: TextNumber): Finding {
+  const { sheet, text, read, label, row, column } = found;
+  const address = cellName(row, column);
+  return findingAt(identity, sheet, found, {
+    message:
+      label === ""
+        ? `${address} holds the text "${text.trim()}", ${WHY[read.why]}: nothing can be calculated with it.`
+        : `${address} holds the text "${text.trim()}" for "${label.slice(0, 60)}", ${WHY[read.why]}: nothing can be calculated with it.`,
+    effect: effectOfText(found),
+    fix: `Enter ${read.number} as a number.`,
+    ...(isPlainText(text) && {
+      edits: [{ sheet: sheet.name, cell: address, from: text, to: read.number }],
+    }),
+  });
+}
+
 export const textNumber: Rule = {
   ...identity,
-  title: "An amount is a text, so the sheet does not count it",
-  find: (context) =>
-    context.blocks.flatMap((block) =>
+  title: "A number is a text, so the sheet does not count it",
+  find: (context) => [
+    ...context.blocks.flatMap((block) =>
       block.recipes.flatMap((recipe) => findIn(context, block, recipe)),
     ),
+    ...textNumbersElsewhere(context).map(elsewhere),
+  ],
 };

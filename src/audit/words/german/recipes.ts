@@ -99,6 +99,10 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "mit einem Dezimalkomma, das dieses Blatt nicht liest",
   "with its unit in the same cell": "mit der Einheit in derselben Zelle",
   "stored as text": "als Text gespeichert",
+  '{cell} holds the text "{text}" for "{label}", {why}: nothing can be calculated with it.':
+    "{cell} enthält den Text „{text}“ für „{label}“, {why}: Damit lässt sich nicht rechnen.",
+  '{cell} holds the text "{text}", {why}: nothing can be calculated with it.':
+    "{cell} enthält den Text „{text}“, {why}: Damit lässt sich nicht rechnen.",
   "Enter {number} as a number.": "{number} als Zahl eingeben.",
   "{cell}, the amount of {name}, is marked {mark} in a column of {unit}.":
     "{cell}, die Menge von {name}, ist mit {mark} bezeichnet in einer Spalte in {unit}.",

@@ -1,0 +1,82 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
+import { saysOf, type Says } from "./saysNumber";
+import { numberText } from "./numberText";
+
+/** Why a text is taken for a number: the label that asks for one, or what stands beside it. */
+export interface NumberContext {
+  readonly label: string;
+  readonly says: Says;
+  /** Numbers among the cells of its column or row. */
+  readonly numbers: number;
+  readonly texts: number;
+  readonly words: number;
+}
+
+const FAR = 200;
+/** A label stands at most so many cells to the left of its value. */
+const BESIDE = 3;
+
+interface Walked {
+  numbers: number;
+  texts: number;
+  words: number;
+  label: string;
+}
+
+const stepped = ({ row, column }: Place, down: number, right: number): Place => ({
+  row: row + down,
+  column: column + right,
+});
+
+/** Counts cells one way up to a blank one; backwards the first word is the label. */
+function walk(
+  sheet: WorkbookSheet,
+  from: Place,
+  [down, right]: readonly [number, number],
+  into: Walked,
+): void {
+  const isBack = down + right < 0;
+  let at = stepped(from, down, right);
+  for (let step = 0; step < FAR && at.row >= 0 && at.column >= 0; step += 1) {
+    const value = sheet.cellAt(at.row, at.column)?.value ?? "";
+    if (value === "") break;
+    if (typeof value === "number" || typeof value === "object") into.numbers += 1;
+    else if (numberText(value) !== null) into.texts += 1;
+    else if (isBack) {
+      into.label = textAt(sheet, at.row, at.column);
+      break;
+    } else into.words += 1;
+    at = stepped(at, down, right);
+  }
+}
+
+const contextOf = ({ label, numbers, texts, words }: Walked): NumberContext => ({
+  ...{ label, numbers, texts, words, says: saysOf(label) },
+});
+
+/** The column of a cell: its heading, and what stands there. */
+export function columnContext(sheet: WorkbookSheet, place: Place): NumberContext {
+  const found: Walked = { numbers: 0, texts: 1, words: 0, label: "" };
+  walk(sheet, place, [-1, 0], found);
+  walk(sheet, place, [1, 0], found);
+  return contextOf(found);
+}
+
+/** The row of a cell: its label, and what stands there. */
+export function rowContext(sheet: WorkbookSheet, place: Place): NumberContext {
+  const found: Walked = { numbers: 0, texts: 1, words: 0, label: "" };
+  walk(sheet, place, [0, -1], found);
+  walk(sheet, place, [0, 1], found);
+  if (found.label === "" && found.numbers === 0) {
+    const steps = Array.from({ length: BESIDE }, (_, step) => place.column - step - 1);
+    found.label =
+      steps.map((column) => textAt(sheet, place.row, column)).find((text) => text !== "") ?? "";
+  }
+  return contextOf(found);
+}
+
+/** A line of numbers with a few texts among them. */
+export const isMostlyNumbers = ({ numbers, texts, words }: NumberContext, least: number): boolean =>
+  numbers >= least && numbers >= 2 * texts && words * 4 <= numbers;
