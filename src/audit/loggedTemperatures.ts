@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "./recipes/cells";
+import type { Place } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 import { fahrenheitToC } from "./resultLabel";
 
@@ -16,14 +17,16 @@ const MOST_FOREIGN = 0.15;
 /** A reading is foreign when it lies so far outside all others. */
 const OUTSIDE_K = 3;
 
-interface Reading {
-  readonly row: number;
+interface Reading extends Place {
   readonly value: number;
 }
 
 /** "Door left open", "nach dem Abtauen": a remark in the row says why it was warm. */
 const WHY_WARM =
   /door|open|defrost|thaw|power|failure|outage|off\b|warm|load|tür|offen|abtau|abgetaut|strom|ausfall|beladen|befüllt|neu\b/i;
+
+/** "n/a", "–", "defekt": what is written where there is no reading. */
+const NO_READING = /^([-–—?x.]+|n\.?\/?a\.?|none|off|broken|missing|defekt|kaputt|fehlt|aus)$/i;
 
 const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [1, 2, 3, 4].some((step) => WHY_WARM.test(textAt(sheet, row, column + step)));
@@ -37,9 +40,21 @@ function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Re
   const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
   for (let row = header + 1; row <= last; row += 1) {
     const value = sheet.cellAt(row, column)?.value ?? null;
-    if (typeof value === "string" || isBlankRow(sheet, row, column)) break;
+    if (typeof value === "string" && !NO_READING.test(value.trim())) break;
+    if (isBlankRow(sheet, row, column)) break;
     if (typeof value === "number" && !isExplained(sheet, row, column))
-      readings.push({ row, value });
+      readings.push({ row, column, value });
+  }
+  return readings;
+}
+
+/** The readings right of a label, day by day. */
+function readingsBeside(sheet: WorkbookSheet, row: number, label: number): Reading[] {
+  const readings: Reading[] = [];
+  for (let column = label + 1; column < sheet.columnCount; column += 1) {
+    const value = sheet.cellAt(row, column)?.value ?? null;
+    if (typeof value === "number") readings.push({ row, column, value });
+    else if (value !== null && !NO_READING.test(textAt(sheet, row, column))) break;
   }
   return readings;
 }
@@ -61,18 +76,15 @@ function foreignIn(readings: readonly Reading[]): readonly Reading[] {
   return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];
 }
 
-/** Readings in °F in a column headed °C, as a log of a freezer has them. */
+/** Readings in °F in a column or a row headed °C, as a log of a freezer has them. */
 export function loggedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
   return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
     columns
       .filter((column) => CELSIUS.test(textAt(sheet, row, column)))
-      .flatMap((column) =>
-        foreignIn(readingsBelow(sheet, row, column)).map((reading) => ({
-          row: reading.row,
-          column,
-          temperatureF: reading.value,
-          isMarked: false,
-        })),
-      ),
+      .flatMap((column) => [
+        ...foreignIn(readingsBelow(sheet, row, column)),
+        ...foreignIn(readingsBeside(sheet, row, column)),
+      ])
+      .map(({ value, ...place }) => ({ ...place, temperatureF: value, isMarked: false })),
   );
 }

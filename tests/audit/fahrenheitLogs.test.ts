@@ -1,0 +1,98 @@
+import { formula, type Rows } from "./bookOf";
+import { expectFound, type Tried } from "./tried";
+
+// A freezer keeps −18 °C (Directive 89/108/EEC); 0 °F is −17.8 °C, −1 °F −18.3 °C, −5 °F −20.6 °C by definition.
+const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+const log = (heading: string, readings: Rows[number], remarks: Rows[number] = []): Rows => [
+  ["Day", heading, "Remarks"],
+  ...readings.map((reading, at) => [DAYS[at % 7], reading, remarks[at] ?? null]),
+];
+const COLD = [-18, -18.5, -17.6, -18.2, -19, -18.1, -17.9, -18.4];
+const withOne = (at: number, reading: Rows[number][number]) => COLD.with(at, reading as never);
+
+describe("A freezer's log with a reading in °F", () => {
+  test.each<Tried>([
+    {
+      what: "the first reading",
+      sheets: { Log: log("Freezer (°C)", withOne(0, 0)) },
+      found: ["temperature-units-mixed Log!B2"],
+    },
+    {
+      what: "the last reading, in German",
+      sheets: { Log: log("Truhe in °C", withOne(7, -1)) },
+      found: ["temperature-units-mixed Log!B9"],
+    },
+    {
+      what: "the second of two freezers",
+      sheets: {
+        Log: [
+          ["Day", "Left (°C)", "Right (°C)"],
+          ...COLD.map((left, at) => [DAYS[at % 7], left, at === 4 ? -5 : left - 3]),
+        ],
+      },
+      found: ["temperature-units-mixed Log!C6"],
+    },
+    {
+      what: "a day without a reading before it",
+      sheets: { Log: log("Freezer (°C)", withOne(5, 0).with(2, null as never)) },
+      found: ["temperature-units-mixed Log!B7"],
+    },
+    {
+      what: "a day on which the thermometer was broken before it",
+      sheets: { Log: log("Freezer (°C)", withOne(5, 0).with(2, "n/a" as never)) },
+      found: ["temperature-units-mixed Log!B7"],
+    },
+    {
+      what: "readings along a row",
+      sheets: {
+        Log: [
+          ["Day", ...DAYS],
+          ["Freezer (°C)", ...withOne(3, 0)],
+        ],
+      },
+      found: ["temperature-units-mixed Log!E2"],
+    },
+  ])("$what", expectFound);
+});
+
+describe("A freezer's log that is right", () => {
+  test.each<Tried>([
+    {
+      what: "the door stood open",
+      sheets: { Log: log("Freezer (°C)", withOne(3, -4), [null, null, null, "door left open"]) },
+      found: [],
+    },
+    {
+      what: "all of it in °F, and said so",
+      sheets: { Log: log("Freezer (°F)", [0, -1, 1, 0, -2, 1, 0]) },
+      found: [],
+    },
+    {
+      what: "a fridge and a freezer side by side",
+      sheets: {
+        Log: [
+          ["Day", "Fridge (°C)", "Freezer (°C)"],
+          ...COLD.map((cold, at) => [DAYS[at % 7], 4 + (at % 3), cold]),
+        ],
+      },
+      found: [],
+    },
+    {
+      what: "a mean below the readings",
+      sheets: {
+        Log: [...log("Freezer (°C)", COLD), ["Mean", formula("AVERAGE(B2:B9)", -18.2125)]],
+      },
+      found: [],
+    },
+    {
+      what: "a set point beside the readings",
+      sheets: {
+        Log: [
+          ["Day", "Set point (°C)", "Read (°C)"],
+          ...COLD.map((cold, at) => [DAYS[at % 7], -18, cold]),
+        ],
+      },
+      found: [],
+    },
+  ])("$what", expectFound);
+});
