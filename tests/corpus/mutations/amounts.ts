@@ -13,6 +13,7 @@ import {
 } from "../mutation";
 import type { Chance } from "../random";
 import { massOf } from "../recipes";
+import { textNumberVariants } from "./textNumbers";
 
 interface Cell {
   readonly recipe: MarkedRecipe;
@@ -203,6 +204,7 @@ export const amountMutations: readonly Mutation[] = [
       asText((value) => value.toFixed(1).replace(".", ",")),
       asText((value) => `${value} `),
       asText((value) => value.toFixed(1)),
+      ...textNumberVariants,
     ],
     fair: { ...CHANGED_AMOUNT, ...FEEDS_ERRORS },
   },
