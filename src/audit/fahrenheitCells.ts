@@ -15,9 +15,12 @@ export interface FahrenheitCell extends Place {
 
 const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
 const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
-const FREEZER = /\b(freezer|deep freeze|tiefkühl\w*|gefrierschrank|gefriertruhe)\b/i;
+const FREEZER =
+  /\b(freezer|deep freeze|cabinet|vitrine|tiefkühl\w*|gefrierschrank|(gefrier|eis)?truhe|eisvitrine)\b/i;
+/** A fridge is warmer, and so is a cabinet that cools. */
+const COOLER = /fridge|refrigerat|\bchill|\bkühl/i;
 /** What is eaten frozen is served below 0 °C. */
-const SERVED = /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*)\b/i;
+const SERVED = /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*|ausgabe|ausgegeben)\b/i;
 const WARMEST_SERVED_C = -0.5;
 const WARMEST_SERVED_F = 25;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;
@@ -68,7 +71,8 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     const temperatureF = numberAt(sheet, row, column - 1) ?? 0;
     return { row, column: column - 1, temperatureF, isMarked: true };
   }
-  const isLabel = FREEZER.test(text) && !FAHRENHEIT.test(text) && !DURATION.test(text);
+  const isLabel =
+    FREEZER.test(text) && ![FAHRENHEIT, DURATION, COOLER].some((otherwise) => otherwise.test(text));
   const warm =
     isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)

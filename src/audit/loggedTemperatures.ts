@@ -31,9 +31,13 @@ const NO_READING = /^([-–—?x.]+|n\.?\/?a\.?|none|off|broken|missing|defekt|k
 const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [1, 2, 3, 4].some((step) => WHY_WARM.test(textAt(sheet, row, column + step)));
 
-/** A log ends where nothing stands about its column: what follows is another table. */
+/** Nothing stands about the column of a log: what follows may be another table. */
 const isBlankRow = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [-1, 0, 1].every((step) => (sheet.cellAt(row, column + step)?.value ?? null) === null);
+
+/** After a blank row a log goes on with at least two readings, as one in groups of a day each does. */
+const goesOn = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  [1, 2].every((step) => typeof sheet.cellAt(row + step, column)?.value === "number");
 
 function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
   const readings: Reading[] = [];
@@ -41,7 +45,7 @@ function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Re
   for (let row = header + 1; row <= last; row += 1) {
     const value = sheet.cellAt(row, column)?.value ?? null;
     if (typeof value === "string" && !NO_READING.test(value.trim())) break;
-    if (isBlankRow(sheet, row, column)) break;
+    if (isBlankRow(sheet, row, column) && !goesOn(sheet, row, column)) break;
     if (typeof value === "number" && !isExplained(sheet, row, column))
       readings.push({ row, column, value });
   }

@@ -43,6 +43,29 @@ describe("A freezer's log with a reading in °F", () => {
       found: ["temperature-units-mixed Log!B7"],
     },
     {
+      what: "readings in groups, a blank row between",
+      sheets: {
+        Log: [
+          ...log("Freezer (°C)", COLD.slice(0, 4)),
+          [null],
+          ...log("", withOne(6, 0).slice(4)).slice(1),
+        ],
+      },
+      found: ["temperature-units-mixed Log!B9"],
+    },
+    {
+      what: "an ice cabinet's label",
+      sheets: {
+        Ice: [
+          ["Cabinet (°C)", 10],
+          ["Ingredient", "g"],
+          ["Water", 500],
+          ["Sucrose", 150],
+        ],
+      },
+      found: ["temperature-units-mixed Ice!B1"],
+    },
+    {
       what: "readings along a row",
       sheets: {
         Log: [
@@ -74,6 +97,25 @@ describe("A freezer's log that is right", () => {
           ["Day", "Fridge (°C)", "Freezer (°C)"],
           ...COLD.map((cold, at) => [DAYS[at % 7], 4 + (at % 3), cold]),
         ],
+      },
+      found: [],
+    },
+    {
+      what: "a cabinet that cools",
+      sheets: {
+        Ice: [
+          ["Cooling cabinet (fridge, °C)", 5],
+          ["Ingredient", "g"],
+          ["Water", 500],
+          ["Sucrose", 150],
+        ],
+      },
+      found: [],
+    },
+    {
+      what: "a warmer place, a blank row below the log",
+      sheets: {
+        Log: [...log("Freezer (°C)", COLD), [null], ["Ice bath", -5], ["Ice bath, salted", "–"]],
       },
       found: [],
     },
