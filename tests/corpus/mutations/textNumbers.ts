@@ -12,7 +12,7 @@ function typedNumber({ book }: MarkedBook, spot: Spot): number | null {
 /** As people type it when the sheet does not take it for a number. */
 const WAYS: readonly ((value: number) => string)[] = [
   (value) => String(value).replace(".", ","),
-  (value) => `${value.toFixed(1).replace(".", ",")}`,
+  (value) => value.toFixed(1).replace(".", ","),
   (value) => `${value} `,
   (value) => value.toFixed(2),
 ];
