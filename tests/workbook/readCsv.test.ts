@@ -109,3 +109,19 @@ describe("What is asked, not guessed", () => {
     expect(messageOf(bytes)).toMatch(sentence);
   });
 });
+
+// As a spreadsheet in German writes a sheet of which some cells are formatted in English.
+test("numbers with the other decimal mark are told, not only left as texts", () => {
+  const answer = readCsv(
+    strToU8("Sugar;12,5\nSalt;0,25\nMilk;7,5\nLemon;1.5\nLime;2.25\nWater;1.000\n"),
+    "S",
+  );
+  expect(answer).toMatchObject({
+    reading: [
+      "Fields were split at semicolons; the decimal mark is the comma.",
+      'Numbers with the other decimal mark stay texts: 2, the first "1.5".',
+    ],
+  });
+  const plain = readCsv(strToU8("Sugar;12,5\nSalt;1.000\n"), "S");
+  expect(plain).toMatchObject({ reading: [expect.stringMatching(/comma/)] });
+});

@@ -8,6 +8,7 @@ import { csvCell } from "./csvCell";
 import { decimalMark, type DecimalMark } from "./decimalMark";
 import type { DecimalQuestion } from "./decimalQuestion";
 import { decodeText } from "./decodeText";
+import { otherMark } from "./otherMark";
 import { splitFields, type Delimiter } from "./splitFields";
 
 export interface ReadCsv {
@@ -67,6 +68,6 @@ export function readCsv(
       calculation: "automatic",
       externalLinks: [],
     },
-    reading: decoded.assumed === null ? [how] : [how, decoded.assumed],
+    reading: [how, otherMark(rows, mark), decoded.assumed].filter((sentence) => sentence !== null),
   };
 }

@@ -36,6 +36,8 @@ export const fileSentences: Readonly<Record<string, string>> = {
     "Die Datei ist nicht in UTF-8; ihre Buchstaben wurden als Windows-1252 gelesen.",
   "Fields were split at {delimiter}; the decimal mark is the {mark}.":
     "Felder wurden an {delimiter} getrennt; das Dezimalzeichen ist {mark}.",
+  'Numbers with the other decimal mark stay texts: {count}, the first "{text}".':
+    "Zahlen mit dem anderen Dezimalzeichen bleiben Texte: {count}, die erste „{text}“.",
   "The file has as many numbers with a decimal comma as with a decimal point ({count} each).":
     "Die Datei hat so viele Zahlen mit Dezimalkomma wie mit Dezimalpunkt (je {count}).",
   '"{text}" can mean {comma} with a decimal comma or {point} with a decimal point, and nothing else in the file tells.':
