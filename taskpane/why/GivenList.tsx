@@ -27,7 +27,7 @@ export function GivenList({ context, definition, call, args }: GivenListProps) {
               <dd>
                 {place}
                 {given === undefined ? words.why.blank : valueText(args[at] ?? null, context)}
-                <span class="quiet"> {description}</span>
+                <span class="quiet"> {words.argument(definition.name, name, description)}</span>
               </dd>
             </div>
           );

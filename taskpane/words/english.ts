@@ -16,6 +16,8 @@ export const english = {
   language: "en",
   /** What a function says: they speak English. */
   said: (sentence: string) => sentence,
+  /** What a function's argument is, by its English description. */
+  argument: (_functionName: string, _argument: string, english: string) => english,
   tabs: "Views",
   views: {
     bowl: { name: "Bowl", about: "The selected recipe: how it freezes" },
@@ -169,7 +171,7 @@ export const english = {
     molarMass: "molar mass",
     vantHoff: "van ’t Hoff factor, ideal",
     sweetness: "sweetness, sucrose = 1",
-    solubility20: "solubility at 20 °C",
+    solubility20: "solubility at 20\u00a0°C",
     eutecticTemperature: "eutectic temperature",
     eutecticMassFraction: "eutectic mass fraction",
     maxFreezeTemperature: "Tm′, no more ice below",
@@ -183,7 +185,7 @@ export const english = {
       `Fitted to ${points} printed points: ${rms} K off on average (RMS), ${largest} K at most.`,
     estimated: "Estimated: no printed freezing points went into it.",
     checked: (checkedTo: string, share: string) =>
-      `Checked down to ${checkedTo} °C; stated uncertainty ${share} of the depression.`,
+      `Checked down to ${checkedTo}\u00a0°C; stated uncertainty ${share} of the depression.`,
   },
 
   insert: {
@@ -276,7 +278,7 @@ export const english = {
   bandUnknown: "uncertainty not known",
   servedAt: "Served at",
   temperatureWrong: (typed: string, from: string, to: string) =>
-    `The serving temperature must be a number from ${from} to ${to} °C, not “${typed}”.`,
+    `The serving temperature must be a number from ${from} to ${to}\u00a0°C, not “${typed}”.`,
   cold: {
     caption: "What is frozen at serving and at storage temperature",
     serving: "served",
@@ -286,7 +288,7 @@ export const english = {
     unfrozenSolids: "solids in the unfrozen part",
   },
   solids: "Solids",
-  waterActivity: "Water activity at 25 °C, no shelf-life release",
+  waterActivity: "Water activity at 25\u00a0°C, no shelf-life release",
   sweetness: "Sweetness",
   sweetnessValue: (grams: string) => `as ${grams} sucrose per 100 g`,
   target: {
@@ -294,9 +296,9 @@ export const english = {
     none: "nothing chosen",
     asks: {
       water: (from: string, to: string, temperature: string) =>
-        `Asks for ${from} to ${to} of the water as ice at ${temperature} °C.`,
+        `Asks for ${from} to ${to} of the water as ice at ${temperature}\u00a0°C.`,
       mix: (from: string, to: string, temperature: string) =>
-        `Asks for ${from} to ${to} of the mix as ice at ${temperature} °C.`,
+        `Asks for ${from} to ${to} of the mix as ice at ${temperature}\u00a0°C.`,
     },
   },
   chart: {
@@ -306,9 +308,9 @@ export const english = {
     },
     temperatureAxis: "°C",
     iceAxis: "% ice",
-    at: (temperature: string, share: string) => `At ${temperature} °C: ${share}.`,
+    at: (temperature: string, share: string) => `At ${temperature}\u00a0°C: ${share}.`,
     gate: (name: string, from: string, to: string, temperature: string) =>
-      `The target “${name}” asks for ${from} to ${to} at ${temperature} °C.`,
+      `The target “${name}” asks for ${from} to ${to} at ${temperature}\u00a0°C.`,
     table: "The curve as a table",
   },
   formulas: {

@@ -8,6 +8,7 @@ import { readThrough } from "./german/readThrough";
 import { help, welcome } from "./german/welcome";
 import { why } from "./german/why";
 import { germanSentence } from "../../src/audit/words/germanSentences";
+import { german as germanFunctions } from "../../src/worksheet/words/german";
 import { allergenNames } from "../../src/worksheet/words/german/allergenNames";
 import type { Words } from "./words";
 
@@ -18,6 +19,8 @@ const plural = (count: number, one: string, many: string): string =>
 export const german: Words = {
   language: "de",
   said: germanSentence,
+  argument: (functionName, argument, english) =>
+    germanFunctions.functions[functionName]?.parameters[argument] ?? english,
   tabs: "Ansichten",
   views: {
     bowl: { name: "Schüssel", about: "Das ausgewählte Rezept: wie es gefriert" },
@@ -167,7 +170,7 @@ export const german: Words = {
     molarMass: "molare Masse",
     vantHoff: "Van-’t-Hoff-Faktor, ideal",
     sweetness: "Süße, Saccharose = 1",
-    solubility20: "Löslichkeit bei 20 °C",
+    solubility20: "Löslichkeit bei 20\u00a0°C",
     eutecticTemperature: "eutektische Temperatur",
     eutecticMassFraction: "eutektischer Massenanteil",
     maxFreezeTemperature: "Tm′, darunter kein Eis mehr dazu",
@@ -181,7 +184,7 @@ export const german: Words = {
       `An ${points} gedruckte Punkte angepasst: im Mittel (RMS) ${rms} K daneben, höchstens ${largest} K.`,
     estimated: "Geschätzt: ohne gedruckte Gefrierpunkte.",
     checked: (checkedTo, share) =>
-      `Geprüft bis ${checkedTo} °C; angegebene Unsicherheit ${share} der Erniedrigung.`,
+      `Geprüft bis ${checkedTo}\u00a0°C; angegebene Unsicherheit ${share} der Erniedrigung.`,
   },
 
   insert: {
@@ -275,7 +278,7 @@ export const german: Words = {
   bandUnknown: "Unsicherheit nicht bekannt",
   servedAt: "Serviert bei",
   temperatureWrong: (typed, from, to) =>
-    `Die Serviertemperatur muss eine Zahl von ${from} bis ${to} °C sein, nicht „${typed}“.`,
+    `Die Serviertemperatur muss eine Zahl von ${from} bis ${to}\u00a0°C sein, nicht „${typed}“.`,
   cold: {
     caption: "Was beim Servieren und im Gefrierschrank gefroren ist",
     serving: "serviert",
@@ -285,7 +288,7 @@ export const german: Words = {
     unfrozenSolids: "Trockenmasse im Ungefrorenen",
   },
   solids: "Trockenmasse",
-  waterActivity: "Wasseraktivität bei 25 °C, keine Haltbarkeitsfreigabe",
+  waterActivity: "Wasseraktivität bei 25\u00a0°C, keine Haltbarkeitsfreigabe",
   sweetness: "Süße",
   sweetnessValue: (grams) => `wie ${grams} Saccharose je 100 g`,
   target: {
@@ -293,9 +296,9 @@ export const german: Words = {
     none: "nichts gewählt",
     asks: {
       water: (from, to, temperature) =>
-        `Verlangt ${from} bis ${to} des Wassers als Eis bei ${temperature} °C.`,
+        `Verlangt ${from} bis ${to} des Wassers als Eis bei ${temperature}\u00a0°C.`,
       mix: (from, to, temperature) =>
-        `Verlangt ${from} bis ${to} der Masse als Eis bei ${temperature} °C.`,
+        `Verlangt ${from} bis ${to} der Masse als Eis bei ${temperature}\u00a0°C.`,
     },
   },
   chart: {
@@ -305,9 +308,9 @@ export const german: Words = {
     },
     temperatureAxis: "°C",
     iceAxis: "% Eis",
-    at: (temperature, share) => `Bei ${temperature} °C: ${share}.`,
+    at: (temperature, share) => `Bei ${temperature}\u00a0°C: ${share}.`,
     gate: (name, from, to, temperature) =>
-      `Das Ziel „${name}“ verlangt ${from} bis ${to} bei ${temperature} °C.`,
+      `Das Ziel „${name}“ verlangt ${from} bis ${to} bei ${temperature}\u00a0°C.`,
     table: "Die Kurve als Tabelle",
   },
   formulas: {

@@ -1,5 +1,6 @@
 import { fireEvent, render, screen, waitFor } from "@testing-library/preact";
 import { callFunction } from "../../../src/worksheet/callFunction";
+import { functionMetadata, METADATA_FILES } from "../../../src/worksheet/metadata";
 import type { BlockValue } from "../../../taskpane/host";
 import { why } from "../../../taskpane/views/why";
 import { fakeHost } from "../fakeHost";
@@ -92,6 +93,18 @@ test("the working is read in German, with a decimal comma", async () => {
   await screen.findByText("Erniedrigung nach dem idealen Gesetz");
   expect(bodyText()).toContain("70 / 342,297");
   expect(bodyText()).not.toContain("molality of");
+});
+
+test("and so is what each argument stands for, by the words that the spreadsheet shows", async () => {
+  open(withFormula(`=RIME.FREEZINGPOINT(A1:A2,B1:B2) → ${point}`), "B3", "de");
+  await screen.findByText("Erniedrigung nach dem idealen Gesetz");
+  const [freezingPoint, english] = ["functions.de.json", "functions.json"].map((file) =>
+    functionMetadata(METADATA_FILES[file]).functions.find(({ id }) => id === "FREEZINGPOINT"),
+  );
+  for (const [at, { description }] of freezingPoint!.parameters.entries()) {
+    expect(bodyText()).toContain(description.replace(/; ohne Angabe .*$/, ""));
+    expect(bodyText()).not.toContain(english!.parameters[at]!.description);
+  }
 });
 
 test("and so is the sentence of a refusal", async () => {
