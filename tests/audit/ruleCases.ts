@@ -5,6 +5,7 @@ import { callFunction } from "../../src/worksheet/callFunction";
 import { alcoholCases } from "./alcoholCases";
 import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
+import { inputCases, otherTotalCases } from "./inputCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
@@ -619,6 +620,8 @@ export const ruleCases: readonly RuleCase[] = [
     extras: { hiddenRows: new Set([3]) },
   },
   ...hiddenCases,
+  ...inputCases,
+  ...otherTotalCases,
   // own-ingredients-refused
   {
     rule: "own-ingredients-refused",

@@ -2,7 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { Segment } from "./segments";
-import { unitFromHeader } from "./unit";
+import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */
 export interface Beside {
@@ -23,6 +23,20 @@ const isTitle = (header: string, role: Role | undefined): boolean =>
 function preferRight(columns: readonly number[], names: number): number[] {
   const right = columns.filter((column) => column > names);
   return right.length > 0 ? right : [...columns];
+}
+
+/** Whether a column says what part of the whole each amount is. */
+function isShares(
+  sheet: WorkbookSheet,
+  items: readonly number[],
+  column: number,
+  header: string,
+): boolean {
+  const units = [
+    unitFromHeader(header),
+    ...items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format)),
+  ];
+  return units.some((unit) => unit !== null && isShare(unit));
 }
 
 /**
@@ -46,7 +60,10 @@ export function amountColumns(
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
   if (!isHeaded && titles.length > named.length && named.every((column) => titles.includes(column)))
     return titles;
-  if (named.length > 0) return preferRight(named, segment.column);
+  const isShareOf = (column: number) => isShares(sheet, items, column, header(column));
+  // Shares right of the names say again what the amounts left of them say.
+  const amounts = named.filter((column) => !isShareOf(column));
+  if (named.length > 0) return preferRight(amounts.length > 0 ? amounts : named, segment.column);
   const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
   const unspoken = numeric.filter((column) => spoken(column) === null);
   const half = (column: number) => filled(column) * 2 >= items.length;

@@ -1,13 +1,13 @@
 import type { FinderContext } from "./finderContext";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
-import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { itemName, unitOfNames } from "./namesAcross";
 import { namesInDisguise, type Headers } from "./namesInDisguise";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { isSummaryTitle } from "./summaryRow";
-import { titleOfRow } from "./titleOfRow";
-import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+import { recipesAcross } from "./recipesAcross";
+import { unitFromWord } from "./unit";
+import { plainWords } from "./plainWords";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
 function firstAmountRow(
@@ -83,39 +83,16 @@ function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): bool
   return known >= 2 && known * 2 >= names.length;
 }
 
-/**
- * Rows below names may be headed like the columns of a list ("Share (%)", "Grams", "Price"): one recipe laid on
- * its side, of which only the rows of amounts count, each with the unit in its title.
- */
-function amountRows(rows: readonly Recipe[]): readonly Recipe[] {
-  const roles = rows.map(({ title }) => headerRole(title));
-  const heads = roles.filter((role) => role !== null).length;
-  if (!roles.includes("amount") || heads * 2 <= roles.length) return rows;
-  const amounts = rows.filter((_, at) => roles[at] === "amount" || roles[at] === null);
-  return amounts.map((row) => {
-    const unit = unitFromHeader(row.title);
-    return unit === null ? row : { ...row, unit, unitAssumed: false };
-  });
-}
+/** What own ingredients are made of, which no recipe is: a table of "name", "water", "fat" and "protein". */
+const MADE_OF =
+  /^(fat|fett|protein|eiweiß|inert|fib(re|er)|ballaststoffe|ash|asche|solids|brix|trockenmasse)$/;
 
-/** The rows of amounts down to the first wholly blank one; averages and sums are not recipes. */
-function recipesBelow(
-  context: FinderContext,
-  names: readonly RecipeName[],
-  from: number,
-  unit: AmountUnit | null,
-  left: number,
-): Recipe[] {
-  const recipes: Recipe[] = [];
-  const firstColumn = names[0]?.column ?? 0;
-  for (let row = from; row < context.sheet.rowCount; row += 1) {
-    if (names.every(({ column }) => isBlank(context.sheet, row, column))) break;
-    const title = titleOfRow(context.sheet, row, left, firstColumn);
-    if (isSummaryTitle(title)) continue;
-    if (!names.some(({ column }) => looksNumeric(context.sheet, row, column))) break;
-    recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
-  }
-  return recipes;
+function isCompositions({ sheet }: FinderContext, header: number, run: readonly number[]): boolean {
+  const headers = run.map((column) => plainWords(textAt(sheet, header, column)));
+  return (
+    headers.some((one) => headerRole(one) === "name") &&
+    headers.filter((one) => MADE_OF.test(one)).length >= 2
+  );
 }
 
 function blockAt(
@@ -125,19 +102,13 @@ function blockAt(
 ): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const first = firstAmountRow(context, header, run);
-  if (first === null) return null;
+  if (first === null || isCompositions(context, header, run)) return null;
   const { names: headed, totals, roles } = sortHeaders(context, header, run, first);
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
-  const rows = recipesBelow(
-    context,
-    headed,
-    first,
-    unitOfNames(context, headed, header),
-    run[0] ?? 0,
-  );
-  const last = rows.at(-1);
-  if (last === undefined) return null;
-  const recipes = amountRows(rows);
+  const unit = unitOfNames(context, headed, header);
+  const left = run[0] ?? 0;
+  const { recipes, bottom } = recipesAcross(context, { names: headed, first, left, unit });
+  if (recipes.length === 0) return null;
   const isUsed = ({ column }: RecipeName) =>
     recipes.some(({ line }) => !isBlank(sheet, line, column));
   const names = headed.filter(
@@ -146,7 +117,7 @@ function blockAt(
   return {
     sheet,
     layout: "across",
-    range: { top: header, left: run[0] ?? 0, bottom: last.line, right: run.at(-1) ?? 0 },
+    range: { top: header, left, bottom, right: run.at(-1) ?? 0 },
     headerRow: header,
     names,
     recipes,

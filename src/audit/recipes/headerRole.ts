@@ -49,7 +49,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "target",
     /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|meant (to be|as)|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
   ],
-  ["price", /price|cost|preis|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
+  ["price", /price|cost|preis(?!el)|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
     "molar mass",
     /molar ?(mass|weight)|mola?re? ?masse|molmasse|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekülmasse|molekulargewicht|(?<!k)g ?[·*]?\/ ?mol|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
@@ -73,7 +73,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /\b(ethanol|pure alcohol|alcohol|alkohol|reiner alkohol)\b.*(\bg\b|grams?|gramm|mass)/,
   ],
   ["counts as solute", /(counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich/],
-  ["depression", /depression|erniedrigung|absenkung|(freez|gefrier).*(lowering|lowered by|drop|decrease|senkung)|(lowering|drop|decrease)\b.*freez|lowers the freezing|^(δ|∆|delta|d) ?_?t_?f?\b/],
+  [
+    "depression",
+    /depression|erniedrigung|absenkung|(freez|gefrier).*(lowering|lowered by|drop|decrease|senkung)|(lowering|drop|decrease)\b.*freez|lowers the freezing|^(δ|∆|delta|d) ?_?t_?f?\b/,
+  ],
   [
     "freezing point",
     /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
@@ -89,7 +92,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "total",
-    /^((grand|batch|mix|recipe) )?(sub ?-?)?(totals?|sum|summe|gesamt(menge|gewicht|masse)?|zwischensumme|insgesamt)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
+    /^((grand|batch|mix|recipe) )?(sub ?-?)?(totals?|sum|summe|gesamt(menge|gewicht|masse|summe)?|endsumme|zwischensumme|insgesamt)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
   ],
   [
     "total",

@@ -33,11 +33,10 @@ export function totalsInDisguise(
   return items.filter((row) => {
     if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
     const filled = columns.filter((column) => numberAt(row, column) > 0);
-    return (
-      filled.length > 0 &&
-      filled.every(
-        (column) => SUMS.test(sheet.cellAt(row, column)?.formula ?? "") || isSum(row, column),
-      )
-    );
+    const isSummed = (column: number) => SUMS.test(sheet.cellAt(row, column)?.formula ?? "");
+    const summed = filled.filter((column) => isSummed(column) || isSum(row, column));
+    // Beside sums that are formulas a typed number is a total, too, right or wrong.
+    const isTotal = summed.length === filled.length || summed.some(isSummed);
+    return summed.length > 0 && summed.length * 2 >= filled.length && isTotal;
   });
 }

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { textAt } from "./cells";
+import { looksNumeric, textAt } from "./cells";
 import { unitFromWord, type AmountUnit } from "./unit";
 
 const ROWS_ABOVE = 4;
@@ -22,6 +22,8 @@ export function unitInTitle(
 ): AmountUnit | null {
   for (let row = header - 1; row >= Math.max(0, header - ROWS_ABOVE); row -= 1) {
     for (let column = left; column <= right; column += 1) {
+      // "Batch (kg) | 8" names the unit of its own number.
+      if (looksNumeric(sheet, row, column + 1)) continue;
       const unit = unitIn(textAt(sheet, row, column));
       if (unit !== null) return unit;
     }

@@ -5,20 +5,26 @@ import { findingAt } from "../findingAt";
 import { labelledNumbers } from "../labels";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { textAt } from "../recipes/cells";
+import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/unit";
 import type { Rule } from "../rule";
+import { unitlessInputs } from "../unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 
 const SAYS_DEGREES = /°|º|\b(celsius|fahrenheit|kelvin|deg|grad)\b|[([,]\s*[cfk]\s*[)\]]?$/i;
-/** "All amounts in grams" anywhere on the sheet is a unit too. */
+/** "All amounts in grams" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own. */
 const SAYS_MASS =
   /\b(in|all|alle|angaben)\b.{0,20}\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
 
 function saysMass({ sheet }: RecipeBlock): boolean {
   return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
-    columns.some((column) => SAYS_MASS.test(textAt(sheet, row, column))),
+    columns.some(
+      (column) =>
+        SAYS_MASS.test(textAt(sheet, row, column)) &&
+        !looksNumeric(sheet, row, column + 1) &&
+        !looksNumeric(sheet, row + 1, column),
+    ),
   );
 }
 
@@ -91,6 +97,28 @@ function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
   );
 }
 
+function inputFindings(context: AuditContext): Finding[] {
+  return unitlessInputs(context).map(({ sheet, row, column, label, value, isTemperature }) => {
+    const cell = cellName(row, column);
+    return findingAt(
+      identity,
+      sheet,
+      { row, column },
+      isTemperature
+        ? {
+            message: `${cell}, "${label}", is ${value} without a unit: °C is assumed.`,
+            effect: null,
+            fix: "Write °C or °F beside it or in its label.",
+          }
+        : {
+            message: `${cell}, "${label}", is ${value} without a unit, and formulas work with it.`,
+            effect: null,
+            fix: "Write its unit beside it or in its label.",
+          },
+    );
+  });
+}
+
 export const inputWithoutUnit: Rule = {
   ...identity,
   title: "An input has no unit",
@@ -98,5 +126,6 @@ export const inputWithoutUnit: Rule = {
     ...context.blocks.flatMap(amountFindings),
     ...context.blocks.flatMap(waterFindings),
     ...temperatureFindings(context),
+    ...inputFindings(context),
   ],
 };

@@ -8,6 +8,8 @@ import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { misreadShares } from "../misreadShares";
 import { shareLines, type ShareLine } from "../shareLines";
+import { textAt } from "../recipes/cells";
+import { isShare, unitFromWord, unitText } from "../recipes/unit";
 import { countedTwice, leftOut, rangeOfAll, wholeSum } from "../sumFormulas";
 import {
   sinceLastTotal,
@@ -101,11 +103,22 @@ function shareFinding({ sheet, shares, whole }: ShareLine): Finding | null {
 
 /** A typed total that one amount in another unit explains: that is told of the amount. */
 const isExplained = (block: RecipeBlock, { formula, recipe }: Totalled): boolean =>
-  formula === undefined && recipe !== null && massOutliers(block, recipe).length > 0;
+  formula === undefined &&
+  recipe !== null &&
+  !isShare(recipe.unit) &&
+  massOutliers(block, recipe).length > 0;
+
+/** Amounts in more than one unit are not added up; whether a sum adds them all the same is told elsewhere. */
+function hasOneUnit({ sheet, unitColumn, names }: RecipeBlock): boolean {
+  if (unitColumn === null) return true;
+  const written = names.map(({ row }) => unitFromWord(textAt(sheet, row, unitColumn)));
+  const units = new Set(written.map((unit) => (unit === null ? "" : unitText(unit))));
+  return units.size <= 1;
+}
 
 function findIn(block: RecipeBlock): Finding[] {
   const wrong: Finding[] = [];
-  for (const one of block.unitColumn === null ? totalledLines(block) : []) {
+  for (const one of hasOneUnit(block) ? totalledLines(block) : []) {
     const found = totalFinding(one);
     if (found !== null && !isExplained(block, one)) wrong.push(found);
   }

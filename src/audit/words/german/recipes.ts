@@ -167,6 +167,9 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "The amounts in the hidden column {column} cannot be seen, though they make the recipe.":
     "Die Mengen in der ausgeblendeten Spalte {column} sind nicht zu sehen, obwohl sie das Rezept ausmachen.",
   "mass of the recipe": "Masse des Rezepts",
+  '{cell}, "{label}", is {value} without a unit, and formulas work with it.':
+    "{cell}, „{label}“, ist {value} ohne Einheit, und Formeln rechnen damit.",
+  "Write its unit beside it or in its label.": "Die Einheit danebenschreiben oder ins Etikett.",
   '{cell}, "{label}", is {value} without a unit: grams are assumed.':
     "{cell}, „{label}“, ist {value} ohne Einheit: Angenommen werden Gramm.",
   "Write g or kg beside it or in its label.":

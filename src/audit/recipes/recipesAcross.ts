@@ -1,0 +1,103 @@
+import { isBlank, looksNumeric, textAt } from "./cells";
+import type { FinderContext } from "./finderContext";
+import { headerRole, type Role } from "./headerRole";
+import type { Recipe, RecipeName } from "./recipeBlock";
+import { isSummaryTitle } from "./summaryRow";
+import { titleOfRow } from "./titleOfRow";
+import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+
+/** Where a table of recipes, one to a row, stands. */
+export interface RowsOfAmounts {
+  readonly names: readonly RecipeName[];
+  /** The first row of amounts. */
+  readonly first: number;
+  /** The first column of the table. */
+  readonly left: number;
+  /** The unit that the table names for all of it. */
+  readonly unit: AmountUnit | null;
+}
+
+/** Labels of rows that say something else of each ingredient, where most labels are headings. */
+const NO_RECIPE: ReadonlySet<Role | null> = new Set<Role | null>([
+  ...(["price", "molar mass", "moles", "particles", "molality", "abv", "ethanol"] as const),
+  ...(["counts as solute", "freezing point", "depression", "cryoscopic constant"] as const),
+  ...(["measured", "composition", "ice fraction", "unit", "temperature"] as const),
+]);
+
+/** A recipe laid on its side: its rows are headed like the columns of a list. */
+function amountRows(rows: readonly Recipe[]): Recipe[] {
+  const roles = rows.map(({ title }) => headerRole(title));
+  const heads = roles.filter((role) => role !== null).length;
+  return rows.filter((_, at) => heads * 2 <= rows.length || !NO_RECIPE.has(roles[at] ?? null));
+}
+
+/** The unit of one row: by a word of its own between title and amounts, or in the title. */
+function unitOfRow({ sheet }: FinderContext, row: number, table: RowsOfAmounts) {
+  const from = table.names[0]?.column ?? 0;
+  for (let column = from - 1; column >= table.left; column -= 1) {
+    const unit = unitFromWord(textAt(sheet, row, column));
+    if (unit !== null) return unit;
+  }
+  const label = textAt(sheet, row, table.left);
+  const isSaid = /[([,]|\bin\b/.test(label) || headerRole(label) === "amount";
+  return isSaid ? unitFromHeader(label) : null;
+}
+
+/** Amounts and shares of the same recipe, one above the other: what is worked out from what was typed says it again. */
+function withoutRepeats({ sheet }: FinderContext, names: readonly RecipeName[], all: Recipe[]) {
+  const isWorkedOut = ({ line }: Recipe) =>
+    names.every(({ column }) => {
+      const cell = sheet.cellAt(line, column);
+      return typeof cell?.value !== "number" || cell.formula !== undefined;
+    });
+  const repeats = new Set<Recipe>();
+  for (const [at, one] of all.entries()) {
+    const other = all[at + 1];
+    if (other?.line !== one.line + 1 || repeats.has(one)) continue;
+    const [share, mass] = isShare(one.unit) ? [one, other] : [other, one];
+    if (!isShare(share.unit) || !isMass(mass.unit)) continue;
+    const [worked] = [mass, share].filter(isWorkedOut);
+    if (worked !== undefined) repeats.add(worked);
+  }
+  return all.filter((one) => !repeats.has(one));
+}
+
+/** Whether a row holds nothing, and the next one goes on with amounts. */
+function isGap({ sheet }: FinderContext, names: readonly RecipeName[], row: number): boolean {
+  const amounts = names.filter(({ column }) => looksNumeric(sheet, row + 1, column));
+  return amounts.length >= 2;
+}
+
+/** Recipes, one to a row, and the last row that belongs to their table. */
+export interface RecipesAcross {
+  readonly recipes: readonly Recipe[];
+  readonly bottom: number;
+}
+
+/**
+ * The rows of amounts below a row of names, down to the first wholly blank one after which no amounts follow;
+ * averages, sums, prices and molar masses are no recipes.
+ */
+export function recipesAcross(context: FinderContext, table: RowsOfAmounts): RecipesAcross {
+  const { sheet } = context;
+  const { names, left } = table;
+  const firstColumn = names[0]?.column ?? 0;
+  const recipes: Recipe[] = [];
+  let title = "";
+  for (let row = table.first; row < sheet.rowCount; row += 1) {
+    if (names.every(({ column }) => isBlank(sheet, row, column))) {
+      if (isGap(context, names, row)) continue;
+      break;
+    }
+    const said = titleOfRow(sheet, row, left, firstColumn);
+    if (isSummaryTitle(said)) continue;
+    if (!names.some(({ column }) => looksNumeric(sheet, row, column))) break;
+    title = title !== "" && unitFromWord(said) !== null ? title : said;
+    const unit = unitOfRow(context, row, table) ?? table.unit;
+    recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
+  }
+  return {
+    recipes: withoutRepeats(context, names, amountRows(recipes)),
+    bottom: recipes.at(-1)?.line ?? table.first,
+  };
+}
