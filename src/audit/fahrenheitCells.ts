@@ -5,6 +5,7 @@ import { headerRole } from "./recipes/headerRole";
 import type { Place } from "./recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { sheetTexts } from "./recipes/sheetTexts";
+import { servedInFahrenheit } from "./servedTemperatures";
 
 /** A cell that gives a temperature in °F. */
 export interface FahrenheitCell extends Place {
@@ -19,10 +20,6 @@ const FREEZER =
   /\b(freezer|deep freeze|cabinet|vitrine|tiefkühl\w*|gefrierschrank|(gefrier|eis)?truhe|eisvitrine)\b/i;
 /** A fridge is warmer, and so is a cabinet that cools. */
 const COOLER = /fridge|refrigerat|\bchill|\bkühl/i;
-/** What is eaten frozen is served below 0 °C. */
-const SERVED = /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*|ausgabe|ausgegeben)\b/i;
-const WARMEST_SERVED_C = -0.5;
-const WARMEST_SERVED_F = 25;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;
 
 /** Beyond this a number beside °F is no kitchen's temperature. */
@@ -39,26 +36,6 @@ function numberAt(sheet: WorkbookSheet, row: number, column: number): number | n
 /** A word like "°F" right of a number is that number's unit, not a heading. */
 const isUnitOfNumber = (sheet: WorkbookSheet, row: number, column: number, text: string): boolean =>
   /^[^\d]{1,12}$/.test(text) && numberAt(sheet, row, column - 1) !== null;
-
-/** "Serving temperature (°C)" with 10 beside it: what is ice is not served so. */
-function servedTooWarm(
-  sheet: WorkbookSheet,
-  row: number,
-  column: number,
-  text: string,
-): FahrenheitCell | null {
-  const isLabel = SERVED.test(text) && CELSIUS.test(text) && headerRole(text) === "temperature";
-  const beside = isLabel
-    ? [1, 2, 3].map((step) => column + step).find((at) => numberAt(sheet, row, at) !== null)
-    : undefined;
-  const warm = beside === undefined ? null : numberAt(sheet, row, beside);
-  return beside !== undefined &&
-    warm !== null &&
-    warm > WARMEST_SERVED_C &&
-    warm <= WARMEST_SERVED_F
-    ? { row, column: beside, temperatureF: warm, isMarked: false }
-    : null;
-}
 
 function fromText(sheet: WorkbookSheet, row: number, column: number): FahrenheitCell | null {
   const text = textAt(sheet, row, column);
@@ -77,7 +54,7 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)
     return { row, column: column + 1, temperatureF: warm, isMarked: false };
-  return servedTooWarm(sheet, row, column, text);
+  return null;
 }
 
 /** Whether a heading or label over or beside a cell says °F itself. */
@@ -106,8 +83,8 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     for (const column of columns) {
       const text = textAt(sheet, row, column);
       const cell = fromText(sheet, row, column);
-      if (cell !== null) cells.push(cell);
-      else if (FAHRENHEIT.test(text)) fahrenheitHeadings += 1;
+      cells.push(...(cell === null ? servedInFahrenheit(sheet, { row, column }, text) : [cell]));
+      if (cell === null && FAHRENHEIT.test(text)) fahrenheitHeadings += 1;
       if (CELSIUS.test(text)) celsius += 1;
     }
   }

@@ -80,11 +80,26 @@ function foreignIn(readings: readonly Reading[]): readonly Reading[] {
   return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];
 }
 
-/** Readings in °F in a column or a row headed °C, as a log of a freezer has them. */
+/** A title that says °C for a whole log stands at most so many rows above its headings. */
+const TITLE_ABOVE = 4;
+
+/** Whether a heading is in °C: by its own words, by its first number's format, or by the title of the log. */
+function isInCelsius(sheet: WorkbookSheet, row: number, column: number): boolean {
+  if (CELSIUS.test(textAt(sheet, row, column))) return true;
+  const first = sheet.cellAt(row + 1, column) ?? sheet.cellAt(row, column + 1);
+  if (typeof first?.value !== "number") return false;
+  if (CELSIUS.test(first.format ?? "")) return true;
+  const { columnsByRow } = sheetTexts(sheet);
+  return Array.from({ length: TITLE_ABOVE }, (_, step) => row - step - 1).some((above) =>
+    columnsByRow.get(above)?.some((at) => CELSIUS.test(textAt(sheet, above, at))),
+  );
+}
+
+/** Readings in °F in a column or a row in °C, as a log of a freezer has them. */
 export function loggedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
   return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
     columns
-      .filter((column) => CELSIUS.test(textAt(sheet, row, column)))
+      .filter((column) => isInCelsius(sheet, row, column))
       .flatMap((column) => [
         ...foreignIn(readingsBelow(sheet, row, column)),
         ...foreignIn(readingsBeside(sheet, row, column)),

@@ -9,6 +9,7 @@ import { inputCases, otherTotalCases } from "./inputCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
+import { servedCases } from "./servedCases";
 import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
@@ -71,6 +72,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...unitCases,
   ...classCases,
   ...alcoholCases,
+  ...servedCases,
   ...textNumberCases,
   // stale-value
   {
