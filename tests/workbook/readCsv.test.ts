@@ -53,6 +53,26 @@ describe("Delimiter, quotes and encoding", () => {
       ["Sugar", 100.25],
     ]);
   });
+  test("semicolons, though a decimal comma splits as many rows into equally many fields", () => {
+    expect(valuesOf("Batch;7\n\nNo.;Item;kg\n1;Water;0,5\n2;Sugar;0,1\n;Total;0,6")).toEqual([
+      ["Batch", 7, null],
+      [null, null, null],
+      ["No.", "Item", "kg"],
+      [1, "Water", 0.5],
+      [2, "Sugar", 0.1],
+      [null, "Total", 0.6],
+    ]);
+  });
+  test("commas, though remarks have semicolons", () => {
+    expect(valuesOf("Item,g,Remark\nWater,500,cool; stir\nSugar,100,sieve; stir\nSalt,2,")).toEqual(
+      [
+        ["Item", "g", "Remark"],
+        ["Water", 500, "cool; stir"],
+        ["Sugar", 100, "sieve; stir"],
+        ["Salt", 2, null],
+      ],
+    );
+  });
   test.each([true, false])("UTF-16 with a byte order mark (little endian: %s)", (isLittle) => {
     expect(valuesOf(utf16("Süße;1,5\n", isLittle))[0]).toEqual(["Süße", 1.5]);
   });

@@ -7,25 +7,31 @@ export type Delimiter = "\t" | ";" | "," | "|";
 const DELIMITERS: readonly Delimiter[] = ["\t", ";", "|", ","];
 const PREVIEW_ROWS = 200;
 
-/** How many rows have the most frequent number of fields, where that is more than one. */
-function agreement(rows: readonly (readonly string[])[]): number {
+type Agreement = readonly [number, number];
+
+/** How many rows a delimiter splits at all, and how many of those into the most frequent number of fields. */
+function agreement(rows: readonly (readonly string[])[]): Agreement {
+  const split = rows.filter(({ length }) => length > 1);
   const counts = new Map<number, number>();
-  for (const { length } of rows) {
-    if (length > 1) counts.set(length, (counts.get(length) ?? 0) + 1);
-  }
-  return Math.max(0, ...counts.values());
+  for (const { length } of split) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return [split.length, Math.max(0, ...counts.values())];
 }
 
 const parse = (text: string, delimiter: Delimiter, preview = 0) =>
   Papa.parse<string[]>(text, { delimiter, preview, skipEmptyLines: preview > 0 });
 
-/** The delimiter by which most rows have equally many fields; of two that do, the rarer in plain text. */
+/**
+ * The delimiter that splits most rows, for a decimal comma stands in some only; then the one by which most have
+ * equally many fields; of two that do, the rarer in plain text.
+ */
 function likelyDelimiter(text: string): Delimiter {
   const scores = DELIMITERS.map((delimiter) => ({
     delimiter,
     score: agreement(parse(text, delimiter, PREVIEW_ROWS).data),
   }));
-  return scores.reduce((best, each) => (each.score > best.score ? each : best)).delimiter;
+  const isBetter = ([split, alike]: Agreement, [most, best]: Agreement) =>
+    split === most ? alike > best : split > most;
+  return scores.reduce((best, each) => (isBetter(each.score, best.score) ? each : best)).delimiter;
 }
 
 /** "sep=;" on the first line, as spreadsheets write and read it. */
