@@ -9,7 +9,8 @@ import { findingAt } from "./findingAt";
 import { withNumber } from "./formulaNumbers";
 import { hydrateOfSolute, pureSolute } from "./pureSolute";
 import { amountOf } from "./recipes/amountOf";
-import type { Place, RecipeBlock, RecipeName } from "./recipes/recipeBlock";
+import { textAt } from "./recipes/cells";
+import type { LabelledPlace, Place, RecipeBlock, RecipeName } from "./recipes/recipeBlock";
 
 /** The rule to which what is found here belongs. */
 export const SOLUTE_CONSTANT = { id: "constant-of-a-solute", severity: "error" } as const;
@@ -27,31 +28,34 @@ function twinOf(solute: Solute, molarMass: number): Solute | null {
   return twins.find((twin) => twin !== undefined && isIt(twin)) ?? null;
 }
 
+/** Grams in the unit of a molar mass: it may be written in kg/mol. */
+function gramsIn({ sheet }: RecipeBlock, { row, column, label }: LabelledPlace): number {
+  const besides = [label, textAt(sheet, row, column + 1), textAt(sheet, row, column - 1)];
+  return besides.some((text) => /kg ?\/ ?mol|kg ?(·|\*)? ?mol ?(\^?-1|⁻¹)/i.test(text)) ? 1000 : 1;
+}
+
 /** A molar mass that is not the catalogue's. */
 export function molarMassFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  column: number,
+  place: LabelledPlace,
 ): Finding | null {
-  const value = block.sheet.cellAt(name.row, column)?.value;
+  const value = block.sheet.cellAt(place.row, place.column)?.value;
   const solute = pureSolute(name.item, block.ownIngredients);
   if (typeof value !== "number" || value <= 0 || solute === null) return null;
   const right = solute.molarMass.value;
-  if (Math.abs(value / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
-  const twin = twinOf(solute, value);
-  const hint = twin === null ? "" : `; ${rounded(value, 2)} is that of ${twin.name}`;
-  return findingAt(
-    SOLUTE_CONSTANT,
-    block.sheet,
-    { row: name.row, column },
-    {
-      message: `The molar mass of ${name.item} is given as ${rounded(value, 3)}, it is ${rounded(right, 2)} g/mol${hint}.`,
-      effect: effectOfCounting(context, block, name, right / value),
-      fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin.name}`}.`,
-      edits: numberEdit(block.sheet, { row: name.row, column }, rounded(right, 2)),
-    },
-  );
+  const unit = gramsIn(block, place);
+  const given = value * unit;
+  if (Math.abs(given / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
+  const twin = twinOf(solute, given);
+  const hint = twin === null ? "" : `; ${rounded(given, 2)} is that of ${twin.name}`;
+  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+    message: `The molar mass of ${name.item} is given as ${rounded(given, 3)}, it is ${rounded(right, 2)} g/mol${hint}.`,
+    effect: effectOfCounting(context, block, name, right / given),
+    fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin.name}`}.`,
+    edits: numberEdit(block.sheet, place, unit === 1 ? rounded(right, 2) : right / unit),
+  });
 }
 
 /** Typed moles are put right by the two molar masses; in a formula the one typed into it. */
@@ -76,9 +80,9 @@ export function molesFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  column: number,
+  place: Place,
 ): Finding | null {
-  const moles = block.sheet.cellAt(name.row, column)?.value;
+  const moles = block.sheet.cellAt(place.row, place.column)?.value;
   const solute = pureSolute(name.item, block.ownIngredients);
   const [recipe] = block.recipes;
   if (typeof moles !== "number" || moles <= 0 || solute === null || recipe === undefined)
@@ -87,15 +91,10 @@ export function molesFinding(
   const twin = used > 0 ? twinOf(solute, used) : null;
   if (twin === null || block.recipes.length > 1) return null;
   const right = solute.molarMass.value;
-  return findingAt(
-    SOLUTE_CONSTANT,
-    block.sheet,
-    { row: name.row, column },
-    {
-      message: `The moles of ${name.item} are those of ${twin.name} (${rounded(used, 2)} g/mol); its own molar mass is ${rounded(right, 2)} g/mol.`,
-      effect: effectOfCounting(context, block, name, right / used),
-      fix: `Divide by ${rounded(right, 2)}, or name the ingredient ${twin.name}.`,
-      edits: molesEdit(block, { row: name.row, column }, twin, solute),
-    },
-  );
+  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+    message: `The moles of ${name.item} are those of ${twin.name} (${rounded(used, 2)} g/mol); its own molar mass is ${rounded(right, 2)} g/mol.`,
+    effect: effectOfCounting(context, block, name, right / used),
+    fix: `Divide by ${rounded(right, 2)}, or name the ingredient ${twin.name}.`,
+    edits: molesEdit(block, place, twin, solute),
+  });
 }

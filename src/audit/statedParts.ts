@@ -1,14 +1,14 @@
 import { componentGrams } from "./answers";
 import type { AuditContext } from "./context";
-import { labelledAnswers, type LabelledAnswer } from "./labelledAnswers";
+import type { LabelledAnswer } from "./labelledAnswer";
+import { labelledAnswers } from "./labelledAnswers";
 import type { MeantMix } from "./mix";
+import { partOf, PER_WATER, SHARE, type Part } from "./partLabel";
 import { textAt } from "./recipes/cells";
-import { headerRole, type Role } from "./recipes/headerRole";
 import { amountPlace, isOneRow } from "./recipes/recipeBlock";
 import { plainWords } from "./recipes/plainWords";
 import { gramsPer, isMass } from "./recipes/unit";
 
-export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "ethanol";
 /** In grams of the whole mix, g per 100 g of mix, or g per 100 g of water. */
 export type PartBasis = "g" | "% of the mix" | "g per 100 g of water";
 
@@ -24,53 +24,8 @@ export interface StatedPart extends LabelledAnswer {
   readonly right: number;
 }
 
-/** The more particular first. What is said of milk's own solids is another thing. */
-const PARTS: readonly (readonly [Part, RegExp])[] = [
-  [
-    "dissolved solids",
-    /dissolved (solids|matter)|solids (in solution|dissolved)|gelöste[nr]? (feststoffe|trockenmasse|stoffe)/,
-  ],
-  ["solids", /\bsolids\b|dry (matter|mass)|trocken(masse|substanz|stoffe)|feststoffe/],
-  ["ethanol", /\b(pure )?(alcohol|ethanol)\b|alkohol/],
-  ["sugars", /\bsugars?\b|zucker/],
-  ["water", /\bwater\b|wasser/],
-];
-const OTHER_THING =
-  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|\b(as|is) ice\b|eisanteil|gefroren|free of|per bar|je (riegel|stück|portion)|lost|verlust|activity|aktivität|price|cost|added|temperature/;
-const PER_WATER = /(g|gramm)?.{0,20}(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/;
-const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
-/** "Water (g)" may be an ingredient; "Water in the mix" is not. */
-const OF_ALL =
-  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)/;
-const NOT_PARTS = new Set<Role | null>([
-  "freezing point",
-  "depression",
-  "molality",
-  "ice fraction",
-  "price",
-  "temperature",
-  "molar mass",
-  "moles",
-  "particles",
-  "measured",
-  "target",
-  "name",
-]);
-
-function partOf(label: string): Part | null {
-  const plain = plainWords(label);
-  const isAbout100Water = PER_WATER.test(plain);
-  if ((OTHER_THING.test(plain) && !isAbout100Water) || NOT_PARTS.has(headerRole(label)))
-    return null;
-  const words = plain.replace(/(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/, "");
-  const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
-  const isOfAll = OF_ALL.test(plain) || SHARE.test(plain) || isAbout100Water;
-  const isPlain = part !== "water" && part !== "sugars";
-  return part === null || isPlain || isOfAll ? part : null;
-}
-
-/** Whether a label says how much of something is in a recipe. */
-export const isPartLabel = (label: string): boolean => partOf(label) !== null;
+/** Grams in each kilogram, of the mix where nothing else is said. */
+const PER_KG = /(?:\bper|\bpro|\bje|\bauf|\/) ?(?:1 ?)?kg\b(?: (?:of )?(?:the )?(water|wasser))?/;
 
 /** The basis by label, by the cell beside and by the format, and the factor that brings the number to it. */
 function basisOf({
@@ -89,6 +44,9 @@ function basisOf({
       typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !/%/.test(plain);
     return ["% of the mix", isFraction ? 100 : 1];
   }
+  const perKg = PER_KG.exec(plain);
+  if (perKg !== null)
+    return [perKg[1] === undefined ? "% of the mix" : "g per 100 g of water", 0.1];
   const said = `${plain} ${beside} ${(cell?.format ?? "").toLowerCase()}`;
   if (/\bkg\b|kilogram/.test(said)) return ["g", 1000];
   if (/\bg\b|\bgrams?\b|gramm/.test(said)) return ["g", 1];

@@ -1,5 +1,6 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
-import { labelledAnswers, type LabelledAnswer } from "./labelledAnswers";
+import type { LabelledAnswer } from "./labelledAnswer";
+import { labelledAnswers } from "./labelledAnswers";
 import { textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";

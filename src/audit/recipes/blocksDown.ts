@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { amountColumns } from "./amountColumns";
+import { chemicalName } from "./chemicalName";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isClassSheet, withItsWater } from "./classSheet";
@@ -107,11 +108,15 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { column, headerRow } = segment;
   const unsaid = totalsInDisguise(context, column, items, columns);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
+  const isClass = isClassSheet(roles);
   const names = items
     .filter((row) => !unsaid.includes(row))
     .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
-    .map((row) => nameAt(context, row, column));
-  const least = isClassSheet(roles) ? 1 : 2;
+    .map((row) => nameAt(context, row, column))
+    .map((name) =>
+      isClass ? { ...name, item: chemicalName(name.item, context.check) ?? name.item } : name,
+    );
+  const least = isClass ? 1 : 2;
   if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))
     return null;
   const rows = names.map(({ row }) => row);

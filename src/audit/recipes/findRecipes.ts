@@ -5,6 +5,8 @@ import { followCorrections } from "./corrections/followCorrections";
 import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
 import { foldedName } from "./foldedName";
+import { solutionForms } from "./forms/solutionForms";
+import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./knownItems";
 import { ownIngredientsIn, type OwnIngredients } from "./ownIngredients";
 import type { RecipeBlock } from "./recipeBlock";
@@ -49,7 +51,8 @@ function blocksOf(
   for (const { range } of [...down, ...ownHere]) {
     for (let row = range.top; row <= range.bottom; row += 1) taken.add(row);
   }
-  return [...down, ...blocksAcross(context, texts, taken)];
+  const lists = [...down, ...blocksAcross(context, texts, taken)];
+  return withForms(lists, solutionForms(context, texts));
 }
 
 const isSameName = (one: string, other: string): boolean =>
@@ -65,7 +68,7 @@ const withoutSheet = ({ sheets }: Workbook, corrections: readonly RecipeCorrecti
 
 /**
  * Finds the recipes of a workbook: lists with one header for names and one or more for amounts, lists with
- * a title only, and rows of amounts below a row of names. Half the names must be known. What the user said of
+ * a title only, rows of amounts below a row of names, and worked examples of a class. Half the names must be known. What the user said of
  * a range goes before what is found there.
  */
 export function findRecipes(

@@ -43,6 +43,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "other",
     /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
   ],
+  [
+    "amount",
+    /^((mass|weight|amount|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage))\b(?!.*(solids|matter|feststoff|trocken))/,
+  ],
   ["amount", /^(solutes?|stoff|gelöster stoff|substance|substanz)\s*[([]\s*(g|kg|mg)\s*[)\]]$/],
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
@@ -50,6 +54,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|meant (to be|as)|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis(?!el)|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
+  [
+    "amount",
+    /^(per|pro|je|for|für|auf) (1 ?)?(kg|kilo|1000 ?g|l|liter|litre)\b.*(mix|mischung|masse|batch|ansatz|base|recipe|rezept)/,
+  ],
   [
     "molar mass",
     /molar ?(mass|weight)|mola?re? ?masse|molmasse|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekülmasse|molekulargewicht|(?<!k)g ?[·*]?\/ ?mol|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,

@@ -9,6 +9,11 @@ export interface Place {
   readonly column: number;
 }
 
+/** A labelled number of a worked example. */
+export interface LabelledPlace extends Place {
+  readonly label: string;
+}
+
 /** An ingredient's name as it stands on the sheet. */
 export interface RecipeName extends Place {
   /** What the recipe functions are asked for: the cell's text, a unit at its end left out. */
@@ -17,6 +22,8 @@ export interface RecipeName extends Place {
   readonly unit?: AmountUnit;
   /** Where its amount stands when that is not in the recipe's line: the water of a class sheet. */
   readonly amountAt?: Place;
+  /** Where a worked example gives its molar mass, its particles or its moles. */
+  readonly details?: ReadonlyMap<Role, LabelledPlace>;
 }
 
 /** One recipe of a block: a column of amounts when names run down, a row of them when names run across. */
@@ -47,6 +54,8 @@ export interface RecipeBlock {
   /** What the block's other columns are about (down) or the columns beside the names (across). */
   readonly roles: ReadonlyMap<number, Role>;
   readonly ownIngredients: Matrix | null;
+  /** The labelled answers of a worked example; absent for lists. */
+  readonly answers?: readonly LabelledPlace[];
   /** True when the user said how it lies. */
   readonly stated?: boolean;
 }
@@ -59,5 +68,8 @@ export const amountPlace = (block: RecipeBlock, recipe: Recipe, name: RecipeName
     : { row: recipe.line, column: name.column });
 
 /** Whether a list is one row of a table: a solution a row, its solute beside its water. */
-export const isOneRow = ({ layout, names }: RecipeBlock): boolean =>
-  layout === "down" && names.length === 2 && names[0]?.row === names[1]?.row;
+export const isOneRow = ({ layout, names, answers }: RecipeBlock): boolean =>
+  answers === undefined &&
+  layout === "down" &&
+  names.length === 2 &&
+  names[0]?.row === names[1]?.row;

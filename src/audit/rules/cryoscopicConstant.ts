@@ -6,8 +6,7 @@ import { freezingEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { withNumber } from "../formulaNumbers";
-import { labelledNumbers, type LabelledNumber } from "../labels";
-import { referencesOf } from "../../workbook/references";
+import { constantCells } from "../constantCells";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { Rule } from "../rule";
@@ -24,9 +23,6 @@ const MISTAKES: readonly (readonly [value: number, what: string])[] = [
 ];
 /** Printed values for water run from 1.853 to 1.86; some round to 1.9. */
 const RIGHT_WITHIN = 0.03;
-const OTHER_SOLVENT =
-  /benz|camphor|campher|acetic|essigs|cyclohex|phenol|naphth|ethanol|solvent b|chloroform/i;
-
 const mistakeOf = (value: number) =>
   MISTAKES.find(([mistake]) => Math.abs(value / mistake - 1) < 0.01) ?? null;
 
@@ -78,40 +74,13 @@ function finding(
   });
 }
 
-/** Cells that carry the name Kf, whatever stands beside them. */
-function namedCells({ workbook }: AuditContext): LabelledNumber[] {
-  return workbook.names.flatMap(({ name, refersTo }) => {
-    const [reference] = /^k_?f$/i.test(name) ? referencesOf(refersTo) : [];
-    const sheet = workbook.sheets.find((one) => one.name === reference?.sheet);
-    if (reference === undefined || sheet === undefined) return [];
-    const { top: row, left: column } = reference.range;
-    const value = sheet.cellAt(row, column)?.value;
-    if (typeof value !== "number") return [];
-    return { sheet, row, column, role: "cryoscopic constant", label: name, value, beside: "" };
-  });
-}
-
 function inCells(context: AuditContext): Finding[] {
-  const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
-  const isLabelled = (one: LabelledNumber) =>
-    labelled.some(
-      ({ sheet, row, column }) => sheet === one.sheet && row === one.row && column === one.column,
-    );
-  return [...labelled, ...namedCells(context).filter((one) => !isLabelled(one))].flatMap(
-    ({ sheet, label, beside, value, ...place }) => {
-      const mistake = mistakeOf(value) ?? otherThanRight(value);
-      if (OTHER_SOLVENT.test(`${label} ${beside}`)) return [];
-      const inFahrenheit = /°\s?f|fahrenheit/i.test(`${label} ${beside}`);
-      if (mistake === null || (inFahrenheit && mistake[0] === 3.35)) return [];
-      return finding(
-        sheet,
-        place,
-        value,
-        mistake[1],
-        effectOf(context, firstRecipeOn(context, sheet), value),
-      );
-    },
-  );
+  return constantCells(context).flatMap(({ sheet, unit, value, ...place }) => {
+    const mistake = mistakeOf(Math.abs(value)) ?? otherThanRight(Math.abs(value));
+    if (mistake === null || (unit === "°F" && mistake[0] === 3.35)) return [];
+    const effect = effectOf(context, firstRecipeOn(context, sheet), value);
+    return finding(sheet, place, value, mistake[1], effect);
+  });
 }
 
 /** A wrong constant typed into the formula of a freezing point or a depression. */

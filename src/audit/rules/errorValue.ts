@@ -6,9 +6,10 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { rounded } from "../effect";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
-import { labelledAnswers, type LabelledAnswer } from "../labelledAnswers";
+import type { LabelledAnswer } from "../labelledAnswer";
+import { labelledAnswers } from "../labelledAnswers";
 import { isNotKnownThere, notKnownThere } from "../notKnownThere";
-import { isPartLabel } from "../statedParts";
+import { partOf } from "../partLabel";
 import { resultRole } from "../statedResults";
 import type { Rule } from "../rule";
 
@@ -60,7 +61,7 @@ function readsError(sheet: WorkbookSheet, row: number, column: number): boolean 
 const fewRecipes = ({ blocks }: AuditContext): readonly RecipeBlock[] =>
   blocks.filter(({ recipes }) => recipes.length <= 1000);
 
-const isResult = (label: string): boolean => resultRole(label) !== null || isPartLabel(label);
+const isResult = (label: string): boolean => resultRole(label) !== null || partOf(label) !== null;
 
 function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
   const cell = sheet.cellAt(row, column);

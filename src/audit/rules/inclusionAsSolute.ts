@@ -10,6 +10,7 @@ import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf } from "../recipes/saidOf";
 import type { Rule } from "../rule";
 import { statedParts, type StatedPart } from "../statedParts";
 
@@ -21,18 +22,19 @@ const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "mol
 /** Where the sheet counts an ingredient as dissolved, and with how much. */
 function countedAt(
   block: RecipeBlock,
-  { row }: RecipeName,
-): { column: number; role: Role; number: number | null } | null {
+  name: RecipeName,
+): { place: Place; role: Role; number: number | null } | null {
   for (const role of COUNTING) {
-    const column = [...block.roles].find(([, one]) => one === role)?.[0];
-    const value = column === undefined ? null : (block.sheet.cellAt(row, column)?.value ?? null);
-    if (column === undefined || value === null) continue;
-    if (typeof value === "number" && value > 0) return { column, role, number: value };
+    const place = saidOf(block, name, role);
+    const value =
+      place === null ? null : (block.sheet.cellAt(place.row, place.column)?.value ?? null);
+    if (place === null || value === null) continue;
+    if (typeof value === "number" && value > 0) return { place, role, number: value };
     if (
       value === true ||
       (typeof value === "string" && /^(yes|y|x|true|ja|j)$/i.test(value.trim()))
     ) {
-      return { column, role, number: null };
+      return { place, role, number: null };
     }
   }
   return null;
@@ -68,17 +70,12 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);
-  return findingAt(
-    identity,
-    block.sheet,
-    { row: name.row, column: counted.column },
-    {
-      message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
-      effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
-      fix: "Leave it out of the moles and of the solids that dissolve.",
-      edits: leavingOut(block.sheet, { row: name.row, column: counted.column }, counted.role),
-    },
-  );
+  return findingAt(identity, block.sheet, counted.place, {
+    message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
+    effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
+    fix: "Leave it out of the moles and of the solids that dissolve.",
+    edits: leavingOut(block.sheet, counted.place, counted.role),
+  });
 }
 
 /** What dissolves, stated with the nuts and pieces in it. */
@@ -101,9 +98,9 @@ export const inclusionAsSolute: Rule = {
   ...identity,
   title: "Something that does not dissolve is counted as a solute",
   find: (context) => [
-    ...context.blocks
-      .filter(({ layout }) => layout === "down")
-      .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
+    ...context.blocks.flatMap((block) =>
+      block.names.flatMap((name) => finding(context, block, name) ?? []),
+    ),
     ...statedParts(context).flatMap(partFinding),
   ],
 };

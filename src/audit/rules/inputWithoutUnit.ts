@@ -3,11 +3,12 @@ import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { labelledNumbers } from "../labels";
-import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
+import { amountPlace, isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/unit";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 import { unitlessInputs } from "../unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
@@ -19,12 +20,12 @@ const SAYS_MASS =
 
 function saysMass({ sheet }: RecipeBlock): boolean {
   return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
-    columns.some(
-      (column) =>
-        SAYS_MASS.test(textAt(sheet, row, column)) &&
-        !looksNumeric(sheet, row, column + 1) &&
-        !looksNumeric(sheet, row + 1, column),
-    ),
+    columns.some((column) => {
+      const text = textAt(sheet, row, column);
+      const isOfNumbers =
+        looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column);
+      return SAYS_MASS.test(text) && !/mol\b/i.test(text) && !isOfNumbers;
+    }),
   );
 }
 
@@ -60,14 +61,16 @@ function amountFindings(block: RecipeBlock): Finding[] {
   ];
 }
 
-/** The water of a class sheet, labelled without grams or kilograms. */
-function waterFindings({ sheet, names }: RecipeBlock): Finding[] {
+/** The masses of a worked example, and the water of a class sheet, labelled without grams or kilograms. */
+function massFindings(block: RecipeBlock): Finding[] {
+  const { sheet, names } = block;
   const apart = names.filter(({ amountAt, unit }) => amountAt !== undefined && unit === undefined);
+  if (apart.length === 0 || saysMass(block)) return [];
   return apart.flatMap(({ row, column, amountAt }) => {
     const place = amountAt ?? { row, column };
     const format = unitFromFormat(sheet.cellAt(place.row, place.column)?.format);
     const value = sheet.cellAt(place.row, place.column)?.value;
-    if (format !== null || typeof value !== "number" || column === place.column) return [];
+    if (format !== null || typeof value !== "number" || isOneRow(block)) return [];
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)}, "${textAt(sheet, row, column)}", is ${value} without a unit: grams are assumed.`,
       effect: null,
@@ -124,7 +127,7 @@ export const inputWithoutUnit: Rule = {
   title: "An input has no unit",
   find: (context) => [
     ...context.blocks.flatMap(amountFindings),
-    ...context.blocks.flatMap(waterFindings),
+    ...toldOnce(context.blocks.flatMap(massFindings)),
     ...temperatureFindings(context),
     ...inputFindings(context),
   ],

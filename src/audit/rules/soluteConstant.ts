@@ -6,56 +6,54 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../molarMasses";
 import { pureSolute } from "../pureSolute";
-import type { Role } from "../recipes/headerRole";
-import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf } from "../recipes/saidOf";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 
 /** Real salts count for a little less than their ions (0.85 at 1 mol/kg), never for more. */
 const LEAST_PARTICLES = 0.84;
-
-const columnOf = (block: RecipeBlock, role: Role): number | null =>
-  block.layout === "down" ? ([...block.roles].find(([, one]) => one === role)?.[0] ?? null) : null;
 
 function particlesFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  column: number,
+  place: Place,
 ): Finding | null {
-  const value = block.sheet.cellAt(name.row, column)?.value ?? null;
+  const value = block.sheet.cellAt(place.row, place.column)?.value ?? null;
   const right = pureSolute(name.item, block.ownIngredients)?.vantHoff.value;
   if (right === undefined || (value !== null && typeof value !== "number")) return null;
   const counted = value ?? 1;
   if (counted >= LEAST_PARTICLES * right && counted <= right * 1.001) return null;
   const given = value === null ? "not given" : `given as ${rounded(value, 3)}`;
-  return findingAt(
-    SOLUTE_CONSTANT,
-    block.sheet,
-    { row: name.row, column },
-    {
-      message: `The number of particles (van 't Hoff factor) of ${name.item} is ${given}; one formula unit gives ${right}.`,
-      effect: effectOfCounting(context, block, name, counted / right),
-      fix: `Use ${right}.`,
-      edits: numberEdit(block.sheet, { row: name.row, column }, right),
-    },
-  );
+  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+    message: `The number of particles (van 't Hoff factor) of ${name.item} is ${given}; one formula unit gives ${right}.`,
+    effect: effectOfCounting(context, block, name, counted / right),
+    fix: `Use ${right}.`,
+    edits: numberEdit(block.sheet, place, right),
+  });
 }
 
-function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
-  const molarMass = columnOf(block, "molar mass");
-  const particles = columnOf(block, "particles");
-  const moles = molarMass === null ? columnOf(block, "moles") : null;
-  return block.names
-    .flatMap((name) => [
-      molarMass === null ? null : molarMassFinding(context, block, name, molarMass),
-      moles === null ? null : molesFinding(context, block, name, moles),
-      particles === null ? null : particlesFinding(context, block, name, particles),
-    ])
-    .filter((found) => found !== null);
+function findFor(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding[] {
+  const [molarMass, particles] = [
+    saidOf(block, name, "molar mass"),
+    saidOf(block, name, "particles"),
+  ];
+  const moles = molarMass === null ? saidOf(block, name, "moles") : null;
+  return [
+    molarMass === null ? null : molarMassFinding(context, block, name, molarMass),
+    moles === null ? null : molesFinding(context, block, name, moles),
+    particles === null ? null : particlesFinding(context, block, name, particles),
+  ].filter((found) => found !== null);
 }
 
 export const soluteConstant: Rule = {
   ...SOLUTE_CONSTANT,
   title: "A molar mass or a number of particles contradicts the catalogue",
-  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
+  find: (context) =>
+    toldOnce(
+      context.blocks.flatMap((block) =>
+        block.names.flatMap((name) => findFor(context, block, name)),
+      ),
+    ),
 };

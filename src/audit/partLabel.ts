@@ -1,0 +1,51 @@
+import { headerRole, type Role } from "./recipes/headerRole";
+import { plainWords } from "./recipes/plainWords";
+
+export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "ethanol";
+
+/** The more particular first. What is said of milk's own solids is another thing. */
+const PARTS: readonly (readonly [Part, RegExp])[] = [
+  [
+    "dissolved solids",
+    /dissolved (solids|matter)|solids (in solution|dissolved)|gelöste[nr]? (feststoffe|trockenmasse|stoffe)/,
+  ],
+  ["solids", /\bsolids\b|dry (matter|mass)|trocken(masse|substanz|stoffe)|feststoffe/],
+  ["ethanol", /\b(pure )?(alcohol|ethanol)\b|alkohol/],
+  ["sugars", /\bsugars?\b|zucker/],
+  ["water", /\bwater\b|wasser/],
+];
+const OTHER_THING =
+  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|\b(as|is) ice\b|eisanteil|gefroren|free of|per bar|je (riegel|stück|portion)|lost|verlust|activity|aktivität|price|cost|added|temperature/;
+export const PER_WATER =
+  /(g|gramm)?.{0,20}(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/;
+export const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
+/** "Water (g)" may be an ingredient; "Water in the mix" is not. */
+const OF_ALL =
+  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)/;
+const NOT_PARTS = new Set<Role | null>([
+  "freezing point",
+  "depression",
+  "molality",
+  "ice fraction",
+  "price",
+  "temperature",
+  "molar mass",
+  "moles",
+  "particles",
+  "measured",
+  "target",
+  "name",
+]);
+
+/** What a label says is how much of in a recipe; null when it says no such thing. */
+export function partOf(label: string): Part | null {
+  const plain = plainWords(label);
+  const isAbout100Water = PER_WATER.test(plain);
+  if ((OTHER_THING.test(plain) && !isAbout100Water) || NOT_PARTS.has(headerRole(label)))
+    return null;
+  const words = plain.replace(/(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/, "");
+  const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
+  const isOfAll = OF_ALL.test(plain) || SHARE.test(plain) || isAbout100Water;
+  const isPlain = part !== "water" && part !== "sugars";
+  return part === null || isPlain || isOfAll ? part : null;
+}

@@ -1,0 +1,96 @@
+import type { Workbook, WorkbookSheet } from "../workbook/model";
+import { contains } from "../workbook/references";
+import { mainRecipe } from "./mainRecipe";
+import { precedentsOf } from "./precedents";
+import { rangesRead, type RangeRead } from "./rangesRead";
+import { looksNumeric, textAt } from "./recipes/cells";
+import { headerRole } from "./recipes/headerRole";
+import { amountPlace, type Place, type Recipe, type RecipeBlock } from "./recipes/recipeBlock";
+import { sheetTexts } from "./recipes/sheetTexts";
+import { unitFromWord } from "./recipes/unit";
+
+/** A recipe in its list. */
+export interface RecipeInBlock {
+  readonly block: RecipeBlock;
+  readonly recipe: Recipe;
+}
+
+/** Lists with more recipes are ledgers, whose answers stand in their rows. */
+const MOST_RECIPES = 50;
+/** Answers stand at most this far below their list. */
+const REACH_DOWN = 40;
+
+const readsAmounts = (ranges: readonly RangeRead[], { block, recipe }: RecipeInBlock): boolean =>
+  ranges.some(
+    ({ sheet, range }) =>
+      sheet === block.sheet &&
+      block.names.some((name) => {
+        const amount = amountPlace(block, recipe, name);
+        return contains(range, amount.row, amount.column);
+      }),
+  );
+
+/** Whether a row heads a list that was not read as one: words about amounts, and no number. */
+function headsList(sheet: WorkbookSheet, row: number): boolean {
+  const texts = (sheetTexts(sheet).columnsByRow.get(row) ?? []).map((column) => ({
+    column,
+    text: textAt(sheet, row, column),
+  }));
+  const isHeading = ({ text }: { text: string }) =>
+    unitFromWord(text) !== null || headerRole(text) === "amount";
+  return (
+    texts.length >= 2 &&
+    texts.some(isHeading) &&
+    texts.every(({ column }) => !looksNumeric(sheet, row, column + 1))
+  );
+}
+
+/** The list beside which or below which a cell stands; null when several do, or another list begins between. */
+function nearestBlock(blocks: readonly RecipeBlock[], { row, column }: Place): RecipeBlock | null {
+  const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
+  const above = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const least = Math.min(...above.map(rowsAbove));
+  const near = above.filter((block) => rowsAbove(block) === least);
+  const left = near.filter(({ range }) => range.right < column);
+  const [only] = near.length > 1 ? left : near;
+  if (only === undefined || (near.length > 1 && left.length > 1)) return null;
+  for (let at = only.range.bottom + 1; at < row; at += 1) {
+    if (headsList(only.sheet, at)) return null;
+  }
+  return only;
+}
+
+/** The recipe that a place belongs to by where it stands. */
+function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBlock | null {
+  const [only, ...more] = blocks;
+  const block = more.length === 0 ? only : nearestBlock(blocks, place);
+  const recipe = block === undefined || block === null ? null : mainRecipe(block);
+  return block === undefined || block === null || recipe === null ? null : { block, recipe };
+}
+
+/**
+ * The recipe that an answer is about: the one whose amounts its formula reads, else the one it stands beside or
+ * below. Null when that is not clear.
+ */
+export function recipeBehind(
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+  sheet: WorkbookSheet,
+  place: Place,
+): RecipeInBlock | null {
+  const few = blocks.filter(({ recipes }) => recipes.length <= MOST_RECIPES);
+  const all = few.flatMap((block) => block.recipes.map((recipe) => ({ block, recipe })));
+  const formula = sheet.cellAt(place.row, place.column)?.formula;
+  const direct = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
+  const isLong = ({ range }: RangeRead) => range.bottom > range.top || range.right > range.left;
+  for (const ranges of [direct, precedentsOf(workbook, sheet, place)]) {
+    const read = all.filter((each) => readsAmounts(ranges, each));
+    if (read.length > 0) return read.length === 1 ? (read[0] ?? null) : null;
+  }
+  // What reads a list that is no recipe is not about the recipe beside it.
+  if (direct.some(isLong)) return null;
+  return recipeByPlace(
+    few.filter((block) => block.sheet === sheet),
+    place,
+  );
+}

@@ -1,0 +1,82 @@
+import { partOf } from "../../partLabel";
+import { headerRole } from "../headerRole";
+import { plainWords } from "../plainWords";
+
+/** What a label beside a value says in a worked example of a class. */
+export type FormKind =
+  | "solute"
+  | "solvent"
+  | "mass"
+  | "water"
+  | "molar mass"
+  | "moles"
+  | "particles"
+  | "constant"
+  | "answer";
+
+const LONGEST = 70;
+const WITHOUT_UNIT =
+  /\s*([([]\s*(in )?(k?g|mg|m?l|grams?|gramm|kilograms?|kilogramm|oz|lb|solvent|lösungsmittel|solute|name|dissolved|gelöst)\s*[)\]]|\s*[,/;]\s*(in )?(k?g|mg|m?l)|\bin (k?g|grams?|gramm|kilograms?|kilogramm))\s*$/;
+/** The letters that chemists write: m(NaCl), M, n, b, i, V(H2O). */
+const SYMBOL =
+  /^([mMnbiV]) ?(?:[(_] ?([^()]+?) ?\)?)?(?: ?[=:])?(?: ?(?:\/|in|\() ?(?:k?g|m?l|g\/mol)\)?)?$/;
+const NUMBERING = /^(\d{1,2}|[a-h])\s*[.)]\s*/;
+
+const SUBSTANCE =
+  "(solute|substance|salt|sugar|compound|chemical|stoff|substanz|salz|zucker|verbindung|chemikalie|probe|sample)";
+const SOLUTE = new RegExp(
+  `^(the |name of (the )?|which |welche[rs]? )?(dissolved |gelöste[rs]? )?${SUBSTANCE}( ?[a-d1-4])?( (dissolved|used|chosen|name|gelöst))?$`,
+);
+const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
+const MASS =
+  "(mass|grams?|kilograms?|kg|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
+const WATER_WORD =
+  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
+const WATER = new RegExp(
+  `^((${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen))?$`,
+);
+const OF_MASS =
+  /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogen|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
+/** Of both together, or not of this solution at all. */
+const OF_OTHER =
+  /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis/;
+
+const ANSWERS = new Set([
+  ...["molality", "depression", "freezing point", "ice fraction", "composition"],
+]);
+
+/** A label without its unit, its numbering and a sign of equality at its end. */
+export const bareLabel = (label: string): string =>
+  plainWords(label)
+    .replace(NUMBERING, "")
+    .replace(/\s*[=:]\s*$/, "")
+    .replace(WITHOUT_UNIT, "")
+    .trim();
+
+function kindOfSymbol(letter: string, of: string): FormKind | null {
+  if (letter === "m" || letter === "V") {
+    if (/^(w|h2o|water|wasser|solvent|lm)$/i.test(of)) return "water";
+    return letter === "m" ? "mass" : null;
+  }
+  if (letter === "M") return "molar mass";
+  if (letter === "n") return "moles";
+  return letter === "b" ? "answer" : "particles";
+}
+
+/** What a label is about; null when it is none of a worked example's. */
+export function formKind(label: string): FormKind | null {
+  const bare = bareLabel(label);
+  const symbol = SYMBOL.exec(label.trim());
+  if (symbol !== null) return kindOfSymbol(symbol[1] ?? "", symbol[2] ?? "");
+  if (bare === "" || label.length > LONGEST) return null;
+  if (SOLVENT.test(bare)) return "solvent";
+  if (WATER.test(bare)) return "water";
+  if (SOLUTE.test(bare)) return "solute";
+  const role = headerRole(label);
+  if (role === "cryoscopic constant") return "constant";
+  if (role === "molar mass" || role === "moles" || role === "particles") return role;
+  if (role !== null && ANSWERS.has(role)) return "answer";
+  if (partOf(label) !== null) return "answer";
+  if (OF_OTHER.test(bare)) return null;
+  return OF_MASS.test(plainWords(label)) || OF_MASS.test(bare) ? "mass" : null;
+}

@@ -1,0 +1,164 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { textAt } from "../cells";
+import { chemicalName } from "../chemicalName";
+import type { FinderContext } from "../finderContext";
+import type { Place } from "../recipeBlock";
+import { bareLabel } from "./formLabels";
+import { itemInLabel } from "./itemInLabel";
+import type { LabelledPair } from "./labelledPairs";
+
+/** One dissolved substance of a worked example: where it is named, its mass, what is said of it. */
+export interface FormSolute {
+  /** Named by the values of a pair, or by the label of its mass. */
+  named: LabelledPair | null;
+  item: string | null;
+  mass: LabelledPair | null;
+  readonly details: Map<"molar mass" | "moles" | "particles", LabelledPair>;
+}
+
+/** A worked example as its labels tell it. */
+export interface Form {
+  readonly solutes: FormSolute[];
+  water: LabelledPair | null;
+  /** Other labelled numbers, the answers among them. */
+  readonly others: LabelledPair[];
+  readonly pairs: LabelledPair[];
+  /** Set when something is dissolved in another liquid than water. */
+  isOtherSolvent: boolean;
+  /** Whether the water was given after a substance. */
+  isWaterLast: boolean;
+  /** Whether a bare mass would be that of the liquid just named. */
+  isAboutWater: boolean;
+}
+
+const emptyForm = (): Form => ({
+  ...{
+    solutes: [],
+    water: null,
+    others: [],
+    pairs: [],
+    isOtherSolvent: false,
+    isAboutWater: false,
+    isWaterLast: false,
+  },
+});
+
+const soluteNamed = (item: string | null, named: LabelledPair | null): FormSolute => ({
+  ...{ named, item, mass: null, details: new Map() },
+});
+
+/** "Mass of salt" below "Substance: potassium chloride" is the mass of that salt. */
+const ANY = /\b(salt|sugar|salz(es)?|zuckers?)\b/i;
+
+function itemFor(context: FinderContext, form: Form, label: string): string | null {
+  const isSaid = form.solutes.some(({ named }) => named !== null);
+  const item = itemInLabel(label, context);
+  return isSaid && ANY.test(label) && !/chlor/i.test(label) ? null : item;
+}
+
+/** "Molar mass of sodium" is that of a part of the salt. */
+const OF_ANOTHER =
+  /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
+
+const numberAt = (sheet: WorkbookSheet, { row, column }: Place): unknown =>
+  sheet.cellAt(row, column)?.value;
+
+/** A mass said again in another unit is no new one. */
+function isConversion({ sheet }: FinderContext, { values }: LabelledPair): boolean {
+  const [first] = values;
+  return first !== undefined && sheet.cellAt(first.row, first.column)?.formula !== undefined;
+}
+
+const hasAnswer = ({ others }: Form): boolean => others.some(({ kind }) => kind === "answer");
+
+/** Whether a pair begins another worked example. */
+function beginsAnother(context: FinderContext, form: Form, pair: LabelledPair): boolean {
+  const { kind } = pair;
+  if (kind === "water") return form.water !== null && !isConversion(context, pair);
+  if (kind !== "solute" && kind !== "mass" && kind !== "solvent") return false;
+  // Water given before all is that of every substance; given after one, it ends that example's data.
+  if (kind === "solute" && form.isWaterLast) return true;
+  return hasAnswer(form) && !isConversion(context, pair);
+}
+
+function addMass(context: FinderContext, form: Form, pair: LabelledPair): void {
+  const item = itemFor(context, form, pair.label);
+  const last = form.solutes.at(-1);
+  if (item !== null) {
+    const known = form.solutes.find((one) => one.item === item && one.mass === null);
+    const solute = known ?? soluteNamed(item, null);
+    if (known === undefined && isConversion(context, pair) && last !== undefined) return;
+    solute.mass = pair;
+    if (known === undefined) form.solutes.push(solute);
+  } else if (form.isAboutWater && form.water === null) form.water = pair;
+  else if (last === undefined) form.solutes.push({ ...soluteNamed(null, null), mass: pair });
+  else if (last.mass === null) last.mass = pair;
+}
+
+function addSolute(context: FinderContext, form: Form, pair: LabelledPair): void {
+  const [first] = pair.values;
+  if (first === undefined) return;
+  if (typeof numberAt(context.sheet, first) === "number") {
+    addMass(context, form, pair);
+    return;
+  }
+  form.isAboutWater = false;
+  const item = chemicalName(textAt(context.sheet, first.row, first.column), context.check);
+  const last = form.solutes.at(-1);
+  const waits = last !== undefined && last.item === null && last.named === null ? last : undefined;
+  const waiting = form.solutes.find((one) => one.item === item && one.named === null) ?? waits;
+  if (waiting === undefined) form.solutes.push(soluteNamed(item, pair));
+  else Object.assign(waiting, { item, named: pair });
+}
+
+function addSolvent(context: FinderContext, form: Form, pair: LabelledPair): void {
+  const [first] = pair.values;
+  const value = first === undefined ? null : numberAt(context.sheet, first);
+  if (typeof value === "number") form.water = pair;
+  else if (typeof value === "string" && !/water|wasser|h2o/i.test(value))
+    form.isOtherSolvent = true;
+  else form.isAboutWater = true;
+}
+
+function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void {
+  const { kind } = pair;
+  if (kind !== "molar mass" && kind !== "moles" && kind !== "particles") return;
+  if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label))) return;
+  const item = itemFor(context, form, pair.label);
+  if (item === null && OF_ANOTHER.test(bareLabel(pair.label))) return;
+  const named = form.solutes.find((one) => one.item === item);
+  const last = form.solutes.at(-1);
+  if (item !== null && named === undefined) form.solutes.push(soluteNamed(item, null));
+  const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));
+  if (solute === undefined) return;
+  if (!form.solutes.includes(solute)) form.solutes.push(solute);
+  if (!solute.details.has(kind)) solute.details.set(kind, pair);
+}
+
+function addWater(form: Form, pair: LabelledPair): void {
+  if (form.water !== null) return;
+  form.isWaterLast = form.solutes.length > 0;
+  form.water = pair;
+}
+
+function add(context: FinderContext, form: Form, pair: LabelledPair): void {
+  form.pairs.push(pair);
+  if (pair.kind === "solute") addSolute(context, form, pair);
+  else if (pair.kind === "solvent") addSolvent(context, form, pair);
+  else if (pair.kind === "mass") addMass(context, form, pair);
+  else if (pair.kind === "water") addWater(form, pair);
+  else if (pair.kind === "answer" || pair.kind === "constant") form.others.push(pair);
+  else addDetail(context, form, pair);
+}
+
+/** Puts labelled values together to worked examples, in the order in which they stand. */
+export function gatherForms(context: FinderContext, pairs: readonly LabelledPair[]): Form[] {
+  const forms: Form[] = [];
+  for (const pair of pairs) {
+    const last = forms.at(-1);
+    const form = last === undefined || beginsAnother(context, last, pair) ? emptyForm() : last;
+    if (form !== last) forms.push(form);
+    add(context, form, pair);
+  }
+  return forms;
+}

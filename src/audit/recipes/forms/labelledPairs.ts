@@ -1,0 +1,121 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { isBlank, looksNumeric, textAt } from "../cells";
+import { chemicalName } from "../chemicalName";
+import type { FinderContext } from "../finderContext";
+import type { Place } from "../recipeBlock";
+import type { SheetTexts } from "../sheetTexts";
+import { unitFromHeader, unitFromWord, type AmountUnit } from "../unit";
+import { formKind, type FormKind } from "./formLabels";
+import { itemInLabel } from "./itemInLabel";
+
+/** A label with what stands beside or below it; several values are those of several solutions. */
+export interface LabelledPair extends Place {
+  readonly label: string;
+  readonly kind: FormKind;
+  readonly values: readonly Place[];
+  /** True when the value stands below its label. */
+  readonly isBelow: boolean;
+  readonly unit: AmountUnit | null;
+}
+
+/** Values begin at most this far beside their label: a symbol and a unit may stand between. */
+const REACH = 3;
+const LONGEST_BETWEEN = 10;
+const MOST_VALUES = 12;
+
+const isNumber = (sheet: WorkbookSheet, row: number, column: number): boolean => {
+  const value = sheet.cellAt(row, column)?.value ?? null;
+  return looksNumeric(sheet, row, column) || (typeof value === "object" && value !== null);
+};
+
+/** A name may stand where a substance is asked for, a number anywhere. */
+function isValue({ sheet, check }: FinderContext, kind: FormKind, row: number, column: number) {
+  if (isNumber(sheet, row, column)) return true;
+  const asksForName = kind === "solute" || kind === "solvent";
+  const text = textAt(sheet, row, column);
+  return asksForName && text !== "" && chemicalName(text, check) !== null;
+}
+
+function valuesBeside(context: FinderContext, kind: FormKind, { row, column }: Place): Place[] {
+  const { sheet } = context;
+  const values: Place[] = [];
+  for (let at = column + 1; at <= column + REACH + MOST_VALUES; at += 1) {
+    if (isValue(context, kind, row, at)) {
+      values.push({ row, column: at });
+      continue;
+    }
+    const text = textAt(sheet, row, at);
+    const mayFollow = at < column + REACH && text.length <= LONGEST_BETWEEN;
+    if (
+      values.length > 0 ||
+      !mayFollow ||
+      (text !== "" && formKind(text) !== null && at > column + 1)
+    )
+      break;
+  }
+  return values;
+}
+
+/** One value below its label, which is no column of them. */
+function valueBelow(context: FinderContext, kind: FormKind, { row, column }: Place): Place[] {
+  const isOne = isValue(context, kind, row + 1, column) && !isValue(context, kind, row + 2, column);
+  return isOne ? [{ row: row + 1, column }] : [];
+}
+
+/** The unit in a label or in a cell beside its values. */
+function unitOf(
+  { sheet }: FinderContext,
+  label: string,
+  { column }: Place,
+  values: readonly Place[],
+) {
+  const [first, last] = [values[0], values.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const before = first.column - 1 > column ? textAt(sheet, first.row, first.column - 1) : "";
+  const after = textAt(sheet, last.row, last.column + 1);
+  const words = [before, after].map((word) => word.replace(/^[([]\s*|\s*[)\]]$/g, ""));
+  const units = [unitFromHeader(label), ...words.map(unitFromWord)];
+  return units.find((unit) => unit !== null && unit !== "%") ?? null;
+}
+
+function pairAt(context: FinderContext, place: Place): LabelledPair | null {
+  const label = textAt(context.sheet, place.row, place.column);
+  const said = formKind(label);
+  const kind = said ?? (itemInLabel(label, context) === null ? null : "mass");
+  if (kind === null) return null;
+  const beside = valuesBeside(context, kind, place);
+  const values = beside.length > 0 ? beside : valueBelow(context, kind, place);
+  if (values.length === 0) return null;
+  const unit = unitOf(context, label, place, values);
+  // A bare name beside numbers is a line of a list.
+  if (said === null && unit === null) return null;
+  return { ...place, label, kind, values, unit, isBelow: beside.length === 0 };
+}
+
+/** The labelled values of a sheet that a worked example could have, row by row; a value has one label. */
+export function labelledPairs(
+  context: FinderContext,
+  { columnsByRow }: SheetTexts,
+): LabelledPair[] {
+  const labelled = new Set<string>();
+  const isNew = ({ values }: LabelledPair) => {
+    const keys = values.map(({ row, column }) => `${row},${column}`);
+    const isFirst = keys.every((key) => !labelled.has(key));
+    for (const key of keys) labelled.add(key);
+    return isFirst;
+  };
+  return [...columnsByRow].flatMap(([row, columns]) =>
+    columns.flatMap((column) => pairAt(context, { row, column }) ?? []).filter(isNew),
+  );
+}
+
+/** The nearest name in the rows above a place. */
+export function nameAbove(context: FinderContext, { row, column }: Place): Place | null {
+  for (let at = row - 1; at >= Math.max(0, row - 3); at -= 1) {
+    if (isBlank(context.sheet, at, column)) continue;
+    return chemicalName(textAt(context.sheet, at, column), context.check) === null
+      ? null
+      : { row: at, column };
+  }
+  return null;
+}

@@ -1,0 +1,37 @@
+import { hasWater, isClassBlock } from "../classSheet";
+import type { RecipeBlock } from "../recipeBlock";
+import { formKind } from "./formLabels";
+
+const OF_ONE = new Set<string>(["molar mass", "moles", "particles", "constant", "answer"]);
+
+const overlap = ({ range: one }: RecipeBlock, { range: other }: RecipeBlock): boolean =>
+  one.top <= other.bottom &&
+  other.top <= one.bottom &&
+  one.left <= other.right &&
+  other.left <= one.right;
+
+const saysMore = ({ names }: RecipeBlock): boolean =>
+  names.some(({ details }) => details !== undefined && details.size > 0);
+
+/** Labels of a worked example that a list took for names do not count. */
+const namesIn = ({ names }: RecipeBlock): number =>
+  names.filter(({ item }) => !OF_ONE.has(formKind(item) ?? "")).length;
+
+/** Whether a list says all that a worked example read from the same cells would. */
+const isBetter = (list: RecipeBlock, form: RecipeBlock): boolean =>
+  hasWater(list) &&
+  (isClassBlock(list) ||
+    !saysMore(form) ||
+    (list.layout === "down" && namesIn(list) > form.names.length));
+
+/** Lists and worked examples of one sheet; cells that both claim go to the one that makes more of them. */
+export function withForms(
+  lists: readonly RecipeBlock[],
+  forms: readonly RecipeBlock[],
+): RecipeBlock[] {
+  const kept = forms.filter(
+    (form) => !lists.some((list) => overlap(list, form) && isBetter(list, form)),
+  );
+  const others = lists.filter((list) => !kept.some((form) => overlap(list, form)));
+  return [...others, ...kept];
+}
