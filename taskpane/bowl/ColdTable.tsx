@@ -1,6 +1,7 @@
 import type { Cell } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
 import type { PaneContext } from "../view";
+import { bandOfMix } from "./bandOfMix";
 import type { ColdAnswers, RecipeAnswers } from "./recipeAnswers";
 
 interface ColdTableProps {
@@ -11,12 +12,6 @@ interface ColdTableProps {
 /** A share with its uncertainty, both in per cent; null where there is none. */
 const share = (cell: Cell, band: Cell, { numbers }: PaneContext): string | null =>
   typeof cell === "number" ? numbers.share(cell, typeof band === "number" ? band : null) : null;
-
-/** Ice of the mix is ice of the water times the mix's share of water, and so is its uncertainty. */
-function mixBand({ iceOfWater, iceOfMix, iceBand }: ColdAnswers): number | null {
-  if (typeof iceOfWater !== "number" || typeof iceOfMix !== "number") return null;
-  return typeof iceBand === "number" && iceOfWater > 0 ? (iceBand * iceOfMix) / iceOfWater : null;
-}
 
 /** The sentences of the answers that could not be given, each once. */
 const sentences = (cells: readonly Cell[]): readonly string[] => [
@@ -61,7 +56,9 @@ export function ColdTable({ context, answers }: ColdTableProps) {
         </thead>
         <tbody>
           {row(texts.iceOfWater, (cold) => share(cold.iceOfWater, cold.iceBand, context))}
-          {row(texts.iceOfMix, (cold) => share(cold.iceOfMix, mixBand(cold), context))}
+          {row(texts.iceOfMix, (cold) =>
+            share(cold.iceOfMix, bandOfMix(cold, cold.iceBand), context),
+          )}
           {row(texts.unfrozenSolids, (cold) =>
             share(cold.unfrozenSolids, cold.unfrozenSolidsBand, context),
           )}

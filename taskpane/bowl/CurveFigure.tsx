@@ -2,6 +2,7 @@ import type { Aim } from "../aims/aim";
 import { FreezingCurve, type CurveMark } from "../charts/FreezingCurve";
 import type { PaneContext } from "../view";
 import { CURVE_TO_C } from "../curves/curvePoints";
+import { bandOfMix } from "./bandOfMix";
 import type { ColdAnswers, RecipeAnswers } from "./recipeAnswers";
 
 interface CurveFigureProps {
@@ -18,13 +19,14 @@ export function CurveFigure({ context, answers, target }: CurveFigureProps) {
   const basis = target?.basis ?? "water";
   const fraction = basis === "water" ? "iceOfWater" : "iceOfMix";
   const mark = (label: string, cold: ColdAnswers): CurveMark[] => {
-    const share = cold[fraction];
+    const shown = cold[fraction];
     const drawn = cold.temperatureC <= 0 && cold.temperatureC >= CURVE_TO_C;
-    return typeof share === "number" && drawn
-      ? [{ label, temperatureC: cold.temperatureC, fraction: share }]
+    return typeof shown === "number" && drawn
+      ? [{ label, temperatureC: cold.temperatureC, fraction: shown }]
       : [];
   };
-  const percent = (share: number | null) => (share === null ? "–" : numbers.percent(share, 1));
+  const share = (fraction: number | null, band: number | null) =>
+    fraction === null ? "–" : numbers.share(fraction, band);
   return (
     <figure class="curve-figure">
       <figcaption>{words.chart.title[basis]}</figcaption>
@@ -61,9 +63,9 @@ export function CurveFigure({ context, answers, target }: CurveFigureProps) {
               .map((point) => (
                 <tr key={point.temperatureC}>
                   <th scope="row">{numbers.plain(point.temperatureC)}</th>
-                  <td>{percent(point.iceOfWater)}</td>
-                  <td>{percent(point.iceOfMix)}</td>
-                  <td>{percent(point.unfrozenSolids)}</td>
+                  <td>{share(point.iceOfWater, point.band)}</td>
+                  <td>{share(point.iceOfMix, bandOfMix(point, point.band))}</td>
+                  <td>{share(point.unfrozenSolids, null)}</td>
                 </tr>
               ))}
           </tbody>

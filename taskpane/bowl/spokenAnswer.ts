@@ -11,10 +11,14 @@ export function spokenAnswer(
 ): string {
   const trouble = recipeTrouble(answers.waterGrams, answers.freezingPointC);
   if (trouble !== null) return `${title}: ${words.said(trouble)}`;
-  const { freezingPointC: point, check } = answers;
+  const { freezingPointC: point, freezingPointBandK: band, check } = answers;
+  const written = (pointC: number) =>
+    typeof band === "number"
+      ? numbers.withBand(pointC, band, "°C")
+      : `${numbers.fixed(pointC, 2)} °C`;
   const ice =
     typeof point === "number"
-      ? `${words.freezingPoint} ${numbers.fixed(point, 2)} °C.`
+      ? `${words.freezingPoint} ${written(point)}.`
       : isProblem(point)
         ? words.said(point.message)
         : words.noAnswer;

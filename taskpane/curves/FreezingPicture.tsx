@@ -3,6 +3,7 @@ import { FreezingCurve } from "../charts/FreezingCurve";
 import { Notice } from "../components/Notice";
 import type { PaneContext } from "../view";
 import { askMix, firstNumber, type RecipeMix } from "../bowl/askMix";
+import { bandOfMix } from "../bowl/bandOfMix";
 import { CURVE_TO_C, curvePoints, type CurvePoint } from "./curvePoints";
 import { PictureFrame } from "./PictureFrame";
 
@@ -43,7 +44,7 @@ export function FreezingPicture(props: FreezingPictureProps) {
       : [{ label: String(temperatureC), temperatureC, fraction }];
   });
   const withBand = (point: CurvePoint) =>
-    numbers.share(share(point), basis === "mix" ? null : point.band);
+    numbers.share(share(point), basis === "mix" ? bandOfMix(point, point.band) : point.band);
   return (
     <PictureFrame
       context={context}

@@ -61,7 +61,7 @@ describeInBrowser("the bowl by keyboard", () => {
   test("a target and a temperature are chosen, and the verdict is read out", async () => {
     await walk.choose(walk.field("Meant to be"), "scooped at −13");
     await walk.says(/^Asks for/);
-    await walk.heard(/: First ice at −.* °C\. too soft: .* at −13 °C/);
+    await walk.heard(/: First ice at −.*\s°C\. too soft: .* at −13 °C/);
     await walk.fill(walk.field(/Served at/), "−11,5");
     await walk
       .panel()
@@ -157,7 +157,9 @@ describeInBrowser("die Schüssel, by keyboard, on an opened German workbook", ()
     await walk.goToView("Schüssel");
     await walk.press("Neu lesen");
     await walk.says(/^Erstes Eis bei/);
-    expect(await walk.panel().locator(".headline-value").innerText()).toMatch(/^−\d+,\d+\s±\s\d,\d/);
+    expect(await walk.panel().locator(".headline-value").innerText()).toMatch(
+      /^−\d+,\d+\s±\s\d,\d/,
+    );
     await walk.heard(/: Erstes Eis bei −\d+,\d+ °C/);
   });
 

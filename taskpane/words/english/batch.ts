@@ -31,7 +31,7 @@ export const batch = {
     shape: "Shape",
     shapes: { slab: "slab or bar", cylinder: "cylinder", sphere: "ball" },
     answer: (hours: string, from: string, to: string) =>
-      `About ${hours} h until the core is 3 K warmer than the air: between ${from} and ${to} h (± 30 %, the method’s).`,
+      `About ${hours} h until the core is 3 K warmer than the air: between ${from} and ${to} h (±\u00a030\u00a0%, the method’s).`,
     household:
       "A household freezer takes about 5 kg per 100 L in 24 h: a larger load warms it and takes longer. Leave room between the moulds.",
   },
@@ -54,7 +54,7 @@ export const batch = {
       `To have the recipe’s proportions again, add (the batch is then ${factor} times the recipe):`,
     right: "The bowl has the recipe’s proportions.",
     one: (point: string) =>
-      `Or one of these alone, so that it freezes where the recipe does (${point} °C); sweetness and texture then differ:`,
+      `Or one of these alone, so that it freezes where the recipe does (${point}\u00a0°C); sweetness and texture then differ:`,
     add: (grams: string, item: string) => `${grams} g ${item}`,
     noOne: "No single ingredient of the recipe brings the freezing point back.",
   },
@@ -65,7 +65,7 @@ export const batch = {
     drop: "Let go of it",
     item: "Ingredient",
     firstIce: "First ice, °C",
-    iceServed: (temperature: string) => `Ice of the water at ${temperature} °C`,
+    iceServed: (temperature: string) => `Ice of the water at ${temperature}\u00a0°C`,
     sweetness: "Sweetness, g sucrose per 100 g",
     solids: "Solids",
     total: "In all, g",

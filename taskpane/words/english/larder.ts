@@ -16,7 +16,7 @@ export const larder = {
     never: "none forms",
     glass: "glass transition, as it is",
     freezingEnds: "Tm′, no more ice below",
-    glassBand: "± 5 °C as stated for sugars, ± 10 °C for syrups",
+    glassBand: "± 5\u00a0°C as stated for sugars, ±\u00a010\u00a0°C for syrups",
   },
   loading: "One moment…",
   unknown: (figures: string) => `The catalogue has no figure with a source for: ${figures}.`,

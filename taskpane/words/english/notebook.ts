@@ -14,8 +14,9 @@ export const notebook = {
   forecast: (point: string) => `The forecast for first ice: ${point}.`,
   noForecast: "There is no forecast for first ice of this mix.",
   firmnessForecast: (word: string, temperature: string) =>
-    `Firmness at ${temperature} °C: ${word}.`,
-  brixForecast: (brix: string) => `A refractometer should read ${brix} °Bx.`,
+    `Firmness at ${temperature}\u00a0°C: ${word}.`,
+  brixForecast: (brix: string) =>
+    `A refractometer should read ${brix}\u00a0°Bx, ±\u00a00.3 for sugars, ±\u00a01 with syrups, polyols or protein.`,
   write: "Write it down",
   nothingToWrite: "Enter at least one measurement or a note.",
   written: (place: string) => `Written to ${place}.`,

@@ -38,7 +38,7 @@ export const steer = {
     total: (value: string) => `${value}\u202fg`,
     cost: (value: string) => value,
   },
-  iceAt: (temperature: string) => `Water frozen at ${temperature} °C`,
+  iceAt: (temperature: string) => `Water frozen at ${temperature}\u00a0°C`,
   targetNamed: (name: string) => `Ice for “${name}”`,
   keptTotal: "Keep the mass",
   atTemperature: "at °C",
@@ -85,7 +85,7 @@ export const steer = {
     solids: "Solids per 100 g",
     total: "Mass",
   },
-  iceFigure: (temperature: string) => `Water frozen at ${temperature} °C`,
+  iceFigure: (temperature: string) => `Water frozen at ${temperature}\u00a0°C`,
   checked: "Every wish was asked again of the worksheet functions and is met.",
   nearly: (wishes: string) =>
     `In whole grams it cannot be exact: ${wishes}. That is about what half a gram of each ingredient moves.`,
@@ -103,7 +103,7 @@ export const steer = {
     "An answer was found, but the worksheet functions do not confirm it, so it is not shown.",
   exchangeTitle: "Exchange one ingredient for another",
   exchangeAbout: (temperature: string) =>
-    `As much ice at ${temperature} °C as now; the mass is made up with water where the recipe has water.`,
+    `As much ice at ${temperature}\u00a0°C as now; the mass is made up with water where the recipe has water.`,
   giveWay: "Gives way",
   takePlace: "Takes its place",
   keepSweetness: "Keep the sweetness within 5 %, changing what may change",

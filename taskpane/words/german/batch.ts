@@ -39,7 +39,7 @@ export const batch: Words["batch"] = {
     shape: "Form",
     shapes: { slab: "Platte oder Riegel", cylinder: "Zylinder", sphere: "Kugel" },
     answer: (hours: string, from: string, to: string) =>
-      `Etwa ${hours} h, bis der Kern 3 K wärmer als die Luft ist: zwischen ${from} und ${to} h (± 30 % des Verfahrens).`,
+      `Etwa ${hours} h, bis der Kern 3 K wärmer als die Luft ist: zwischen ${from} und ${to} h (±\u00a030\u00a0% des Verfahrens).`,
     household:
       "Ein Haushaltsgerät schafft etwa 5 kg je 100 L in 24 h: Mehr wärmt es auf und dauert länger. Lassen Sie Platz zwischen den Formen.",
   },
@@ -63,7 +63,7 @@ export const batch: Words["batch"] = {
       `Um die Verhältnisse des Rezepts wieder zu haben, dazugeben (der Ansatz ist dann ${factor}-mal das Rezept):`,
     right: "Die Schüssel hat die Verhältnisse des Rezepts.",
     one: (point: string) =>
-      `Oder eines davon allein, damit es wie das Rezept gefriert (${point} °C); Süße und Textur werden dann anders:`,
+      `Oder eines davon allein, damit es wie das Rezept gefriert (${point}\u00a0°C); Süße und Textur werden dann anders:`,
     add: (grams: string, item: string) => `${grams} g ${item}`,
     noOne: "Keine einzelne Zutat des Rezepts bringt den Gefrierpunkt zurück.",
   },
@@ -74,7 +74,7 @@ export const batch: Words["batch"] = {
     drop: "Loslassen",
     item: "Zutat",
     firstIce: "Erstes Eis, °C",
-    iceServed: (temperature: string) => `Eis vom Wasser bei ${temperature} °C`,
+    iceServed: (temperature: string) => `Eis vom Wasser bei ${temperature}\u00a0°C`,
     sweetness: "Süße, g Saccharose je 100 g",
     solids: "Trockenmasse",
     total: "Insgesamt, g",

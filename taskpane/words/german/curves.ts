@@ -29,16 +29,17 @@ export const curves: Words["curves"] = {
   dissolvedShare: "% gelöst",
   freezingLine: "Eis bildet sich",
   glassLine: "Glas",
-  served: (temperature: string) => `serviert, ${temperature} °C`,
-  stored: (temperature: string) => `gelagert, ${temperature} °C`,
+  served: (temperature: string) => `serviert, ${temperature}\u00a0°C`,
+  stored: (temperature: string) => `gelagert, ${temperature}\u00a0°C`,
   weighed: "wie gewogen",
   endOfFreezing: "Ende des Gefrierens",
   stateTitle: "Gelöster Anteil des Flüssigen gegen die Temperatur.",
   stateNote:
-    "Das Ende des Gefrierens (Tm′) und die Glaslinie sind bei Zuckern auf etwa ± 5 °C, bei Sirupen auf ± 10 °C bekannt; jenseits der gepunkteten Linie fließt nichts.",
+    "Das Ende des Gefrierens (Tm′) und die Glaslinie sind bei Zuckern auf etwa ± 5\u00a0°C, bei Sirupen auf ±\u00a010\u00a0°C bekannt; jenseits der gepunkteten Linie fließt nichts.",
   place: "Stelle",
   line: "Linie",
-  heldTitle: (temperature: string) => `Bei ${temperature} °C flüssig gehaltenes Wasser, je Zutat.`,
+  heldTitle: (temperature: string) =>
+    `Bei ${temperature}\u00a0°C flüssig gehaltenes Wasser, je Zutat.`,
   heldNote:
     "Nach der Mischungsregel hält jede Zutat ihren eigenen Teil; das übrige Wasser ist Eis.",
   ice: "Eis",

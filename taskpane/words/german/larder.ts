@@ -18,7 +18,7 @@ export const larder: Words["larder"] = {
     never: "es bildet sich keines",
     glass: "Glasübergang, wie es ist",
     freezingEnds: "Tm′, darunter kein Eis mehr dazu",
-    glassBand: "± 5 °C wie für Zucker angegeben, ± 10 °C für Sirupe",
+    glassBand: "± 5\u00a0°C wie für Zucker angegeben, ±\u00a010\u00a0°C für Sirupe",
   },
   loading: "Einen Augenblick …",
   unknown: (figures) => `Ohne Zahl mit Quelle im Katalog: ${figures}.`,

@@ -16,8 +16,9 @@ export const notebook: Words["notebook"] = {
   forecast: (point: string) => `Vorhersage für das erste Eis: ${point}.`,
   noForecast: "Für das erste Eis dieser Mischung gibt es keine Vorhersage.",
   firmnessForecast: (word: string, temperature: string) =>
-    `Festigkeit bei ${temperature} °C: ${word}.`,
-  brixForecast: (brix: string) => `Ein Refraktometer sollte ${brix} °Bx zeigen.`,
+    `Festigkeit bei ${temperature}\u00a0°C: ${word}.`,
+  brixForecast: (brix: string) =>
+    `Ein Refraktometer sollte ${brix}\u00a0°Bx zeigen, bei Zuckern ±\u00a00,3, mit Sirupen, Zuckeralkoholen oder Eiweiß ±\u00a01.`,
   write: "Aufschreiben",
   nothingToWrite: "Tragen Sie mindestens eine Messung oder eine Notiz ein.",
   written: (place: string) => `In ${place} geschrieben.`,

@@ -37,7 +37,7 @@ export const steer = {
     total: (value: string) => `${value}\u202fg`,
     cost: (value: string) => value,
   },
-  iceAt: (temperature: string) => `Wasser gefroren bei ${temperature} °C`,
+  iceAt: (temperature: string) => `Wasser gefroren bei ${temperature}\u00a0°C`,
   targetNamed: (name: string) => `Eis für „${name}“`,
   keptTotal: "Masse behalten",
   atTemperature: "bei °C",
@@ -85,7 +85,7 @@ export const steer = {
     solids: "Trockenmasse je 100 g",
     total: "Masse",
   },
-  iceFigure: (temperature: string) => `Wasser gefroren bei ${temperature} °C`,
+  iceFigure: (temperature: string) => `Wasser gefroren bei ${temperature}\u00a0°C`,
   checked: "Jeder Wunsch wurde mit den Tabellenfunktionen nachgerechnet und ist erfüllt.",
   nearly: (wishes: string) =>
     `In ganzen Gramm geht es nicht genau: ${wishes}. Das ist etwa, was ein halbes Gramm jeder Zutat bewegt.`,
@@ -103,7 +103,7 @@ export const steer = {
     "Eine Antwort wurde gefunden, aber die Tabellenfunktionen bestätigen sie nicht; sie wird nicht gezeigt.",
   exchangeTitle: "Eine Zutat gegen eine andere tauschen",
   exchangeAbout: (temperature: string) =>
-    `So viel Eis bei ${temperature} °C wie jetzt; die Masse füllt Wasser auf, wo das Rezept Wasser hat.`,
+    `So viel Eis bei ${temperature}\u00a0°C wie jetzt; die Masse füllt Wasser auf, wo das Rezept Wasser hat.`,
   giveWay: "Weicht",
   takePlace: "Kommt dafür",
   keepSweetness: "Süße auf 5 % genau behalten und dafür ändern, was sich ändern darf",

@@ -44,7 +44,7 @@ describe("the picture", () => {
     const name = screen
       .getByRole("img")
       .getAttribute("aria-label")!
-      .replace(/\u202f/g, " ");
+      .replace(/[\u202f\u00a0]/g, " ");
     expect(name).toContain("At −10 °C: 80 %.");
     expect(name).toContain("“spoonable” asks for 70 % to 80 % at −12 °C.");
   });

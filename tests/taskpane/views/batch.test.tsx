@@ -148,7 +148,7 @@ test("the card and the versions go by the target that the sheet names, until ano
   await waitFor(() => expect(fake.sheets["Card Honey ice"]).toBeDefined());
   expect(fake.sheets["Card Honey ice"]!.flat().join("\n")).toContain("−8 °C");
   fake.select("A9");
-  await inside("Beside another version", /at −8 °C/);
+  await inside("Beside another version", /at −8\s°C/);
 });
 
 test("everything is there in German", async () => {

@@ -124,7 +124,7 @@ describe("a recipe under the selection", () => {
   test("the curve has a description and a table behind it", async () => {
     open({ Ices: sorbet() }, "A3");
     const picture = await screen.findByRole("img");
-    expect(picture.getAttribute("aria-label")).toMatch(/At −14 °C: \d+\u202f%/);
+    expect(picture.getAttribute("aria-label")).toMatch(/At −14\s°C: \d+\u202f%/);
     expect(screen.getByText("The curve as a table")).toBeTruthy();
   });
 });
