@@ -2,7 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import type { Place } from "../recipes/recipeBlock";
-import { alcoholTables, strengthTables, type AlcoholLine } from "./alcoholTable";
+import { alcoholTables, strengthTables, type AlcoholLine, type AlcoholTable } from "./alcoholTable";
 import { amountIn } from "./amountSizes";
 import { drinkAt } from "./drinkAt";
 import { numberIn, placeIn, type LabelledLine } from "./labelledLine";
@@ -52,14 +52,19 @@ function reads(sheet: WorkbookSheet, { row, column }: Place, strengths: Labelled
   });
 }
 
-function sumAt(context: AuditContext, line: AlcoholLine, index: number): SumByVolume[] {
+function sumAt(
+  context: AuditContext,
+  tables: readonly AlcoholTable[],
+  line: AlcoholLine,
+  index: number,
+): SumByVolume[] {
   const { sheet } = line;
   const place = placeIn(line, index);
   const value = sheet.cellAt(place.row, place.column)?.value;
   const unit = amountIn(line.label);
   if (typeof value !== "number" || line.says === "water") return [];
   const factor = line.says === "share" ? (value <= 1 ? 100 : 1) : (unit?.factor ?? 1);
-  for (const { line: strengths, amounts } of strengthTables(sheet)) {
+  for (const { line: strengths, amounts } of tables) {
     if (!reads(sheet, place, strengths)) continue;
     for (const one of amounts) {
       const sums = sumsOf(context, strengths, one);
@@ -75,8 +80,11 @@ function sumAt(context: AuditContext, line: AlcoholLine, index: number): SumByVo
 
 /** Every sum of a workbook over amounts times strengths by volume. */
 export const alcoholSums = (context: AuditContext): SumByVolume[] =>
-  context.workbook.sheets.flatMap((sheet) =>
-    alcoholTables(sheet).flatMap(({ line }) =>
-      line.indexes.flatMap((index) => sumAt(context, line, index)),
-    ),
-  );
+  context.workbook.sheets.flatMap((sheet) => {
+    const tables = strengthTables(sheet);
+    return tables.length === 0
+      ? []
+      : alcoholTables(sheet).flatMap(({ line }) =>
+          line.indexes.flatMap((index) => sumAt(context, tables, line, index)),
+        );
+  });

@@ -34,7 +34,16 @@ const bothWays = (sheet: WorkbookSheet, label: string, at: Place): LabelledLine[
     .map((isDown) => lineAfter(sheet, label, at, isDown))
     .filter(({ indexes }) => indexes.length > 0);
 
-function alcoholLines(sheet: WorkbookSheet): AlcoholLine[] {
+const known = new WeakMap<WorkbookSheet, readonly AlcoholLine[]>();
+
+/** The lines of a sheet that say something of alcohol, found once. */
+function alcoholLines(sheet: WorkbookSheet): readonly AlcoholLine[] {
+  const lines = known.get(sheet) ?? linesOn(sheet);
+  known.set(sheet, lines);
+  return lines;
+}
+
+function linesOn(sheet: WorkbookSheet): AlcoholLine[] {
   const lines: AlcoholLine[] = [];
   for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
     for (const column of columns) {
