@@ -1,5 +1,5 @@
 import { formula, type Rows } from "./bookOf";
-import { expectFound, type Tried } from "./tried";
+import { expectFound, rulesOn, type Tried } from "./tried";
 
 const HEAD = ["Ingredient", "Amount (g)"];
 const TWO: Rows = [HEAD, ["Water", 500], ["Sucrose", 150]];
@@ -83,4 +83,34 @@ describe("A total that is not called one", () => {
       found: ["total-incomplete Eis!B6"],
     },
   ])("$what", expectFound);
+});
+
+// The base's column ends above the fruit, which is weighed for each ice: its total is shorter, and the fruit typed.
+const madeOf = (fruit: Rows[number][number], baseTotal: string): Rows => [
+  ["Share of the base", null, 0.8, 0.75, 0.7],
+  ["Ingredient (g)", "Base", "Mild", "Middle", "Tart"],
+  ...["water", "sucrose", "fructose", "lemon juice", "glucose"].map((name, at): Rows[number] => {
+    const grams = [500, 120, 60, 40, 20][at]!;
+    const part = (column: string, share: number) =>
+      formula(`$B${at + 3}*${column}$1`, grams * share);
+    return [name, grams, part("C", 0.8), part("D", 0.75), part("E", 0.7)];
+  }),
+  ["raspberries", fruit, 150, 180, 210],
+  [
+    "Total",
+    formula(baseTotal, fruit === null ? 740 : 0),
+    formula("SUM(C3:C8)", 742),
+    formula("SUM(D3:D8)", 735),
+    formula("SUM(E3:E8)", 728),
+  ],
+];
+
+test("a base among ices made of it has a shorter total, and fruit has no part in the base", () => {
+  expectFound({ what: "", sheets: { Ices: madeOf(null, "SUM(B3:B7)") }, found: [] });
+});
+
+test("a shorter total that leaves something out is told", () => {
+  const sheets = { Ices: madeOf(10, "SUM(B3:B7)") };
+  expect(rulesOn(sheets)).toContain("inconsistent-formula");
+  expect(rulesOn(sheets)).toContain("formula-overwritten");
 });

@@ -12,6 +12,10 @@ export interface Tried {
   readonly workbook?: Partial<Workbook>;
 }
 
+/** The rules by which something is found, notes and all. */
+export const rulesOn = (sheets: Tried["sheets"]): string[] =>
+  auditWorkbook(bookOf(sheets)).findings.map(({ rule }) => rule);
+
 /** Expects just these findings of a workbook, notes aside. */
 export function expectFound({ sheets, found, extras, workbook }: Tried): void {
   const said = auditWorkbook(bookOf(sheets, extras, workbook))

@@ -5,6 +5,7 @@ import { patternAt, type FilledLine } from "../filledLines";
 import { filledColumns } from "../filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { readsTheSame } from "../readsTheSame";
 import type { Rule } from "../rule";
 
 const identity = { id: "inconsistent-formula", severity: "warning" } as const;
@@ -15,6 +16,7 @@ function findIn(line: FilledLine): Finding[] {
     const formula = sheet.cellAt(place.row, place.column)?.formula;
     const expected = patternAt(line, place);
     if (formula === undefined || comparedReferences(formula, expected).kind === "fixing") return [];
+    if (readsTheSame(sheet, formula, expected)) return [];
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} has the formula =${formula.slice(0, 80)}, unlike the cells around it (=${expected.slice(0, 80)}).`,
       effect: null,
