@@ -14,6 +14,7 @@ import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
 import { unitCases } from "./unitCases";
+import { workedExampleCases } from "./workedExampleCases";
 
 /**
  * Each rule with sheets that must and must not be flagged. Expected sizes are worked out by hand beside
@@ -71,6 +72,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...totalCases,
   ...unitCases,
   ...classCases,
+  ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,
   ...textNumberCases,

@@ -51,7 +51,10 @@ const constantInFormula: Variant = {
     if (chosen === null) return null;
     const formula = typedAt(marked.book, chosen.depression)!.content as string;
     const wrong = String(random.pick(WRONG_KF));
-    retype(marked.book, chosen.depression, formula.replace(fixed(chosen.constant), wrong));
+    const [absolute, relative] = [fixed(chosen.constant), a1(chosen.constant)];
+    const read = formula.includes(absolute) ? absolute : relative;
+    if (!formula.includes(read)) return null;
+    retype(marked.book, chosen.depression, formula.replace(read, wrong));
     return [chosen.depression];
   },
 };
