@@ -18,10 +18,13 @@ const OTHER_THING =
   /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|\b(as|is) ice\b|eisanteil|gefroren|free of|per bar|je (riegel|stück|portion)|lost|verlust|activity|aktivität|price|cost|added|temperature/;
 export const PER_WATER =
   /(g|gramm)?.{0,20}(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/;
+/** Grams in each kilogram, of the mix where nothing else is said. */
+export const PER_KG =
+  /(?:\bper|\bpro|\bje|\bauf|\/) ?(?:1 ?)?kg\b(?: (?:of )?(?:the )?(water|wasser))?/;
 export const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
 /** "Water (g)" may be an ingredient; "Water in the mix" is not. */
 const OF_ALL =
-  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)/;
+  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in it|darin|davon|enthalten)\b/;
 const NOT_PARTS = new Set<Role | null>([
   "freezing point",
   "depression",
@@ -45,7 +48,7 @@ export function partOf(label: string): Part | null {
     return null;
   const words = plain.replace(/(\/|per|pro|je|auf) ?100 ?g ?(of )?(the )?(water|wasser)/, "");
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
-  const isOfAll = OF_ALL.test(plain) || SHARE.test(plain) || isAbout100Water;
+  const isOfAll = OF_ALL.test(plain) || SHARE.test(plain) || PER_KG.test(plain) || isAbout100Water;
   const isPlain = part !== "water" && part !== "sugars";
   return part === null || isPlain || isOfAll ? part : null;
 }

@@ -3,7 +3,7 @@ import type { AuditContext } from "./context";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import type { MeantMix } from "./mix";
-import { partOf, PER_WATER, SHARE, type Part } from "./partLabel";
+import { partOf, PER_KG, PER_WATER, SHARE, type Part } from "./partLabel";
 import { textAt } from "./recipes/cells";
 import { amountPlace, isOneRow } from "./recipes/recipeBlock";
 import { plainWords } from "./recipes/plainWords";
@@ -23,9 +23,6 @@ export interface StatedPart extends LabelledAnswer {
   readonly mix: MeantMix;
   readonly right: number;
 }
-
-/** Grams in each kilogram, of the mix where nothing else is said. */
-const PER_KG = /(?:\bper|\bpro|\bje|\bauf|\/) ?(?:1 ?)?kg\b(?: (?:of )?(?:the )?(water|wasser))?/;
 
 /** The basis by label, by the cell beside and by the format, and the factor that brings the number to it. */
 function basisOf({

@@ -14,6 +14,15 @@ const NAMES = [
 /** Amounts that do not count as they are meant. */
 const AMOUNTS = ["number-as-text", "percent-and-fraction", "mass-units-mixed"];
 
+/** What is wrong with a whole mix. */
+const OF_A_MIX = [
+  "lactose-twice",
+  "more-than-dissolves",
+  "lactose-may-feel-sandy",
+  "polyol-will-crystallise",
+  "too-much-alcohol-to-set",
+];
+
 /**
  * What may follow from what: a finding of a rule on the left goes where its formula reads a cell that has a finding
  * of one on the right. There it is mended, and both are gone; one cause is told once, not in every row.
@@ -22,6 +31,8 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   "error-in-an-amount": [...NAMES, ...AMOUNTS],
   "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
   "total-incomplete": ["number-as-text"],
+  // Grams calculated from shares, batches from a base: the same mix once more.
+  ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, [rule]])),
 };
 
 const overlaps = (a: CellRange, b: CellRange): boolean =>

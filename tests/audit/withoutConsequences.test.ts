@@ -57,3 +57,14 @@ test("a result that does not read the mistake is told beside it", () => {
   expect(places).toContain("B4 number-as-text");
   expect(places.filter((place) => place.endsWith("result-differs")).length).toBeGreaterThan(0);
 });
+
+test("what is wrong with a mix is told once, not again of the batch calculated from it", () => {
+  const grams = (at: number, value: number) => formula(`B${at}*10`, value);
+  const rows: Rows = [
+    ["Ingredient", "Trial (g)", "Batch (g)"],
+    ["Water", 30, grams(2, 300)],
+    ["Sucrose", 70, grams(3, 700)],
+  ];
+  const told = findingsOf(rows).filter(({ rule }) => rule === "more-than-dissolves");
+  expect(placesOf(told)).toEqual(["B3 more-than-dissolves"]);
+});
