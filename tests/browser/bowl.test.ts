@@ -160,7 +160,7 @@ describeInBrowser("die Schüssel, by keyboard, on an opened German workbook", ()
     expect(await walk.panel().locator(".headline-value").innerText()).toMatch(
       /^−\d+,\d+\s±\s\d,\d/,
     );
-    await walk.heard(/: Erstes Eis bei −\d+,\d+ °C/);
+    await walk.heard(/: Erstes Eis bei −\d+,\d+\s±\s\d+,\d+\s°C/);
   });
 
   test("two columns of amounts are asked about, answered and asked about again", async () => {

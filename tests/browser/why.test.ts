@@ -114,7 +114,7 @@ describeInBrowser("warum, by keyboard, on an opened German workbook", () => {
     const shown = walk.panel().locator("p strong").first();
     await shown.waitFor();
     const text = await shown.innerText();
-    expect(text).toMatch(/^−\d,\d+ °C$/);
+    expect(text).toMatch(/^−\d,\d+\s°C$/);
     const inCell = Number(await walk.bench.valueAt(SHEET, "B6"));
     const number = Number(text.replace("−", "-").replace(",", ".").replace("°C", ""));
     expect(Math.abs(number / inCell - 1)).toBeLessThan(1e-4);
