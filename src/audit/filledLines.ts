@@ -1,5 +1,6 @@
 import { moveFormula } from "../workbook/moveFormula";
 import type { WorkbookSheet } from "../workbook/model";
+import { readsOnlyBlanks } from "./readsTheSame";
 import { isNoFood } from "./recipes/isNoFood";
 import type { Place, RecipeBlock } from "./recipes/recipeBlock";
 
@@ -24,7 +25,10 @@ const LEAST_SHARE = 0.66;
 const SAMPLES = 9;
 
 /** The pattern at another place of the line. */
-export function patternAt({ placeAt, pattern }: FilledLine, { row, column }: Place): string {
+export function patternAt(
+  { placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">,
+  { row, column }: Place,
+): string {
   const first = placeAt(0);
   return moveFormula(pattern, row - first.row, column - first.column);
 }
@@ -55,11 +59,16 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
   const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
   if (pattern === null) return null;
   const others: Place[] = [];
+  let length = line.length;
   for (let at = 0; at < line.length; at += 1) {
     const place = line.placeAt(at);
-    if (atFirst(sheet, line, place) !== pattern) others.push(place);
+    if (atFirst(sheet, line, place) === pattern) continue;
+    // Where there is nothing for the formula to read, it is not missed.
+    if (readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place))) length -= 1;
+    else others.push(place);
     if (others.length > (1 - LEAST_SHARE) * line.length) return null;
   }
+  if (length < LEAST_CELLS || others.length > (1 - LEAST_SHARE) * length) return null;
   const strangers = others.filter(({ row, column }) => {
     const cell = sheet.cellAt(row, column);
     return typeof cell?.value === "number" || cell?.formula !== undefined;

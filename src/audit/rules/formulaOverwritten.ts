@@ -4,7 +4,6 @@ import { patternAt, type FilledLine } from "../filledLines";
 import { filledColumns } from "../filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { readsOnlyBlanks } from "../readsTheSame";
 import type { Rule } from "../rule";
 
 const identity = { id: "formula-overwritten", severity: "warning" } as const;
@@ -16,7 +15,6 @@ function findIn(line: FilledLine): Finding[] {
     if (cell?.formula !== undefined || typeof cell?.value !== "number") return [];
     if (cell.value === 0) return []; // what is free, or not there, is typed as 0
     const formula = patternAt(line, place);
-    if (readsOnlyBlanks(sheet, formula)) return []; // a line of its own: what the others go by is not there
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} is the number ${cell.value} among formulas: it does not follow when the recipe changes.`,
       effect: null,
