@@ -27,6 +27,9 @@ const PLENTY = new Set([
 const FACTORS = [1000, 0.001, 100, 0.01, 10, 0.1, 28.349523125, 1 / 28.349523125];
 const MOST_RECIPES = 200;
 
+/** Nobody makes so much water up with a pinch of something. */
+const A_VAT_GRAMS = 20_000;
+
 /** Nobody weighs so few grams of milk or fruit into a mix; they are kilograms. */
 const LEAST_PLENTY_GRAMS = 4;
 
@@ -44,6 +47,8 @@ function isPlentiful(block: RecipeBlock, { item }: RecipeName): boolean {
     : match.kind === "solute" && match.solute.kind === "sugar";
 }
 
+const hasDecimals = (grams: number): boolean => !Number.isInteger(Number((grams * 10).toFixed(9)));
+
 /** Grams for kilograms or the reverse, where the other amounts leave no doubt. */
 function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
   const plenty = new Set(lines.map(({ name }) => name).filter((name) => isPlentiful(block, name)));
@@ -53,12 +58,17 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
     const sizes = (main.length < 2 ? others : main).map(({ grams }) => grams);
     if (sizes.length < 2 || !plenty.has(line.name)) return [];
     const [smallest, largest, sum] = [Math.min(...sizes), Math.max(...sizes), sumOf(others)];
-    const isAmong = (grams: number) => grams >= smallest / 3 && grams <= 3 * largest;
+    // What a recipe has most of may well be ten times the rest.
+    const isAmong = (grams: number) => grams >= smallest / 3 && grams <= 10 * sum;
     const { name, grams } = line;
     const why = "which no recipe has beside the other amounts";
-    const isTrace = grams < LEAST_PLENTY_GRAMS && grams * 200 < largest && grams < smallest / 10;
+    // Three decimals among whole grams are kilograms; the rest has to be far more otherwise.
+    const isOdd = hasDecimals(grams) && others.every((other) => Number.isInteger(other.grams));
+    const times = isOdd ? 40 : 200;
+    const isTrace = grams < LEAST_PLENTY_GRAMS && grams * times < largest && grams < smallest / 10;
     if (isTrace && isAmong(grams * 1000)) return [{ name, factor: 1000, why }];
-    const least = /^(water|wasser)$/i.test(name.item.trim()) ? 200 : 30;
+    const isThin = /^(water|wasser)$/i.test(name.item.trim()) && grams < A_VAT_GRAMS;
+    const least = isThin ? 200 : 30;
     return grams > least * sum && isAmong(grams / 1000) ? [{ name, factor: 0.001, why }] : [];
   });
 }

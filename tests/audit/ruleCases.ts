@@ -6,10 +6,12 @@ import { alcoholCases } from "./alcoholCases";
 import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
+import { massCases } from "./massCases";
 import { mixtureCases } from "./mixtureCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { servedCases } from "./servedCases";
+import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
@@ -626,6 +628,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...hiddenCases,
   ...inputCases,
   ...otherTotalCases,
+  ...massCases,
+  ...sayingCases,
   // own-ingredients-refused
   {
     rule: "own-ingredients-refused",

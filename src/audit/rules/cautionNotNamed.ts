@@ -1,13 +1,12 @@
 import { findItem } from "../../catalogue/findItem";
-import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import type { WorkbookSheet } from "../../workbook/model";
 import { catalogueName } from "../catalogueName";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
-import { sheetTexts } from "../recipes/sheetTexts";
 import type { Rule } from "../rule";
+import { saysAllergens, saysBesideNames, saysSomewhere } from "../saidToEater";
 
 const identity = { id: "caution-not-named", severity: "note" } as const;
 
@@ -35,15 +34,8 @@ const CAUTIONS: readonly (readonly [key: string, said: RegExp, advice: string])[
   ],
   ["glycerol and children", /glycerol|glycerin/i, "glycerol is not for small children"],
 ];
-const ALLERGENS_SAID = /allerg|\b(may )?contains?\b|enthält|spuren von/i;
-
-function saysSomewhere({ sheets }: Workbook, words: RegExp): boolean {
-  return sheets.some((sheet) =>
-    [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
-      columns.some((column) => words.test(textAt(sheet, row, column))),
-    ),
-  );
-}
+/** The names of these ingredients hold the word itself. */
+const NAMED_ALIKE = new Set(["alcohol", "glycerol and children"]);
 
 interface Carried {
   readonly cautions: ReadonlySet<string>;
@@ -56,6 +48,8 @@ function carriedBy(blocks: readonly RecipeBlock[]): Carried {
   for (const { names, ownIngredients } of blocks) {
     for (const { item } of names) {
       const match = findItem(catalogueName(item, ownIngredients) ?? "");
+      if (match.kind === "solute" && match.solute.name === "glycerol")
+        cautions.add("glycerol and children");
       if (match.kind !== "ingredient") continue;
       for (const caution of match.ingredient.cautions) cautions.add(caution);
       if (match.ingredient.allergens === "unknown") continue;
@@ -65,19 +59,24 @@ function carriedBy(blocks: readonly RecipeBlock[]): Carried {
   return { cautions, allergens };
 }
 
-function findOn({ workbook, blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
-  const here = blocks.filter((block) => block.sheet === sheet);
-  const [first] = here;
-  if (first === undefined) return [];
-  const { cautions, allergens } = carriedBy(here);
-  const missing = CAUTIONS.filter(
-    ([key, said]) => cautions.has(key) && !saysSomewhere(workbook, said),
-  );
+/** What of all that some recipes carry is told nowhere. */
+function unsaidOf(context: AuditContext, blocks: readonly RecipeBlock[]): string[] {
+  const { cautions, allergens } = carriedBy(blocks);
+  const says = (key: string, said: RegExp) =>
+    NAMED_ALIKE.has(key) ? saysBesideNames(context, said) : saysSomewhere(context, said);
+  const missing = CAUTIONS.filter(([key, said]) => cautions.has(key) && !says(key, said));
   const unsaid = missing.map(([, , advice]) => advice);
-  if (allergens.size > 0 && !saysSomewhere(workbook, ALLERGENS_SAID)) {
+  if (allergens.size > 0 && !saysAllergens(context)) {
     unsaid.push(`its allergens are ${[...allergens].sort().join(", ")}`);
   }
-  if (unsaid.length === 0) return [];
+  return unsaid;
+}
+
+function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
+  const here = context.blocks.filter((block) => block.sheet === sheet);
+  const unsaid = unsaidOf(context, here);
+  const first = here.find((block) => unsaidOf(context, [block]).length > 0);
+  if (unsaid.length === 0 || first === undefined) return [];
   return [
     findingAt(identity, sheet, first.range, {
       message: `Nothing in the workbook tells the eater: ${unsaid.join("; ")}.`,

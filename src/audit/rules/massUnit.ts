@@ -1,4 +1,5 @@
 import { cellName } from "../../workbook/address";
+import { contains, referencesOf } from "../../workbook/references";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
@@ -84,10 +85,24 @@ function markFinding(
   });
 }
 
+/** Whether an amount is worked out from that of another recipe beside it, where it is told. */
+function isFromBeside(block: RecipeBlock, recipe: Recipe, name: RecipeName): boolean {
+  const { row, column } = amountPlace(block, recipe, name);
+  const formula = block.sheet.cellAt(row, column)?.formula;
+  if (formula === undefined) return false;
+  const own = referencesOf(formula).filter(({ sheet }) => sheet === null);
+  return block.recipes
+    .slice(0, MOST_RECIPES)
+    .filter((other) => other !== recipe)
+    .map((other) => amountPlace(block, other, name))
+    .some((place) => own.some(({ range }) => contains(range, place.row, place.column)));
+}
+
 /** An amount without a mark that is out by a factor of ten, of units, or of both. */
 function outlierFindings(context: AuditContext, block: RecipeBlock, recipe: Recipe): Finding[] {
   if (isShare(recipe.unit)) return [];
-  return massOutliers(block, recipe).map(({ name, factor, why }) => {
+  const own = massOutliers(block, recipe).filter(({ name }) => !isFromBeside(block, recipe, name));
+  return own.map(({ name, factor, why }) => {
     const place = amountPlace(block, recipe, name);
     const cell = cellName(place.row, place.column);
     const value = block.sheet.cellAt(place.row, place.column)?.value;

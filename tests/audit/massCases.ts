@@ -1,0 +1,48 @@
+import { formula } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+/** Amounts that only another unit explains, and small or large ones that are meant. */
+export const massCases: readonly RuleCase[] = [
+  {
+    rule: "mass-units-mixed",
+    what: "three decimals among whole grams, for what there is most of",
+    rows: [
+      ["Ingredient", "Amount (g)"],
+      ["Mango", 1.321],
+      ["Sucrose", 264],
+      ["Glucose syrup DE 42", 99],
+      ["Lemon juice", 62],
+    ],
+    cells: ["B2"],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "a vat of water, once, where another recipe is worked out from it",
+    rows: [
+      ["Ingredient", "Amount (g)", "Double (g)"],
+      ["Water", 100000, formula("B2*2", 200000)],
+      ["Strawberries", 505, formula("B3*2", 1010)],
+      ["Sucrose", 146, formula("B4*2", 292)],
+    ],
+    cells: ["B2"],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "a few grams of honey, and much water with a little of all else",
+    rows: {
+      Honeyed: [
+        ["Ingredient", "Amount (g)"],
+        ["Water", 500],
+        ["Sucrose", 150],
+        ["Honey", 2.5],
+      ],
+      Thin: [
+        ["Ingredient", "Amount (kg)"],
+        ["Water", 15],
+        ["Sucrose", 0.2],
+        ["Lemon juice", 0.1],
+      ],
+    },
+    cells: [],
+  },
+];

@@ -1,0 +1,58 @@
+import type { Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+const MILK = (heading: string, said: string | null): Rows => [
+  ["Ingredient", "Amount (g)", heading, "Remark"],
+  ["Whole milk", 500, said, null],
+  ["Sucrose", 100, null, "fine"],
+];
+
+/** Ways in which sheets do and do not tell the eater. */
+export const sayingCases: readonly RuleCase[] = [
+  {
+    rule: "caution-not-named",
+    what: "a heading of allergens with nothing under it",
+    rows: MILK("Allergens", null),
+    cells: ["A1:D3"],
+  },
+  {
+    rule: "caution-not-named",
+    what: "allergens in a column of the list",
+    rows: MILK("Allergens", "milk"),
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a label of allergens without a word, and alcohol as a number only",
+    rows: [
+      ["Ingredient", "Amount (g)"],
+      ["Whole milk", 500],
+      ["Vodka 40 %", 30],
+      [],
+      ["Alcohol (g)", 9.5],
+      ["Allergens"],
+      ["Shelf", "B"],
+    ],
+    cells: ["A1:B3"],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a label with its words beside or below it",
+    rows: {
+      Beside: [...MILK("Remarks", null), [], ["Allergens", null, "milk"]],
+      Below: [...MILK("Remarks", null), [], ["Allergens"], ["Milk"]],
+    },
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "glycerol, which its own name does not tell of",
+    rows: [
+      ["Ingredient", "Amount (g)"],
+      ["Water", 500],
+      ["Sucrose", 100],
+      ["Glycerol", 20],
+    ],
+    cells: ["A1:B4"],
+  },
+];
