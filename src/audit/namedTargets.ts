@@ -2,7 +2,8 @@ import { findTarget } from "../catalogue/findTarget";
 import { normalName } from "../catalogue/normalName";
 import type { Matrix } from "../foundation/cell";
 import type { AuditContext } from "./context";
-import { textAt } from "./recipes/cells";
+import { mainRecipe } from "./mainRecipe";
+import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
@@ -31,18 +32,28 @@ function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
   return own === undefined ? null : { wanted: own, asked: own.table };
 }
 
-function targetAt(context: AuditContext, block: RecipeBlock, recipe: Recipe, place: Place) {
-  const name = textAt(block.sheet, place.row, place.column);
-  const asked = askedFor(name, context);
-  return asked === null ? [] : [{ block, recipe, place, name, ...asked }];
+interface Named extends Asked {
+  readonly place: Place;
+  readonly name: string;
+}
+
+/** The target that a cell names, after a colon where there is one: "Meant as: scooped at −13". */
+function namedAt(context: AuditContext, { sheet }: RecipeBlock, place: Place): Named | null {
+  const text = textAt(sheet, place.row, place.column);
+  for (const name of [text, text.slice(text.indexOf(":") + 1).trim()]) {
+    const asked = askedFor(name, context);
+    if (asked !== null) return { place, name, ...asked };
+  }
+  return null;
 }
 
 function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const column = [...block.roles].find(([, role]) => role === "target")?.[0];
   if (column === undefined || block.headerRow === null) return [];
-  return block.recipes.flatMap((recipe) =>
-    targetAt(context, block, recipe, { row: recipe.line, column }),
-  );
+  return block.recipes.flatMap((recipe) => {
+    const named = namedAt(context, block, { row: recipe.line, column });
+    return named === null ? [] : [{ block, recipe, ...named }];
+  });
 }
 
 /** Whether a column belongs to another list than the block's own, side by side with it. */
@@ -64,40 +75,48 @@ const rowsAway = ({ range }: RecipeBlock, row: number): number =>
 
 /** Whether a row stands nearer to another list of the sheet, above or below. */
 const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
-  all.some(
-    (other) =>
-      other.sheet === block.sheet &&
-      other.layout === "down" &&
-      rowsAway(other, row) < rowsAway(block, row),
-  );
+  all.some((other) => other.sheet === block.sheet && rowsAway(other, row) < rowsAway(block, row));
 
-function aboveOrBelow(context: AuditContext, block: RecipeBlock): NamedTarget[] {
+/** The recipe of which a target is said in a column. */
+function recipeFor(block: RecipeBlock, column: number): Recipe | null {
+  const inColumn = block.layout === "down" && block.recipes.find(({ line }) => line === column);
+  return inColumn || mainRecipe(block);
+}
+
+/** Rows above a list, and below it, in which its target is looked for. */
+const [REACH_UP, REACH_DOWN] = [6, 40];
+
+/** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
+function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const { blocks: all } = context;
-  const { sheet, recipes } = block;
-  const [from, to] = [Math.max(0, block.range.top - 6), block.range.bottom + 40];
+  const { sheet, range } = block;
+  const isNear = (row: number) => row >= range.top - REACH_UP && row <= range.bottom + REACH_DOWN;
   const rows = [...sheetTexts(sheet).columnsByRow].filter(
-    ([row]) => row >= from && row <= to && !isNearerToOther(block, all, row),
+    ([row]) => isNear(row) && !isNearerToOther(block, all, row),
   );
   return rows.flatMap(([row, columns]) => {
-    const label = columns.find(
-      (column) =>
-        headerRole(textAt(sheet, row, column)) === "target" && !isOfOther(block, all, column),
-    );
-    if (label === undefined) return [];
-    return recipes.flatMap((recipe) => {
-      const places = recipes.length > 1 ? [recipe.line] : [recipe.line, label + 1, label + 2];
-      const own = places.filter((column) => !isOfOther(block, all, column));
-      return own.flatMap((column) => targetAt(context, block, recipe, { row, column })).slice(0, 1);
+    const own = columns.filter((column) => !isOfOther(block, all, column));
+    const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
+    const isLabelled = own.some(isLabel);
+    return own.flatMap((column): NamedTarget[] => {
+      const named = namedAt(context, block, { row, column });
+      const recipe = recipeFor(block, column);
+      if (named === null || recipe === null) return [];
+      // In a table of targets the temperature stands beside the name.
+      const isMeant = isLabelled || /\d/.test(named.name);
+      return isMeant && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
     });
   });
 }
 
 const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
 
-/** The styles named in a column beside an across block, or below or above the amounts of a down block. */
+/** The targets named in a column beside recipes in rows, or near a list. */
 export function namedTargets(context: AuditContext, block: RecipeBlock): readonly NamedTarget[] {
-  const find = block.layout === "across" ? besideRows : aboveOrBelow;
-  const found = known.get(block) ?? find(context, block);
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const beside = block.layout === "across" ? besideRows(context, block) : [];
+  const found = beside.length > 0 ? beside : near(context, block);
   known.set(block, found);
   return found;
 }

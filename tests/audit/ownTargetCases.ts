@@ -58,4 +58,22 @@ export const ownTargetCases: readonly RuleCase[] = [
     ],
     cells: [],
   },
+  {
+    rule: "misses-its-target",
+    what: "a target whose label nobody knows, since it names its temperature",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 950],
+      ["Sucrose", 50],
+      [],
+      ["On the sign", "scooped at −13"],
+    ],
+    cells: ["B5"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a name of a style that may be a title",
+    rows: [["ice pop"], ["Ingredient", "g"], ["Water", 990], ["Sucrose", 10]],
+    cells: [],
+  },
 ];

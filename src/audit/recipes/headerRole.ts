@@ -51,7 +51,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
-    /^(target|desired|wanted|required|style|serve[ds]? as|serviert als|serving (style|target)|meant (to be|as)|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
+    /^(target|desired|wanted|required|style|(serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|serving (style|target)|meant to be|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
   ],
   ["price", /price|cost|preis(?!el)|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
@@ -69,7 +69,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bmoles\b/],
   [
     "particles",
-    /van\W{0,3}t\W{0,3}hoff|^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\b(factor|faktor) i$|\bparticles\b|\bteilchen|^ions?$|^ionen|(number|count) of ions|\bions (per|in|from)\b|zahl der (ionen|teilchen)|dissociation (factor|number)|dissoziationsfaktor/,
+    /van\W{0,3}t\W{0,3}hoff|^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\b(factor|faktor) i$|\bparticles\b|\bteilchen|^ions?$|^ionen|(number|count) of ions|\bions (per|in|from)\b|zahl (der )?(ionen|teilchen)|dissociation (factor|number)|dissoziationsfaktor/,
   ],
   [
     "cryoscopic constant",
