@@ -62,10 +62,11 @@ function withoutRepeats({ sheet }: FinderContext, names: readonly RecipeName[], 
   return all.filter((one) => !repeats.has(one));
 }
 
-/** Whether a row holds nothing, and the next one goes on with amounts. */
-function isGap({ sheet }: FinderContext, names: readonly RecipeName[], row: number): boolean {
+/** Whether after a blank row the next one goes on with amounts, rather than with prices or molar masses. */
+function isGap({ sheet }: FinderContext, { names, left }: RowsOfAmounts, row: number): boolean {
   const amounts = names.filter(({ column }) => looksNumeric(sheet, row + 1, column));
-  return amounts.length >= 2;
+  const title = titleOfRow(sheet, row + 1, left, names[0]?.column ?? 0);
+  return amounts.length >= 2 && !NO_RECIPE.has(headerRole(title));
 }
 
 /** Recipes, one to a row, and the last row that belongs to their table. */
@@ -86,7 +87,7 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
   let title = "";
   for (let row = table.first; row < sheet.rowCount; row += 1) {
     if (names.every(({ column }) => isBlank(sheet, row, column))) {
-      if (isGap(context, names, row)) continue;
+      if (isGap(context, table, row)) continue;
       break;
     }
     const said = titleOfRow(sheet, row, left, firstColumn);
