@@ -1,15 +1,9 @@
 import { findItem } from "../catalogue/findItem";
 import { catalogueName } from "./catalogueName";
+import { FACTORS_OF_UNITS, type Line, type MassOutlier } from "./massOutlier";
 import { amountOf } from "./recipes/amountOf";
 import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "./recipes/recipeBlock";
-
-/** An amount that fits its recipe only when it is so many times as large. */
-export interface MassOutlier {
-  readonly name: RecipeName;
-  readonly factor: number;
-  /** Why it cannot be what is meant, as the end of a sentence. */
-  readonly why: string;
-}
+import { versionOutliers } from "./versionOutliers";
 
 /** What a recipe has plenty of; of gums, salts, acids and flavours a gram may be all. Common practice, no source. */
 const PLENTY = new Set([
@@ -23,20 +17,11 @@ const PLENTY = new Set([
   "nuts and seeds",
 ]);
 
-/** Misplaced points, and kilograms for grams, grams for kilograms, ounces for grams. */
-const FACTORS = [1000, 0.001, 100, 0.01, 10, 0.1, 28.349523125, 1 / 28.349523125];
-const MOST_RECIPES = 200;
-
 /** Nobody makes so much water up with a pinch of something. */
 const A_VAT_GRAMS = 20_000;
 
 /** Nobody weighs so few grams of milk or fruit into a mix; they are kilograms. */
 const LEAST_PLENTY_GRAMS = 4;
-
-interface Line {
-  readonly name: RecipeName;
-  readonly grams: number;
-}
 
 const sumOf = (lines: readonly Line[]) => lines.reduce((sum, { grams }) => sum + grams, 0);
 
@@ -73,8 +58,6 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
   });
 }
 
-const isWithin = (one: number, other: number, times: number) =>
-  one <= other * times && one * times >= other;
 const isNear = (one: number, other: number, within: number) => Math.abs(one / other - 1) <= within;
 
 /** The one amount by which a typed total misses the sum. */
@@ -95,7 +78,7 @@ function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]
   const sum = sumOf(lines);
   if (isNear(sum, total, 0.02)) return [];
   const fitting = lines.flatMap(({ name, grams }) =>
-    FACTORS.filter(
+    FACTORS_OF_UNITS.filter(
       (factor) =>
         isNear(sum + (factor - 1) * grams, total, 0.002) &&
         // Nearly nothing would do as well: then the line may be one too many.
@@ -109,43 +92,6 @@ function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]
   return fitting.length === 1 ? fitting : [];
 }
 
-const medianOf = (sizes: readonly number[]): number =>
-  [...sizes].sort((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
-
-/** The grams of other recipes of the same ingredients, by name. */
-function versionsOf(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]): number[][] {
-  const used = new Set(lines.map(({ name }) => name));
-  const others = block.recipes.slice(0, MOST_RECIPES).filter((other) => other !== recipe);
-  const alike = others
-    .map((other) => block.names.map((name) => amountOf(block, other, name).grams ?? 0))
-    .filter((grams) =>
-      grams.every((one, at) => one > 0 === used.has(block.names[at] as RecipeName)),
-    );
-  return lines.map(({ name }) => alike.map((grams) => grams[block.names.indexOf(name)] ?? 0));
-}
-
-/** The one amount that is far from those of at least three versions of the recipe, which otherwise agree. */
-function againstVersions(
-  block: RecipeBlock,
-  recipe: Recipe,
-  lines: readonly Line[],
-): MassOutlier[] {
-  if (block.recipes.length < 4) return [];
-  const versions = versionsOf(block, recipe, lines);
-  if ((versions[0]?.length ?? 0) < 3) return [];
-  const medians = versions.map(medianOf);
-  const far = lines.filter(({ grams }, at) => !isWithin(grams, medians[at] ?? 0, 2.5));
-  const [line, ...more] = far;
-  const sizes = line === undefined ? [] : (versions[lines.indexOf(line)] ?? []);
-  const median = medianOf(sizes);
-  if (line === undefined || more.length > 0 || !sizes.every((size) => isWithin(size, median, 2)))
-    return [];
-  const factor = FACTORS.find((one) => isWithin(line.grams * one, median, 1.6));
-  return factor === undefined
-    ? []
-    : [{ name: line.name, factor, why: "as in the recipes beside it" }];
-}
-
 /** The amounts of a recipe that are out by a factor of units. */
 export function massOutliers(block: RecipeBlock, recipe: Recipe): readonly MassOutlier[] {
   const lines = block.names.flatMap((name): Line[] => {
@@ -154,6 +100,6 @@ export function massOutliers(block: RecipeBlock, recipe: Recipe): readonly MassO
   });
   const written = againstTotal(block, recipe, lines);
   if (written.length > 0) return written;
-  const beside = againstVersions(block, recipe, lines);
+  const beside = versionOutliers(block, recipe, lines);
   return beside.length > 0 ? beside : outOfScale(block, lines);
 }

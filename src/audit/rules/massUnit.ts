@@ -16,15 +16,14 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { textAt } from "../recipes/cells";
-import { gramsPer, isMass, isShare, unitFromWord, unitText, type MassUnit } from "../recipes/unit";
+import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/unit";
 import type { Rule } from "../rule";
+import { summedMarks } from "../summedMarks";
 
 const identity = { id: "mass-units-mixed", severity: "error" } as const;
 
 /** An amount is among the others up to this many times beyond the smallest and the largest. */
 const AMONG = 8;
-/** Of a ledger the first recipes are judged. */
 const MOST_RECIPES = 200;
 
 const short = (value: number): number => Number(value.toPrecision(6));
@@ -121,37 +120,17 @@ function outlierFindings(context: AuditContext, block: RecipeBlock, recipe: Reci
   });
 }
 
-/** An amount that its unit cell has in another unit than the rest, while a plain sum adds them all up. */
 function summedFindings(block: RecipeBlock, recipe: Recipe): Finding[] {
-  const { sheet, unitColumn, names, totals } = block;
-  const isSummed = totals.some((row) =>
-    /\bSUM\s*\(/i.test(sheet.cellAt(row, recipe.line)?.formula ?? ""),
-  );
-  if (unitColumn === null || !recipe.unitAssumed || !isSummed) return [];
-  const marked = names.flatMap((name) => {
-    const unit = unitFromWord(textAt(sheet, name.row, unitColumn));
-    return unit === null ? [] : [{ name, unit: unitText(unit) }];
-  });
-  const count = (unit: string) => marked.filter((one) => one.unit === unit).length;
-  const [usual] = [...marked].sort((one, other) => count(other.unit) - count(one.unit));
-  if (usual === undefined || count(usual.unit) * 2 <= marked.length) return [];
-  return marked
-    .filter(({ unit }) => unit !== usual.unit)
-    .map(({ name, unit }) => {
-      const place = amountPlace(block, recipe, name);
-      const value = sheet.cellAt(place.row, place.column)?.value;
-      const shown = typeof value === "number" ? short(value) : 0;
-      return findingAt(identity, sheet, place, {
-        message: `${cellName(place.row, place.column)}, the amount of ${name.item}, is marked ${unit} in a column of ${usual.unit}.`,
-        effect: {
-          quantity: "total",
-          from: `${shown} ${usual.unit}`,
-          to: `${shown} ${unit}`,
-          unit: "",
-        },
-        fix: `Convert it to ${usual.unit}, or correct the mark.`,
-      });
+  const { sheet } = block;
+  return summedMarks(block, recipe).map(({ name, place, unit, usual }) => {
+    const value = sheet.cellAt(place.row, place.column)?.value;
+    const shown = typeof value === "number" ? short(value) : 0;
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)}, the amount of ${name.item}, is marked ${unit} in a column of ${usual}.`,
+      effect: { quantity: "total", from: `${shown} ${usual}`, to: `${shown} ${unit}`, unit: "" },
+      fix: `Convert it to ${usual}, or correct the mark.`,
     });
+  });
 }
 
 function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
