@@ -31,6 +31,8 @@ const ownerOf = (sheet: WorkbookSheet, row: number, unitColumn: number): number 
 export function otherMark(block: RecipeBlock, recipe: Recipe, name: RecipeName): OtherMark | null {
   const { sheet, layout, unitColumn } = block;
   const { unit, unitAssumed } = recipe;
+  // The values of a worked example have no column of which one could be unlike the others.
+  if (block.answers !== undefined) return null;
   if (typeof unit !== "string" || !isMass(unit) || unitAssumed) return null;
   const place = amountPlace(block, recipe, name);
   const isOther = (one: AmountUnit | null): one is AmountUnit =>

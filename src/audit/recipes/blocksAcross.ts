@@ -1,7 +1,9 @@
+import type { CellRange } from "../../workbook/model";
 import type { FinderContext } from "./finderContext";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
+import { isTaken } from "./isTaken";
 import { itemName, unitOfNames } from "./namesAcross";
 import { namesInDisguise, type Headers } from "./namesInDisguise";
 import { runs, type SheetTexts } from "./sheetTexts";
@@ -128,18 +130,18 @@ function blockAt(
   };
 }
 
-/** Finds recipes that stand one to a row below a row of ingredients; `taken` rows head something else. */
+/** Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else. */
 export function blocksAcross(
   context: FinderContext,
   texts: SheetTexts,
-  taken: ReadonlySet<number>,
+  taken: readonly CellRange[],
 ): RecipeBlock[] {
   const blocks: RecipeBlock[] = [];
   let below = -1;
   for (const [row, columns] of texts.columnsByRow) {
-    if (row <= below || taken.has(row)) continue;
+    if (row <= below) continue;
     for (const run of runs(columns, 0)) {
-      const block = run.length < 2 ? null : blockAt(context, row, run);
+      const block = run.length < 2 || isTaken(taken, row, run) ? null : blockAt(context, row, run);
       if (block === null) continue;
       blocks.push(block);
       below = Math.max(below, block.range.bottom);

@@ -47,10 +47,7 @@ function blocksOf(
   const down = blocksDown(context, texts).filter(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
-  const taken = new Set<number>();
-  for (const { range } of [...down, ...ownHere]) {
-    for (let row = range.top; row <= range.bottom; row += 1) taken.add(row);
-  }
+  const taken = [...down, ...ownHere].map(({ range }) => range);
   const lists = [...down, ...blocksAcross(context, texts, taken)];
   return withForms(lists, solutionForms(context, texts));
 }

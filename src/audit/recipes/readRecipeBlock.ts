@@ -37,6 +37,6 @@ export function readRecipeBlock(
   const context = { sheet: window, ownIngredients, check: knownItems(ownIngredients) };
   const texts = sheetTexts(window);
   const down = blocksDown(context, texts);
-  const blocks = down.length > 0 ? down : blocksAcross(context, texts, new Set());
+  const blocks = down.length > 0 ? down : blocksAcross(context, texts, []);
   return blocks.length === 1 ? (blocks[0] ?? null) : null;
 }

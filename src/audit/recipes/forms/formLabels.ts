@@ -41,9 +41,7 @@ const OF_MASS =
 const OF_OTHER =
   /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis/;
 
-const ANSWERS = new Set([
-  ...["molality", "depression", "freezing point", "ice fraction", "composition"],
-]);
+const ANSWERS = new Set(["molality", "depression", "freezing point", "ice fraction"]);
 
 /** A label without its unit, its numbering and a sign of equality at its end. */
 export const bareLabel = (label: string): string =>

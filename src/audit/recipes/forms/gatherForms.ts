@@ -1,35 +1,13 @@
 import type { WorkbookSheet } from "../../../workbook/model";
+import { pureSolute } from "../../pureSolute";
 import { textAt } from "../cells";
 import { chemicalName } from "../chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import { bareLabel } from "./formLabels";
+import type { Form, FormSolute } from "./form";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
-
-/** One dissolved substance of a worked example: where it is named, its mass, what is said of it. */
-export interface FormSolute {
-  /** Named by the values of a pair, or by the label of its mass. */
-  named: LabelledPair | null;
-  item: string | null;
-  mass: LabelledPair | null;
-  readonly details: Map<"molar mass" | "moles" | "particles", LabelledPair>;
-}
-
-/** A worked example as its labels tell it. */
-export interface Form {
-  readonly solutes: FormSolute[];
-  water: LabelledPair | null;
-  /** Other labelled numbers, the answers among them. */
-  readonly others: LabelledPair[];
-  readonly pairs: LabelledPair[];
-  /** Set when something is dissolved in another liquid than water. */
-  isOtherSolvent: boolean;
-  /** Whether the water was given after a substance. */
-  isWaterLast: boolean;
-  /** Whether a bare mass would be that of the liquid just named. */
-  isAboutWater: boolean;
-}
 
 const emptyForm = (): Form => ({
   ...{
@@ -60,6 +38,12 @@ function itemFor(context: FinderContext, form: Form, label: string): string | nu
 const OF_ANOTHER =
   /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
 
+/** "Kochsalz" and "NaCl" are one substance. */
+const isSame = (one: string | null, other: string | null): boolean =>
+  one !== null &&
+  other !== null &&
+  (one === other || (pureSolute(one) !== null && pureSolute(one) === pureSolute(other)));
+
 const numberAt = (sheet: WorkbookSheet, { row, column }: Place): unknown =>
   sheet.cellAt(row, column)?.value;
 
@@ -85,7 +69,7 @@ function addMass(context: FinderContext, form: Form, pair: LabelledPair): void {
   const item = itemFor(context, form, pair.label);
   const last = form.solutes.at(-1);
   if (item !== null) {
-    const known = form.solutes.find((one) => one.item === item && one.mass === null);
+    const known = form.solutes.find((one) => isSame(one.item, item) && one.mass === null);
     const solute = known ?? soluteNamed(item, null);
     if (known === undefined && isConversion(context, pair) && last !== undefined) return;
     solute.mass = pair;
@@ -106,7 +90,7 @@ function addSolute(context: FinderContext, form: Form, pair: LabelledPair): void
   const item = chemicalName(textAt(context.sheet, first.row, first.column), context.check);
   const last = form.solutes.at(-1);
   const waits = last !== undefined && last.item === null && last.named === null ? last : undefined;
-  const waiting = form.solutes.find((one) => one.item === item && one.named === null) ?? waits;
+  const waiting = form.solutes.find((one) => isSame(one.item, item) && one.named === null) ?? waits;
   if (waiting === undefined) form.solutes.push(soluteNamed(item, pair));
   else Object.assign(waiting, { item, named: pair });
 }
@@ -126,7 +110,7 @@ function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void
   if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label))) return;
   const item = itemFor(context, form, pair.label);
   if (item === null && OF_ANOTHER.test(bareLabel(pair.label))) return;
-  const named = form.solutes.find((one) => one.item === item);
+  const named = form.solutes.find((one) => isSame(one.item, item));
   const last = form.solutes.at(-1);
   if (item !== null && named === undefined) form.solutes.push(soluteNamed(item, null));
   const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));

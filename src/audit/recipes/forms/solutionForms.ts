@@ -4,7 +4,8 @@ import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 import { runs, type SheetTexts } from "../sheetTexts";
-import { gatherForms, type Form, type FormSolute } from "./gatherForms";
+import type { Form, FormSolute } from "./form";
+import { gatherForms } from "./gatherForms";
 import { itemInLabel } from "./itemInLabel";
 import { labelledPairs, nameAbove, type LabelledPair } from "./labelledPairs";
 
