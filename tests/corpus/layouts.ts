@@ -1,4 +1,15 @@
 import type { Layout } from "./kit";
+import { baths } from "./layouts/baths";
+import { cards } from "./layouts/cards";
+import { lab } from "./layouts/lab";
+import { scaled } from "./layouts/scaled";
+import { spoons } from "./layouts/spoons";
+import { stalls } from "./layouts/stall";
+import { stocktaking } from "./layouts/stocktaking";
+import { trials } from "./layouts/trials";
+import { varieties } from "./layouts/varieties";
+import { versions } from "./layouts/versions";
+import { week } from "./layouts/week";
 import { costing } from "./layouts/costing";
 import { drinks } from "./layouts/drinks";
 import { groups } from "./layouts/groups";
@@ -35,4 +46,6 @@ export const layouts: readonly Layout[] = [
   ],
   ...[...lessons, ...lessonsInGerman, ...costing, ...groups, ...groupsInGerman, ...variations],
   ...[...nutritions, ...larders, ...drinks, ...tables, ...logs],
+  ...[...week, ...scaled, ...stocktaking, ...stalls, ...trials],
+  ...[...versions, ...varieties, ...cards, ...spoons, ...lab, ...baths],
 ];
