@@ -48,6 +48,9 @@ const HEADING_WORDS =
   /allerg\p{L}*|\b(may )?contains?\b|enthält|spuren von|cautions?|hinweise?|warn\p{L}*|notes?|labels?|\b(and|und|for|für|to|the|die|der|per|je|line|zeile)\b|[^\p{L}]/giu;
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
+/** Nothing but allergens, as on a card: "Milch, Ei", "milk; tree nuts (walnuts)". */
+const ONLY_ALLERGENS =
+  /^(?:(?:milk|milch|eggs?|ei|eier|(?:tree )?nuts|schalenfrüchte|gluten|wheat|weizen|sulphites|sulfites|sulfite|soy|soya|soja|sesame?|fish|fisch|peanuts|erdnüsse)\b(?:\s*\([^)]*\))?[\s,;/&]*)+(?:[;.].*)?$/i;
 const LIST_REACH = 12;
 
 /** Whether anything stands in the lines of a table below one of its headings, or right of a label, or allergens below it. */
@@ -73,7 +76,9 @@ const isOwnIngredient = ({ ownIngredients }: AuditContext, { sheet, row, column 
 /** Whether allergens are told: in a sentence, beside a label, or under a heading with something under it. */
 export function saysAllergens(context: AuditContext): boolean {
   return someText(context, (one) => {
-    if (!ALLERGENS_SAID.test(one.text) || isOwnIngredient(context, one)) return false;
+    if (isOwnIngredient(context, one)) return false;
+    if (ONLY_ALLERGENS.test(one.text)) return !isName(context.blocks, one) && !isOfNumbers(one);
+    if (!ALLERGENS_SAID.test(one.text)) return false;
     return one.text.replaceAll(HEADING_WORDS, "").length > 1 || isFilled(context.blocks, one);
   });
 }

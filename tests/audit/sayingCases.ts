@@ -41,6 +41,7 @@ export const sayingCases: readonly RuleCase[] = [
     rows: {
       Beside: [...MILK("Remarks", null), [], ["Allergens", null, "milk"]],
       Below: [...MILK("Remarks", null), [], ["Allergens"], ["Milk"]],
+      Card: [...MILK("Remarks", null), [], ["Tell the guests"], ["milk; tree nuts (walnuts)"]],
     },
     cells: [],
   },
