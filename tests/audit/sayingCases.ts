@@ -37,12 +37,20 @@ export const sayingCases: readonly RuleCase[] = [
   },
   {
     rule: "caution-not-named",
-    what: "a label with its words beside or below it",
-    rows: {
-      Beside: [...MILK("Remarks", null), [], ["Allergens", null, "milk"]],
-      Below: [...MILK("Remarks", null), [], ["Allergens"], ["Milk"]],
-      Card: [...MILK("Remarks", null), [], ["Tell the guests"], ["milk; tree nuts (walnuts)"]],
-    },
+    what: "a label with its words beside it",
+    rows: [...MILK("Remarks", null), [], ["Allergens", null, "milk"]],
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a label with its words below it",
+    rows: [...MILK("Remarks", null), [], ["Allergens"], ["Milk"]],
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a card with nothing but allergens",
+    rows: [...MILK("Remarks", null), [], ["Tell the guests"], ["milk; tree nuts (walnuts)"]],
     cells: [],
   },
   {
