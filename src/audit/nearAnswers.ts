@@ -58,6 +58,20 @@ function answersBelow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
   return answers;
 }
 
+/** Headed columns beside one of the recipes of a long list, each with one answer in its lines. */
+function answersInLines(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  const { sheet, headerRow, roles, recipes, names } = block;
+  const [recipe] = recipes;
+  if (recipe === undefined || headerRow === null) return [];
+  return [...roles.keys()].flatMap((column) => {
+    const label = textAt(sheet, headerRow, column);
+    const answers = isWanted(label)
+      ? names.flatMap(({ row }) => answerAt(block, recipe, label, { row, column }) ?? [])
+      : [];
+    return answers.length === 1 ? answers : [];
+  });
+}
+
 /** The labelled answers of a worked example. */
 const answersOfExample = (block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] =>
   block.recipes.flatMap((recipe) =>
@@ -70,5 +84,6 @@ const answersOfExample = (block: RecipeBlock, isWanted: IsWanted): LabelledAnswe
 export function nearAnswers(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
   if (block.answers !== undefined) return answersOfExample(block, isWanted);
   if (isOneRow(block)) return answersInRow(block, isWanted);
+  if (block.totalsBeside !== undefined) return answersInLines(block, isWanted);
   return block.layout === "down" ? answersBelow(block, isWanted) : answersBeside(block, isWanted);
 }

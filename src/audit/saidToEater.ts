@@ -55,14 +55,14 @@ const LIST_REACH = 12;
 
 /** Whether anything stands in the lines of a table below one of its headings, or right of a label, or allergens below it. */
 function isFilled(blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean {
-  const table = blocks.find((block) => block.sheet === sheet && block.headerRow === row);
-  if (table === undefined) {
+  const tables = blocks.filter((block) => block.sheet === sheet && block.headerRow === row);
+  if (tables.length === 0) {
     const beside = Array.from({ length: LIST_REACH }, (_, at) =>
       textAt(sheet, row, column + 1 + at),
     );
     return beside.some((text) => text !== "") || ALLERGEN.test(textAt(sheet, row + 1, column));
   }
-  const { bottom } = table.range;
+  const bottom = Math.max(...tables.map(({ range }) => range.bottom));
   const below = Array.from({ length: bottom - row }, (_, at) =>
     textAt(sheet, row + 1 + at, column),
   );

@@ -53,9 +53,13 @@ function linesOf({ layout, recipes, range, names, roles }: RecipeBlock): Line[] 
   return [...amounts, ...others.map((line) => ({ line, recipe: null }))];
 }
 
-function totalledAt(block: RecipeBlock, { line, recipe }: Line, total: number): Totalled | null {
+function totalledAt(
+  block: RecipeBlock,
+  { line, recipe }: Line,
+  total: number,
+  place: Place = placeIn(block, line, total),
+): Totalled | null {
   const { sheet, layout, names, totals } = block;
-  const place = placeIn(block, line, total);
   const cell = sheet.cellAt(place.row, place.column);
   if (typeof cell?.value !== "number") return null;
   // A total above the list counts all of it.
@@ -92,6 +96,13 @@ export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefine
   for (const line of linesOf(block)) {
     for (const total of block.totals) {
       const totalled = totalledAt(block, line, total);
+      if (totalled !== null) yield totalled;
+    }
+  }
+  for (const recipe of block.recipes.slice(0, 1)) {
+    for (const place of block.totalsBeside ?? []) {
+      const line = { line: recipe.line, recipe };
+      const totalled = totalledAt(block, line, Number.POSITIVE_INFINITY, place);
       if (totalled !== null) yield totalled;
     }
   }

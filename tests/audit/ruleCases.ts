@@ -8,6 +8,7 @@ import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { massCases } from "./massCases";
 import { mixtureCases } from "./mixtureCases";
+import { longListCases } from "./longListCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { servedCases } from "./servedCases";
@@ -69,6 +70,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 
 export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
+  ...longListCases,
   ...mixtureCases,
   ...ownTargetCases,
   ...totalCases,

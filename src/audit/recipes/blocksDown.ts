@@ -8,6 +8,7 @@ import type { FinderContext } from "./finderContext";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
+import { recipesInList } from "./recipesInList";
 import {
   isEmptyBeside,
   columnsBeside,
@@ -20,6 +21,7 @@ import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare, unitFromHeader, type AmountUnit } from "./unit";
 import { unitInTitle } from "./unitInTitle";
+import { withoutSums } from "./withoutSums";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -101,10 +103,12 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
   const { items, totals: said } = itemsAndTotals(context, segment);
   const roles = rolesBeside(sheet, segment, items);
-  const columns = amountColumns(sheet, segment, items, {
-    roles,
-    beside: columnsOfList(sheet, segment, items),
-  });
+  const beside = columnsOfList(sheet, segment, items);
+  const columns = withoutSums(
+    sheet,
+    items,
+    amountColumns(sheet, segment, items, { roles, beside }),
+  );
   const { column, headerRow } = segment;
   const unsaid = totalsInDisguise(context, column, items, columns);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
@@ -163,7 +167,7 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
         if (segment.rows.length > LONGEST) continue;
         const block = blockOf(context, segment);
         if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
-        blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : [block]));
+        blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : recipesInList(block)));
       }
     }
   }

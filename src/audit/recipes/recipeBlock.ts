@@ -49,6 +49,8 @@ export interface RecipeBlock {
   readonly recipes: readonly Recipe[];
   /** Rows (down) or columns (across) that hold totals of the amounts. */
   readonly totals: readonly number[];
+  /** Where its total stands beside one of the recipes of a long list; absent for other lists. */
+  readonly totalsBeside?: readonly Place[];
   /** Column of a unit for each name (down only). */
   readonly unitColumn: number | null;
   /** What the block's other columns are about (down) or the columns beside the names (across). */

@@ -41,12 +41,26 @@ function ingredientFinding(
 }
 
 /** A recipe whose whole column of amounts is hidden while its answers are to be seen. */
-function hiddenLineFindings({ sheet, layout, recipes, names, range }: RecipeBlock): Finding[] {
-  if (layout !== "down" || sheet.hidden) return [];
+function hiddenLineFindings(
+  { sheet, layout, recipes, names, range, headerRow }: RecipeBlock,
+  blocks: readonly RecipeBlock[],
+): Finding[] {
+  // The recipes of a long list share their columns: of them the first tells for all.
+  const isFurther = headerRow !== null && headerRow < range.top;
+  if (layout !== "down" || sheet.hidden || isFurther) return [];
   return recipes
     .filter(({ line }) => sheet.hiddenColumns.has(line))
     .map(({ line }) => {
-      const rows = names.filter(({ amountAt }) => amountAt === undefined).map(({ row }) => row);
+      const shared = blocks.filter(
+        (block) =>
+          block.sheet === sheet &&
+          headerRow !== null &&
+          block.headerRow === headerRow &&
+          block.recipes.some((one) => one.line === line),
+      );
+      const rows = [...names, ...shared.flatMap((block) => block.names)]
+        .filter(({ amountAt }) => amountAt === undefined)
+        .map(({ row }) => row);
       const place = { top: Math.min(...rows), bottom: Math.max(...rows), left: line, right: line };
       return findingAt(identity, sheet, range.top <= place.top ? place : range, {
         message: `The amounts in the hidden column ${columnName(line)} cannot be seen, though they make the recipe.`,
@@ -98,7 +112,7 @@ function findAll(context: AuditContext): Finding[] {
           : kind === "column" && name.column === range.left),
     );
   return [
-    ...context.blocks.flatMap(hiddenLineFindings),
+    ...context.blocks.flatMap((block) => hiddenLineFindings(block, context.blocks)),
     ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
     ...hiddenSources(context)
       .filter((source) => !isTold(source) && !isAmounts(source))

@@ -31,8 +31,10 @@ function largestShare(block: RecipeBlock, name: RecipeName): number {
 /** Titles of other recipes in the workbook: a base mix used as an ingredient is no misspelling. */
 function subRecipes({ workbook, blocks }: AuditContext): ReadonlySet<string> {
   const titles = new Set(workbook.sheets.map(({ name }) => plainWords(name)));
-  for (const { sheet, range, recipes } of blocks) {
+  for (const { sheet, range, recipes, headerRow } of blocks) {
     for (const { title } of recipes.slice(0, 1000)) titles.add(plainWords(title));
+    // Above one of the recipes of a long list stands another one.
+    if (headerRow !== null && headerRow < range.top) continue;
     for (let row = Math.max(0, range.top - 3); row < range.top; row += 1) {
       for (let column = range.left; column <= range.right; column += 1) {
         titles.add(plainWords(textAt(sheet, row, column)));

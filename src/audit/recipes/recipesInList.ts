@@ -1,0 +1,118 @@
+import { looksNumeric, textAt } from "./cells";
+import { plainWords } from "./plainWords";
+import type { Place, RecipeBlock, RecipeName } from "./recipeBlock";
+
+/** Heads a column that says of which recipe a line is. */
+const OF_RECIPE =
+  /^(recipes?|mix(es|tures?)?|flavou?rs?|products?|variants?|kinds?|sorts?|batch(es)?|trials?|rezept(ur)?(en?)?|(eis)?sorten?|mischung(en)?|produkte?|ansatz|ansätze|charge|versuch)( ?(name|no\.?|nr\.?|number|nummer|id))?$/;
+/** Heads one that says what kind of ingredient it is, or where in the kitchen it is used. */
+const OF_KIND =
+  /^(categor(y|ies)|groups?|types?|phases?|parts?|steps?|sections?|stages?|kategorien?|(waren)?gruppen?|art|teil|schritt|phase|bereich|supplier|lieferant|allergens?|allergene?|units?|einheit)$/;
+const REACH = 3;
+const FEWEST_REPEATED = 2;
+
+type Group = readonly RecipeName[];
+
+/** The lines by what a column says of them; a blank goes with the line above. */
+function groupsBy({ sheet, names }: RecipeBlock, column: number): Map<string, Group> {
+  const groups = new Map<string, Group>();
+  let key = "";
+  for (const name of names) {
+    const said = sheet.cellAt(name.row, column)?.value;
+    if (typeof said === "number" || (typeof said === "string" && said.trim() !== ""))
+      key = String(said).trim();
+    groups.set(key, [...(groups.get(key) ?? []), name]);
+  }
+  return groups;
+}
+
+/** Whether some ingredients stand in several groups and none twice in one: kinds of ingredients share none. */
+function shareIngredients(groups: readonly Group[]): boolean {
+  const seen = new Set<string>();
+  const repeated = new Set<string>();
+  for (const group of groups) {
+    const items = new Set(group.map(({ item }) => plainWords(item)));
+    if (items.size < group.length) return false;
+    for (const item of items) (seen.has(item) ? repeated : seen).add(item);
+  }
+  return repeated.size >= FEWEST_REPEATED;
+}
+
+/** The recipes of the lines by the column that names them; null when no column does. */
+function recipesBy(block: RecipeBlock, column: number): ReadonlyMap<string, Group> | null {
+  const { sheet, headerRow, names, recipes } = block;
+  const header = plainWords(textAt(sheet, headerRow ?? -1, column));
+  const isOther = names[0]?.column === column || recipes.some(({ line }) => line === column);
+  if (isOther || header === "" || OF_KIND.test(header)) return null;
+  const groups = groupsBy(block, column);
+  const lists = [...groups.values()];
+  if (groups.has("") || lists.filter(({ length }) => length > 1).length < 2) return null;
+  const isSaidEachTime = names.every(({ row }) => textAt(sheet, row, column) !== "");
+  return OF_RECIPE.test(header) || (isSaidEachTime && shareIngredients(lists)) ? groups : null;
+}
+
+const numbersIn = ({ sheet }: RecipeBlock, group: Group, column: number): Place[] =>
+  group.flatMap(({ row }) => (looksNumeric(sheet, row, column) ? [{ row, column }] : []));
+
+const SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\(/i;
+const SAME = 0.005;
+
+/** Whether the one number that a column has in the lines of a recipe sums them up. */
+function isTotal(block: RecipeBlock, group: Group, { row, column }: Place): boolean {
+  const cell = block.sheet.cellAt(row, column);
+  if (SUM.test(cell?.formula ?? "")) return true;
+  return block.recipes.some(({ line }) => {
+    const values = group.map((name) => block.sheet.cellAt(name.row, line)?.value);
+    const sum = values.reduce<number>((all, one) => all + (typeof one === "number" ? one : 0), 0);
+    return typeof cell?.value === "number" && Math.abs(cell.value - sum) <= SAME * sum;
+  });
+}
+
+/** The columns in which most recipes have one number that is their total, and none has more. */
+function columnsOfTotals(block: RecipeBlock, groups: readonly Group[]): readonly number[] {
+  return [...block.roles.keys()].filter((column) => {
+    const numbers = groups.map((group) => numbersIn(block, group, column));
+    if (numbers.some(({ length }) => length > 1)) return false;
+    const totals = groups.filter((group, at) =>
+      (numbers[at] ?? []).some((place) => isTotal(block, group, place)),
+    );
+    return totals.length * 2 > groups.length;
+  });
+}
+
+interface OneOfMany {
+  readonly title: string;
+  readonly group: Group;
+  readonly totalColumns: readonly number[];
+}
+
+function recipeOf(block: RecipeBlock, { title, group, totalColumns }: OneOfMany): RecipeBlock {
+  const { range, headerRow } = block;
+  const rows = group.map(({ row }) => row);
+  const [top, bottom] = [Math.min(...rows), Math.max(...rows)];
+  const recipes = block.recipes.filter(({ line }) => !totalColumns.includes(line));
+  const [only, ...more] = recipes;
+  const isFirst = block.names[0] === group[0];
+  return {
+    ...block,
+    range: { ...range, top: isFirst ? (headerRow ?? top) : top, bottom },
+    names: group,
+    recipes: only !== undefined && more.length === 0 ? [{ ...only, title }] : recipes,
+    totals: block.totals.filter((row) => row > top && row < bottom),
+    totalsBeside: totalColumns.flatMap((column) => numbersIn(block, group, column)),
+  };
+}
+
+/** The recipes of a list in which each line, or the first of several, says to which recipe it belongs. */
+export function recipesInList(block: RecipeBlock): readonly RecipeBlock[] {
+  const { headerRow, names } = block;
+  const first = names[0]?.column ?? 0;
+  if (headerRow === null) return [block];
+  for (let column = Math.max(0, first - REACH); column <= first + REACH; column += 1) {
+    const groups = recipesBy(block, column);
+    if (groups === null) continue;
+    const totalColumns = columnsOfTotals(block, [...groups.values()]);
+    return [...groups].map(([title, group]) => recipeOf(block, { title, group, totalColumns }));
+  }
+  return [block];
+}
