@@ -177,19 +177,31 @@ const fromOutside = (content: (random: Chance) => string, link: boolean): Varian
   },
 });
 
-/** An empty cell right of what is on a row of the book. */
-function besides(marked: MarkedBook, random: Chance): Spot | null {
-  const names = marked.recipes.flatMap((recipe) => (recipe.shared ? [] : recipe.names));
-  const spot = one(random, [...marked.notes, ...names]);
-  if (spot === null) return null;
-  if (marked.notes.includes(spot)) return spot;
-  const cells = sheetNamed(marked.book, spot.sheet).cells[spot.row]!;
-  return { ...spot, column: cells.length };
-}
+type Place = (marked: MarkedBook, random: Chance) => Spot | null;
 
-const pasted = (content: string, stored: string): Variant => ({
+const lines = (marked: MarkedBook): readonly Spot[] =>
+  marked.recipes.flatMap((recipe) => (recipe.shared ? [] : recipe.names));
+
+const rightOf = (marked: MarkedBook, spot: Spot): Spot => ({
+  ...spot,
+  column: sheetNamed(marked.book, spot.sheet).cells[spot.row]!.length,
+});
+
+/** An empty cell right of what is on a line of a recipe. */
+const besideLine: Place = (marked, random) => {
+  const spot = one(random, lines(marked));
+  return spot && rightOf(marked, spot);
+};
+
+/** The same, or a note. */
+const besides: Place = (marked, random) => {
+  const spot = one(random, [...marked.notes, ...lines(marked)]);
+  return spot === null || marked.notes.includes(spot) ? spot : rightOf(marked, spot);
+};
+
+const pasted = (content: string, stored: string, place: Place = besides): Variant => ({
   apply: (marked, random) => {
-    const spot = besides(marked, random);
+    const spot = place(marked, random);
     if (spot === null) return null;
     putStored(marked, spot, content, stored);
     return [spot];
@@ -273,7 +285,8 @@ export const formulaMutations: readonly Mutation[] = [
     sameLine: ["text-that-would-run"],
     variants: [
       pasted('=WEBSERVICE("https://example.org/price?item=7")', "12.40"),
-      pasted('=HYPERLINK("https://example.org/offer","price list")', "price list"),
+      // "HYPERLINK in pasted data": in a note a plain link leads to a supplier, say, and is nothing wrong.
+      pasted('=HYPERLINK("https://example.org/offer","price list")', "price list", besideLine),
       pasted("=cmd|'/c calc'!A0", "0"),
       pasted('=IMPORTXML("https://example.org/list","//price")', "3.10"),
     ],
