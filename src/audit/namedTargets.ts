@@ -7,6 +7,7 @@ import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
 import type { Place, Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
+import { columnsOfTargets, saysTarget } from "./saysTarget";
 import type { WantedIce } from "./wantedIce";
 
 interface Asked {
@@ -47,13 +48,18 @@ function namedAt(context: AuditContext, { sheet }: RecipeBlock, place: Place): N
   return null;
 }
 
+/** The targets in one column beside recipes in rows: in one that does not say so, most of its words must be targets. */
 function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
-  const column = [...block.roles].find(([, role]) => role === "target")?.[0];
-  if (column === undefined || block.headerRow === null) return [];
-  return block.recipes.flatMap((recipe) => {
-    const named = namedAt(context, block, { row: recipe.line, column });
-    return named === null ? [] : [{ block, recipe, ...named }];
-  });
+  for (const column of columnsOfTargets(block)) {
+    const told = block.recipes.filter(({ line }) => textAt(block.sheet, line, column) !== "");
+    const targets = told.flatMap((recipe) => {
+      const named = namedAt(context, block, { row: recipe.line, column });
+      return named === null ? [] : [{ block, recipe, ...named }];
+    });
+    const isSaid = headerRole(textAt(block.sheet, block.headerRow ?? -1, column)) === "target";
+    if (isSaid || (targets.length > 0 && targets.length * 2 >= told.length)) return targets;
+  }
+  return [];
 }
 
 /** Whether a column belongs to another list than the block's own, side by side with it. */
@@ -103,7 +109,7 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
       const recipe = recipeFor(block, column);
       if (named === null || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
-      const isMeant = isLabelled || /\d/.test(named.name);
+      const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
       return isMeant && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
     });
   });

@@ -76,4 +76,47 @@ export const ownTargetCases: readonly RuleCase[] = [
     rows: [["ice pop"], ["Ingredient", "g"], ["Water", 990], ["Sucrose", 10]],
     cells: [],
   },
+  {
+    rule: "misses-its-target",
+    what: "a target without a temperature below its list, whatever its label",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 990],
+      ["Sucrose", 10],
+      ["Goes out as", "drinkable slush"],
+    ],
+    cells: ["B4"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a title below a list that is a target's name",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 990],
+      ["Sucrose", 10],
+      ["Title on the menu", "slush"],
+    ],
+    cells: [],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a column of targets beside recipes in rows, whatever its heading",
+    rows: [
+      ["Mix", "Water", "Sucrose", "Goes out as"],
+      ["Weak", 990, 10, "drinkable slush"],
+      ["Strong", 700, 300, "drinkable slush"],
+    ],
+    cells: ["D3", "D2"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a column of remarks beside recipes in rows",
+    rows: [
+      ["Mix", "Water", "Sucrose", "What guests say"],
+      ["Weak", 990, 10, "slush"],
+      ["Strong", 700, 300, "too sweet"],
+      ["Other", 750, 250, "thin"],
+    ],
+    cells: [],
+  },
 ];

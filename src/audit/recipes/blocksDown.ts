@@ -21,6 +21,7 @@ import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare, unitFromHeader, type AmountUnit } from "./unit";
 import { unitInTitle } from "./unitInTitle";
+import { withoutRemarks } from "./withoutRemarks";
 import { withoutSums } from "./withoutSums";
 
 /**
@@ -113,13 +114,14 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const unsaid = totalsInDisguise(context, column, items, columns);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
   const isClass = isClassSheet(roles);
-  const names = items
+  const listed = items
     .filter((row) => !unsaid.includes(row))
     .filter((row) => columns.some((amounts) => !isBlank(sheet, row, amounts)))
     .map((row) => nameAt(context, row, column))
     .map((name) =>
       isClass ? { ...name, item: chemicalName(name.item, context.check) ?? name.item } : name,
     );
+  const names = withoutRemarks(context, listed, columns);
   const least = isClass ? 1 : 2;
   if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))
     return null;
