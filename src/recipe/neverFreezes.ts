@@ -27,10 +27,13 @@ function waterForIce(mix: Mix): string {
  * @param endOfFreezingC Tm′
  */
 export function neverFreezes(mix: Mix, iceLineC: number | null, endOfFreezingC: number): Problem {
-  const where = iceLineC === null ? `below ${rounded(COLDEST_C)}` : `at ${rounded(iceLineC)}`;
+  // With a decimal where whole degrees would say "at −38 °C, below the −38 °C".
+  const isClose = iceLineC !== null && rounded(iceLineC) === rounded(endOfFreezingC);
+  const exact = (temperatureC: number) => shownTemperature(temperatureC, isClose ? 1 : 0);
+  const where = iceLineC === null ? `below ${rounded(COLDEST_C)}` : `at ${exact(iceLineC)}`;
   const glassC = glassTransitionOfMix(mix);
   const glass = isProblem(glassC) ? "" : ` near ${rounded(glassC)} °C`;
   return outsideValidity(
-    `grams: no ice forms in this mix: its ice line lies ${where} °C, below the ${rounded(endOfFreezingC)} °C (Tm′) at which freezing ends.${waterForIce(mix)} It thickens into a glass${glass} instead, and sugar that crystallises in it, as glucose does in honey, is not freezing.`,
+    `grams: no ice forms in this mix: its ice line lies ${where} °C, below the ${exact(endOfFreezingC)} °C (Tm′) at which freezing ends.${waterForIce(mix)} It thickens into a glass${glass} instead, and sugar that crystallises in it, as glucose does in honey, is not freezing.`,
   );
 }
