@@ -1,7 +1,8 @@
 import type { WorkbookSheet } from "../workbook/model";
 import { contains } from "../workbook/references";
+import { isAllergenList, isOneWord } from "./allergenList";
 import type { AuditContext } from "./context";
-import { looksNumeric, textAt } from "./recipes/cells";
+import { isBlank, looksNumeric, textAt } from "./recipes/cells";
 import type { RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 
@@ -48,9 +49,6 @@ const HEADING_WORDS =
   /allerg\p{L}*|\b(may )?contains?\b|enthält|spuren von|cautions?|hinweise?|warn\p{L}*|notes?|labels?|\b(and|und|for|für|to|the|die|der|per|je|line|zeile)\b|[^\p{L}]/giu;
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
-/** Nothing but allergens, as on a card: "Milch, Ei", "milk; tree nuts (walnuts)". */
-const ONLY_ALLERGENS =
-  /^(?:(?:milk|milch|eggs?|ei|eier|(?:tree )?nuts|schalenfrüchte|gluten|wheat|weizen|sulphites|sulfites|sulfite|soy|soya|soja|sesame?|fish|fisch|peanuts|erdnüsse)\b(?:\s*\([^)]*\))?[\s,;/&]*)+(?:[;.].*)?$/i;
 const LIST_REACH = 12;
 
 /** Whether anything stands in the lines of a table below one of its headings, or right of a label, or allergens below it. */
@@ -73,11 +71,29 @@ function isFilled(blocks: readonly RecipeBlock[], { sheet, row, column }: Said):
 const isOwnIngredient = ({ ownIngredients }: AuditContext, { sheet, row, column }: Said): boolean =>
   ownIngredients.some((own) => own.sheet === sheet && contains(own.range, row, column));
 
-/** Whether allergens are told: in a sentence, beside a label, or under a heading with something under it. */
+/** Whether a number stands in the same row without a blank between. */
+function hasNumberBeside({ sheet, row, column }: Said): boolean {
+  const isBeside = (step: -1 | 1): boolean => {
+    let at = column + step;
+    while (!isBlank(sheet, row, at) && !looksNumeric(sheet, row, at)) at += step;
+    return looksNumeric(sheet, row, at);
+  };
+  return isBeside(-1) || isBeside(1);
+}
+
+/** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
+function isNote({ blocks }: AuditContext, one: Said): boolean {
+  const { sheet, row, column, text } = one;
+  const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
+  if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
+  return !isName(blocks, one);
+}
+
+/** Whether allergens are told: in a sentence, as a note, beside a label, or under a heading with something under it. */
 export function saysAllergens(context: AuditContext): boolean {
   return someText(context, (one) => {
     if (isOwnIngredient(context, one)) return false;
-    if (ONLY_ALLERGENS.test(one.text)) return !isName(context.blocks, one) && !isOfNumbers(one);
+    if (isAllergenList(one.text) && isNote(context, one)) return true;
     if (!ALLERGENS_SAID.test(one.text)) return false;
     return one.text.replaceAll(HEADING_WORDS, "").length > 1 || isFilled(context.blocks, one);
   });

@@ -64,4 +64,58 @@ export const sayingCases: readonly RuleCase[] = [
     ],
     cells: ["A1:B4"],
   },
+  {
+    rule: "caution-not-named",
+    what: "a note below the list that names the allergens without a label",
+    rows: {
+      Walnuts: [
+        ["Zutat", "Menge (g)"],
+        ["Vollmilch", 500],
+        ["Zucker", 100],
+        ["Walnüsse", 60],
+        [],
+        ["Milch, Schalenfrüchte (Walnüsse); ganze Nüsse: nicht für kleine Kinder"],
+      ],
+    },
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a lone word for the allergen below the amounts",
+    rows: [...MILK("Remarks", null), [], [null, null, "milk"]],
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "the allergen's name as an ingredient, a heading, the label of a number and in a shopping list",
+    rows: {
+      Recipe: [
+        ["Ingredient", "Amount (g)"],
+        ["Whole milk", 500],
+        ["Egg yolk", 60],
+        ["Sugar", 90],
+      ],
+      Prices: [["Shop", "Milk", "Eggs"], ["Corner", 1.2, 0.3], [], ["Milk, eggs", "EUR", 1.5]],
+      Shopping: [["Milk"], ["Eggs"], ["Paper bags"]],
+    },
+    cells: ["A1:B4"],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a count of what the store holds, beside a recipe without allergens",
+    rows: {
+      Store: [
+        ["Item", "Shelf", "Counted (kg)"],
+        ["Honey", "A", 12],
+        ["Whole milk", "B", 6],
+        ["Sugar", "A", 5],
+      ],
+      Recipe: [
+        ["Ingredient", "Amount (g)"],
+        ["Water", 500],
+        ["Sugar", 90],
+      ],
+    },
+    cells: [],
+  },
 ];

@@ -5,6 +5,7 @@ import { filterMutations } from "./mutations/filters";
 import { formulaMutations } from "./mutations/formulas";
 import { ingredientMutations } from "./mutations/ingredients";
 import { limitMutations } from "./mutations/limits";
+import { pastingMutations } from "./mutations/pasting";
 import { resultMutations } from "./mutations/results";
 import { targetMutations } from "./mutations/targets";
 import { temperatureMutations } from "./mutations/temperatures";
@@ -35,7 +36,7 @@ export const mutations: readonly Mutation[] = [
     ...classMutations,
     ...ingredientMutations,
   ],
-  ...[...amountMutations, ...formulaMutations, ...limitMutations],
+  ...[...amountMutations, ...formulaMutations, ...pastingMutations, ...limitMutations],
   ...singleCallMutations,
   ...filterMutations,
 ].map(withClass);

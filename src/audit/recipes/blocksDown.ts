@@ -5,6 +5,7 @@ import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
+import { isSaidOf } from "./isSaidOf";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
@@ -148,12 +149,6 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     ownIngredients,
   };
 }
-
-/** Whether a list stands beside the same amounts as another: allergens or remarks, that happen to be known names. */
-const isSaidOf = (other: RecipeBlock, block: RecipeBlock): boolean =>
-  block.range.top <= other.range.bottom &&
-  other.range.top <= block.range.bottom &&
-  block.recipes.some(({ line }) => other.recipes.some((one) => one.line === line));
 
 /** Longer lists than any recipe are ledgers; they are cut at their blank rows and what stays long is left. */
 const LONGEST = 300;

@@ -111,6 +111,11 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "composition",
     /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
   ],
+  // What a store holds, and what was bought for it.
+  [
+    "other",
+    /^(counted|on hand|in (the )?(house|store)|inventory|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
+  ],
   [
     "other",
     /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost/,

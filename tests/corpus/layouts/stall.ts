@@ -4,6 +4,7 @@ import type { MadeRecipe } from "../recipes";
 import { ownTable } from "./labels";
 import { answer, formulas, markRecipe, sumAt, tellAll } from "./marking";
 
+/** No wine among them: its sulphites would have to be told, too, and the sheet tells only of alcohol. */
 interface Pour {
   readonly sold: string;
   readonly drink: string;
@@ -14,7 +15,7 @@ const GERMAN: readonly Pour[] = [
   { sold: "Granita Limette", drink: "Wodka 37,5 %", abv: 37.5 },
   { sold: "Eis am Stiel Kirsche", drink: "Rum 40 %", abv: 40 },
   { sold: "Granita Kaffee", drink: "Likör 25 %", abv: 25 },
-  { sold: "Becher Pfirsich", drink: "Weißwein", abv: 13 },
+  { sold: "Becher Pfirsich", drink: "Minzlikör", abv: 36 },
   { sold: "Eis am Stiel Birne", drink: "Spirituose 40 % vol", abv: 40 },
 ];
 

@@ -157,7 +157,12 @@ const readsItself = circle(
 );
 
 /** Writes a formula whose answer the file holds because it cannot be worked out here. */
-function putStored(marked: MarkedBook, spot: Spot, content: string, stored: number | string): void {
+export function putStored(
+  marked: MarkedBook,
+  spot: Spot,
+  content: string,
+  stored: number | string,
+): void {
   const format = typedAt(marked.book, spot)?.format;
   put(sheetNamed(marked.book, spot.sheet), spot.row, spot.column, {
     ...{ content, stored },
@@ -174,47 +179,6 @@ const fromOutside = (content: (random: Chance) => string, link: boolean): Varian
     putStored(marked, spot, content(random), numberAt(marked, spot));
     if (link) marked.book.externalLinks = ["store.xlsx"];
     return [spot];
-  },
-});
-
-type Place = (marked: MarkedBook, random: Chance) => Spot | null;
-
-const lines = (marked: MarkedBook): readonly Spot[] =>
-  marked.recipes.flatMap((recipe) => (recipe.shared ? [] : recipe.names));
-
-const rightOf = (marked: MarkedBook, spot: Spot): Spot => ({
-  ...spot,
-  column: sheetNamed(marked.book, spot.sheet).cells[spot.row]!.length,
-});
-
-/** An empty cell right of what is on a line of a recipe. */
-const besideLine: Place = (marked, random) => {
-  const spot = one(random, lines(marked));
-  return spot && rightOf(marked, spot);
-};
-
-/** The same, or a note. */
-const besides: Place = (marked, random) => {
-  const spot = one(random, [...marked.notes, ...lines(marked)]);
-  return spot === null || marked.notes.includes(spot) ? spot : rightOf(marked, spot);
-};
-
-const pasted = (content: string, stored: string, place: Place = besides): Variant => ({
-  apply: (marked, random) => {
-    const spot = place(marked, random);
-    if (spot === null) return null;
-    putStored(marked, spot, content, stored);
-    return [spot];
-  },
-});
-
-const runs = (content: string): Variant => ({
-  apply: (marked, random) => {
-    const spot = besides(marked, random);
-    if (spot === null) return null;
-    return [
-      put(sheetNamed(marked.book, spot.sheet), spot.row, spot.column, { content, isText: true }),
-    ];
   },
 });
 
@@ -279,32 +243,5 @@ export const formulaMutations: readonly Mutation[] = [
       "total-incomplete": "a stored total or part that is not the sum",
       "ideal-law-too-far-off": "a stored answer",
     },
-  },
-  {
-    rule: "formula-reaches-out",
-    sameLine: ["text-that-would-run"],
-    variants: [
-      pasted('=WEBSERVICE("https://example.org/price?item=7")', "12.40"),
-      // "HYPERLINK in pasted data": in a note a plain link leads to a supplier, say, and is nothing wrong.
-      pasted('=HYPERLINK("https://example.org/offer","price list")', "price list", besideLine),
-      pasted("=cmd|'/c calc'!A0", "0"),
-      pasted('=IMPORTXML("https://example.org/list","//price")', "3.10"),
-    ],
-    fair: {
-      "value-from-outside": "a value from outside",
-      "hard-coded-number": "the formula holds a number",
-    },
-  },
-  {
-    rule: "text-that-would-run",
-    sameLine: ["formula-reaches-out"],
-    variants: [
-      runs('=HYPERLINK("https://example.org/offer","offer")'),
-      runs("=1+1"),
-      runs("+cmd|' /C calc'!A0"),
-      runs("@SUM(1+1)*2"),
-      runs("-2+3+cmd|' /C calc'!A0"),
-    ],
-    fair: {},
   },
 ];
