@@ -20,9 +20,15 @@ function liesIn(sheet: WorkbookSheet, range: CellRange, other: CellRange): boole
   return true;
 }
 
+/** A sum of what a filter shows is a sum; what it leaves out is another question. */
+const SUM_OF_SHOWN = /\b(?:SUBTOTAL\((?:9|109),|AGGREGATE\(9,[0-7],)/gi;
+
+const frameOf = (formula: string): string =>
+  formula.replace(SUM_OF_SHOWN, "SUM(").replace(CELL, "·");
+
 /** Whether two formulas of a sheet are alike but for blank cells: the sum of a shorter column among longer ones. */
 export function readsTheSame(sheet: WorkbookSheet, formula: string, other: string): boolean {
-  if (formula.replace(CELL, "·") !== other.replace(CELL, "·")) return false;
+  if (frameOf(formula) !== frameOf(other)) return false;
   const [own, theirs] = [referencesOf(formula), referencesOf(other)];
   return own.every(({ range, sheet: name }, at) => {
     const counterpart = theirs[at];

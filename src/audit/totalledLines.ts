@@ -44,8 +44,8 @@ const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
 ]);
 
 /** The lines of amounts, and for lists the other columns of numbers. */
-function linesOf({ layout, recipes, range, names, roles }: RecipeBlock): Line[] {
-  const amounts = recipes.map((recipe) => ({ line: recipe.line, recipe }));
+function linesOf({ layout, recipes, repeats = [], range, names, roles }: RecipeBlock): Line[] {
+  const amounts = [...recipes, ...repeats].map((recipe) => ({ line: recipe.line, recipe }));
   if (layout === "across") return amounts;
   const taken = new Set([...recipes.map(({ line }) => line), ...names.map(({ column }) => column)]);
   const columns = Array.from({ length: range.right - range.left + 1 }, (_, at) => range.left + at);

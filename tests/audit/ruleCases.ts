@@ -17,6 +17,7 @@ import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
 import { unitCases } from "./unitCases";
+import { variationCases } from "./variationCases";
 import { workedExampleCases } from "./workedExampleCases";
 
 /**
@@ -70,6 +71,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 
 export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
+  ...variationCases,
   ...longListCases,
   ...mixtureCases,
   ...ownTargetCases,

@@ -109,7 +109,8 @@ function blockAt(
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
   const unit = unitOfNames(context, headed, header);
   const left = run[0] ?? 0;
-  const { recipes, bottom } = recipesAcross(context, { names: headed, first, left, unit });
+  const rows = recipesAcross(context, { names: headed, first, left, unit });
+  const { recipes, repeats, bottom } = rows;
   if (recipes.length === 0) return null;
   const isUsed = ({ column }: RecipeName) =>
     recipes.some(({ line }) => !isBlank(sheet, line, column));
@@ -123,6 +124,7 @@ function blockAt(
     headerRow: header,
     names,
     recipes,
+    ...(repeats.length > 0 && { repeats }),
     totals,
     unitColumn: null,
     roles,

@@ -47,6 +47,8 @@ export interface RecipeBlock {
   readonly headerRow: number | null;
   readonly names: readonly RecipeName[];
   readonly recipes: readonly Recipe[];
+  /** Rows that say one of the recipes again in another unit (across only): their totals count, too. */
+  readonly repeats?: readonly Recipe[];
   /** Rows (down) or columns (across) that hold totals of the amounts. */
   readonly totals: readonly number[];
   /** Where its total stands beside one of the recipes of a long list; absent for other lists. */

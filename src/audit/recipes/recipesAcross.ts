@@ -44,7 +44,7 @@ function unitOfRow({ sheet }: FinderContext, row: number, table: RowsOfAmounts) 
 }
 
 /** Amounts and shares of the same recipe, one above the other: what is worked out from what was typed says it again. */
-function withoutRepeats({ sheet }: FinderContext, names: readonly RecipeName[], all: Recipe[]) {
+function repeatsAmong({ sheet }: FinderContext, names: readonly RecipeName[], all: Recipe[]) {
   const isWorkedOut = ({ line }: Recipe) =>
     names.every(({ column }) => {
       const cell = sheet.cellAt(line, column);
@@ -59,7 +59,7 @@ function withoutRepeats({ sheet }: FinderContext, names: readonly RecipeName[], 
     const [worked] = [mass, share].filter(isWorkedOut);
     if (worked !== undefined) repeats.add(worked);
   }
-  return all.filter((one) => !repeats.has(one));
+  return repeats;
 }
 
 /** Whether after a blank row the next one goes on with amounts, rather than with prices or molar masses. */
@@ -72,6 +72,8 @@ function isGap({ sheet }: FinderContext, { names, left }: RowsOfAmounts, row: nu
 /** Recipes, one to a row, and the last row that belongs to their table. */
 export interface RecipesAcross {
   readonly recipes: readonly Recipe[];
+  /** Rows that say one of them again in another unit. */
+  readonly repeats: readonly Recipe[];
   readonly bottom: number;
 }
 
@@ -97,8 +99,11 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
     const unit = unitOfRow(context, row, table) ?? table.unit;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
   }
+  const rows = amountRows(recipes);
+  const repeats = repeatsAmong(context, names, rows);
   return {
-    recipes: withoutRepeats(context, names, amountRows(recipes)),
+    recipes: rows.filter((one) => !repeats.has(one)),
+    repeats: [...repeats],
     bottom: recipes.at(-1)?.line ?? table.first,
   };
 }
