@@ -3,20 +3,34 @@ import { contains } from "../workbook/references";
 import { isAnswer, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { nearAnswers } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
-import { textAt } from "./recipes/cells";
+import { isBlank, textAt } from "./recipes/cells";
 import { type Place, type RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 
 /** Answers stand at most this far beside their label. */
 const REACH_BESIDE = 4;
+/** Or so far before it. */
+const REACH_BEFORE = 2;
 
-/** The answer that belongs to a free label: the first one to its right. */
+/** The answer that belongs to a free label: the first one to its right, else one below it, else one left of it. */
 function valuePlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
     if (isAnswer(sheet, row, at)) return { row, column: at };
     if (textAt(sheet, row, at).length > 8) break;
   }
-  return placeBelow(sheet, { row, column });
+  return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });
+}
+
+/** The only number left of a label that nothing stands right of, and no other label before. */
+function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  const before = Array.from({ length: column }, (_, at) => at).filter(
+    (at) => !isBlank(sheet, row, at),
+  );
+  const [only, ...more] = before;
+  const isOne = only !== undefined && more.length === 0 && column - only <= REACH_BEFORE;
+  return isOne && isBlank(sheet, row, column + 1) && isAnswer(sheet, row, only)
+    ? { row, column: only }
+    : null;
 }
 
 /** One number below its label, in a row of such labels: answers may stand across a row. */

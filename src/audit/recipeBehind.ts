@@ -20,14 +20,25 @@ const MOST_RECIPES = 50;
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
 
+/** Where the amounts of a recipe stand: in its own line, and as shares or grams beside it when it is the only one. */
+function linesOf({ block, recipe }: RecipeInBlock): readonly Recipe[] {
+  if (block.layout !== "down" || block.recipes.length > 1) return [recipe];
+  const again = [...block.roles].filter(
+    ([line, role]) => role === "amount" && line !== recipe.line,
+  );
+  return [recipe, ...again.map(([line]) => ({ ...recipe, line }))];
+}
+
 const readsAmounts = (ranges: readonly RangeRead[], { block, recipe }: RecipeInBlock): boolean =>
-  ranges.some(
-    ({ sheet, range }) =>
-      sheet === block.sheet &&
-      block.names.some((name) => {
-        const amount = amountPlace(block, recipe, name);
-        return contains(range, amount.row, amount.column);
-      }),
+  linesOf({ block, recipe }).some((line) =>
+    ranges.some(
+      ({ sheet, range }) =>
+        sheet === block.sheet &&
+        block.names.some((name) => {
+          const amount = amountPlace(block, line, name);
+          return contains(range, amount.row, amount.column);
+        }),
+    ),
   );
 
 /** Whether a row heads a list that was not read as one: words about amounts, and no number. */

@@ -31,6 +31,8 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   "error-in-an-amount": [...NAMES, ...AMOUNTS],
   "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
   "total-incomplete": ["number-as-text"],
+  // Amounts that are calculated from shares are as wrong as those.
+  "mass-units-mixed": ["percent-and-fraction"],
   // Grams calculated from shares, batches from a base: the same mix once more.
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, [rule]])),
 };

@@ -68,3 +68,19 @@ test("what is wrong with a mix is told once, not again of the batch calculated f
   const told = findingsOf(rows).filter(({ rule }) => rule === "more-than-dissolves");
   expect(placesOf(told)).toEqual(["B3 more-than-dissolves"]);
 });
+
+test("a share typed as a percentage is told, not the kilograms made from it", () => {
+  const row = (name: string, share: number, at: number): Rows[number] => [
+    ...[name, { value: share, format: "0.0%" }],
+    formula(`B${at}*10`, share * 10),
+  ];
+  const rows: Rows = [
+    ["Ingredient", "Mass fraction", "kg"],
+    row("Water", 55, 2),
+    row("Sucrose", 0.2, 3),
+    row("Glucose", 0.15, 4),
+    row("Fructose", 0.1, 5),
+    ["Total", formula("SUM(B2:B5)", 55.45), formula("SUM(C2:C5)", 554.5)],
+  ];
+  expect(placesOf(findingsOf(rows))).toEqual(["B2 percent-and-fraction"]);
+});

@@ -7,6 +7,7 @@ import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
+import { statedParts } from "../statedParts";
 
 const identity = { id: "value-from-outside", severity: "warning" } as const;
 
@@ -25,7 +26,8 @@ function sourceIn(formula: string, externalLinks: readonly string[]): string | n
 }
 
 /** The cells that recipes are made of and their stated answers: what a stale link would falsify. */
-function placesThatMatter({ blocks, results }: AuditContext): Map<WorkbookSheet, Place[]> {
+function placesThatMatter(context: AuditContext): Map<WorkbookSheet, Place[]> {
+  const { blocks, results } = context;
   const places = new Map<WorkbookSheet, Place[]>();
   const add = (sheet: WorkbookSheet, place: Place) =>
     places.set(sheet, [...(places.get(sheet) ?? []), place]);
@@ -34,7 +36,8 @@ function placesThatMatter({ blocks, results }: AuditContext): Map<WorkbookSheet,
       for (const name of block.names) add(block.sheet, amountPlace(block, recipe, name));
     }
   }
-  for (const { sheet, row, column } of results.slice(0, 500)) add(sheet, { row, column });
+  const answers = [...results.slice(0, 500), ...statedParts(context).slice(0, 500)];
+  for (const { sheet, row, column } of answers) add(sheet, { row, column });
   return places;
 }
 

@@ -1,0 +1,72 @@
+import { formula, type Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+/** Answers before their labels, above a list whose amounts stand left of its names. */
+const before = (pointC: number, further: Rows[number] = []): Rows => [
+  [pointC, null, "Freezing point (°C)", ...further],
+  [],
+  ["Grams", null, "Ingredient"],
+  [600, null, "Water"],
+  [150, null, "Sucrose"],
+];
+
+/** A list with shares and the kilograms made from them; the answer reads the shares. */
+const shares = (point: number): Rows => [
+  ["Batch (kg)", 10],
+  [],
+  ["Ingredient", "Share", "kg"],
+  [
+    "Water",
+    0.8,
+    formula("B4*$B$1", 8),
+    null,
+    "Freezing point (°C)",
+    formula("RIME.FREEZINGPOINT(A4:A5,B4:B5)", point),
+  ],
+  ["Sucrose", 0.2, formula("B5*$B$1", 2)],
+];
+
+const drinks = (alcohol: Rows[number][number]): Rows => [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 600],
+  ["Sucrose", 150],
+  ["Vodka 40 %", 60],
+  [],
+  ["Alcohol (g)", alcohol],
+  ["Price (EUR)", { value: 3, formula: "[1]Prices!B2" }],
+];
+
+/** Where answers stand, and which recipe they are about. */
+export const answerCases: readonly RuleCase[] = [
+  {
+    rule: "freezing-point-sign",
+    what: "an answer left of its label",
+    rows: before(1.4),
+    cells: ["A1"],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "an answer left of its label that is right, and a number before a label with its own answer",
+    rows: { Right: before(-1.4), Two: before(1.4, [-1.4]) },
+    cells: [],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "an answer that reads the shares of the recipe beside it",
+    rows: shares(1.4),
+    cells: ["F4"],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "the same below zero",
+    rows: shares(-1.4),
+    cells: [],
+  },
+  {
+    rule: "value-from-outside",
+    what: "the alcohol of a recipe from another workbook, and not a price",
+    rows: drinks({ value: 20, formula: "[1]Bar!B2" }),
+    cells: ["B6"],
+  },
+  { rule: "value-from-outside", what: "alcohol that was typed", rows: drinks(20), cells: [] },
+];
