@@ -118,4 +118,15 @@ export const sayingCases: readonly RuleCase[] = [
     },
     cells: [],
   },
+  {
+    rule: "ambiguous-ingredient",
+    what: "allergens right of the amounts of trials",
+    rows: [
+      ["Trial (g)", "Whole milk", "Cream 35 % fat", "Sucrose", "Allergens"],
+      ["A", 500, 100, 120, "Milk"],
+      ["B", 510, 90, 125, "Milk"],
+      ["C", 520, 80, 120, "Milk"],
+    ],
+    cells: [],
+  },
 ];

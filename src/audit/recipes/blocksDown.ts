@@ -5,7 +5,7 @@ import { isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
-import { isSaidOf } from "./isSaidOf";
+import { isOfRemarks, isSaidOf } from "./remarks";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
@@ -103,6 +103,7 @@ function unitOfList(
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { sheet, ownIngredients } = context;
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
+  if (isOfRemarks(sheet, segment)) return null;
   const { items, totals: said } = itemsAndTotals(context, segment);
   const roles = rolesBeside(sheet, segment, items);
   const beside = columnsOfList(sheet, segment, items);
