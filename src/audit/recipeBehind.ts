@@ -1,45 +1,19 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
-import { contains } from "../workbook/references";
 import { mainRecipe } from "./mainRecipe";
 import { precedentsOf } from "./precedents";
 import { rangesRead, type RangeRead } from "./rangesRead";
+import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
+import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
-import { amountPlace, type Place, type Recipe, type RecipeBlock } from "./recipes/recipeBlock";
+import type { Place, RecipeBlock } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 import { unitFromWord } from "./recipes/unit";
-
-/** A recipe in its list. */
-export interface RecipeInBlock {
-  readonly block: RecipeBlock;
-  readonly recipe: Recipe;
-}
 
 /** Lists with more recipes are ledgers, whose answers stand in their rows. */
 const MOST_RECIPES = 50;
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
-
-/** Where the amounts of a recipe stand: in its own line, and as shares or grams beside it when it is the only one. */
-function linesOf({ block, recipe }: RecipeInBlock): readonly Recipe[] {
-  if (block.layout !== "down" || block.recipes.length > 1) return [recipe];
-  const again = [...block.roles].filter(
-    ([line, role]) => role === "amount" && line !== recipe.line,
-  );
-  return [recipe, ...again.map(([line]) => ({ ...recipe, line }))];
-}
-
-const readsAmounts = (ranges: readonly RangeRead[], { block, recipe }: RecipeInBlock): boolean =>
-  linesOf({ block, recipe }).some((line) =>
-    ranges.some(
-      ({ sheet, range }) =>
-        sheet === block.sheet &&
-        block.names.some((name) => {
-          const amount = amountPlace(block, line, name);
-          return contains(range, amount.row, amount.column);
-        }),
-    ),
-  );
 
 /** Whether a row heads a list that was not read as one: words about amounts, and no number. */
 function headsList(sheet: WorkbookSheet, row: number): boolean {
@@ -80,8 +54,8 @@ function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBl
 }
 
 /**
- * The recipe that an answer is about: the one whose amounts its formula reads, else the one it stands beside or
- * below. Null when that is not clear.
+ * The recipe that an answer is about: the one whose amounts its formula reads, else the one that the answers
+ * right above and below it are about, else the one it stands beside or below. Null when that is not clear.
  */
 export function recipeBehind(
   workbook: Workbook,
@@ -100,6 +74,8 @@ export function recipeBehind(
   }
   // What reads a list that is no recipe is not about the recipe beside it.
   if (direct.some(isLong)) return null;
+  const neighbours = recipeOfNeighbours(workbook, all, sheet, place);
+  if (neighbours !== null) return neighbours;
   return recipeByPlace(
     few.filter((block) => block.sheet === sheet),
     place,

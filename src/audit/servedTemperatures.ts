@@ -7,7 +7,7 @@ import type { Place } from "./recipes/recipeBlock";
 import { fahrenheitToC } from "./resultLabel";
 
 /** What is eaten frozen is served below 0 °C. */
-const SERVED =
+export const SERVED =
   /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*|ausgabe\w*|ausgegeben)\b/i;
 const WARMEST_SERVED_C = -0.5;
 const WARMEST_SERVED_F = 25;

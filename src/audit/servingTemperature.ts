@@ -1,6 +1,7 @@
 import type { AuditContext } from "./context";
 import { labelledNumbers } from "./labels";
 import { resultUnit, fahrenheitToC } from "./resultLabel";
+import { SERVED } from "./servedTemperatures";
 import type { StatedResult } from "./statedResults";
 
 /** The temperature in the same row of an across block: "at, °C". */
@@ -12,7 +13,7 @@ function temperatureInRowC({ block, recipe }: StatedResult): number | null {
   return typeof value === "number" ? value : null;
 }
 
-/** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet. */
+/** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet, or the only one of serving. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
   const inRow = temperatureInRowC(result);
@@ -20,8 +21,10 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
   const onSheet = labelledNumbers(context.workbook, ["temperature"]).filter(
     ({ sheet }) => sheet === result.sheet,
   );
-  const [only] = onSheet;
-  if (only === undefined || onSheet.length > 1) return null;
+  // Beside the readings of a freezer the one at which it is served.
+  const served = onSheet.length > 1 ? onSheet.filter(({ label }) => SERVED.test(label)) : onSheet;
+  const [only] = served;
+  if (only === undefined || served.length > 1) return null;
   const unit = resultUnit(only.label, only.beside, { value: only.value }, "temperature");
   return unit === "°F" ? fahrenheitToC(only.value) : only.value;
 }

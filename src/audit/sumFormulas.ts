@@ -38,6 +38,21 @@ export function countedTwice({
     : [];
 }
 
+/** Whether a formula adds up the totals before it and nothing else: what is wrong with one of those is told there. */
+export function addsAllTotals({ formula, otherTotals, summands, place }: Totalled): boolean {
+  if (formula === undefined || !/^[^*/-]*$/.test(formula)) return false;
+  const reads = isRead(formula);
+  const before = otherTotals.filter(({ row }) => row < place.row);
+  const last = Math.max(-1, ...before.map(({ row }) => row));
+  const isWhole = summands.every(({ place: { row } }) => row < last);
+  return (
+    before.length > 1 &&
+    isWhole &&
+    before.every(reads) &&
+    !summands.some((summand) => reads(summand.place))
+  );
+}
+
 export function rangeOfAll(places: readonly Place[]): CellRange {
   const rows = places.map(({ row }) => row);
   const columns = places.map(({ column }) => column);

@@ -106,6 +106,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "total",
     /^((sub|grand|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
   ],
+  [
+    "total",
+    /^((the )?(whole|entire) (batch|mix|recipe)|(ansatz|charge|menge|masse|mischung|rezept|mix|batch|recipe),? (gesamt|insgesamt|in total|all told))[ ,]*[([]?(g|kg)?[)\]]?$/,
+  ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
   [
     "composition",
@@ -114,7 +118,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   // What a store holds, and what was bought for it.
   [
     "other",
-    /^(counted|on hand|in (the )?(house|store)|inventory|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
+    /^(counted|on hand|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
   ],
   [
     "other",

@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headerRole";
+import { isTotalRow } from "./isTotalRow";
 import { nameInList } from "./nameInList";
 
 /** Amounts stand at most this far beside the names. */
@@ -94,13 +95,15 @@ const isKnownName = ({ check }: FinderContext, text: string): boolean =>
   check(nameInList(text, check).item).kind !== "unknown";
 
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
-function groupsOf(context: FinderContext, { rows, column }: Segment): Items[] {
+function groupsOf(context: FinderContext, segment: Segment): Items[] {
   const { sheet } = context;
+  const { rows, column } = segment;
   const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
   let previous: number | null = null;
   for (const row of rows) {
     const text = textAt(sheet, row, column);
-    const role = isKnownName(context, text) ? null : headerRole(text);
+    const isKnown = isKnownName(context, text);
+    const role = isKnown ? null : headerRole(text);
     if (role !== null && ANSWER_ROLES.has(role)) break;
     if (role !== null && SAID_OF_ONE.has(role)) {
       previous = row;
@@ -109,7 +112,7 @@ function groupsOf(context: FinderContext, { rows, column }: Segment): Items[] {
     const last = groups.at(-1);
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
-    if (role === "total") last?.totals.push(row);
+    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row))) last?.totals.push(row);
     else if (isCut) groups.push({ items: [row], totals: [] });
     else last?.items.push(row);
   }

@@ -1,9 +1,10 @@
+import { isSumOfColumn } from "./isSumOfColumn";
 import { textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { nameInList } from "./nameInList";
 
 const CLOSE = 0.003;
-const SUMS = /\b(SUM|SUBTOTAL)\s*\(/i;
+const EXACT = 0.0005;
 
 /**
  * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
@@ -26,14 +27,15 @@ export function totalsInDisguise(
     const others = items.filter((other) => other !== row && numberAt(other, column) !== 0);
     if (others.length < 2) return false;
     const above = others.filter((other) => other < row);
-    return [others, above].some(
-      (some) => some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= CLOSE,
-    );
+    const isNear = (some: readonly number[], close: number) =>
+      some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= close;
+    // Half of a mix may happen to weigh about as much as the other half.
+    return isNear(above, CLOSE) || isNear(others, EXACT);
   };
   return items.filter((row) => {
     if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
     const filled = columns.filter((column) => numberAt(row, column) > 0);
-    const isSummed = (column: number) => SUMS.test(sheet.cellAt(row, column)?.formula ?? "");
+    const isSummed = (column: number) => isSumOfColumn(sheet, row, column);
     const summed = filled.filter((column) => isSummed(column) || isSum(row, column));
     // Beside sums that are formulas a typed number is a total, too, right or wrong.
     const isTotal = summed.length === filled.length || summed.some(isSummed);

@@ -10,7 +10,7 @@ import { misreadShares } from "../misreadShares";
 import { shareLines, type ShareLine } from "../shareLines";
 import { textAt } from "../recipes/cells";
 import { isShare, unitFromWord, unitText } from "../recipes/unit";
-import { countedTwice, leftOut, rangeOfAll, wholeSum } from "../sumFormulas";
+import { addsAllTotals, countedTwice, leftOut, rangeOfAll, wholeSum } from "../sumFormulas";
 import {
   sinceLastTotal,
   sumOf,
@@ -59,7 +59,8 @@ const leavesOut = (total: Totalled): boolean =>
 
 function totalFinding(total: Totalled): Finding | null {
   const { sheet, place, stored, formula, recipe, unit, summands } = total;
-  if (summands.length < 2 || (isRight(total) && !leavesOut(total))) return null;
+  if (summands.length < 2 || addsAllTotals(total) || (isRight(total) && !leavesOut(total)))
+    return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
   // Beside the amounts only the formula tells: what a typed total of costs holds, rents say.
   if (recipe === null && twice.length === 0 && !leavesOut(total)) return null;
