@@ -21,10 +21,12 @@ function labelOf({ sheet }: RecipeBlock, { row, column }: Place): string {
 const isUnsaid = (label: string): boolean =>
   label !== "" && UNSAID.has(headerRole(label)) && !OF_TITLE.test(label);
 
-/** Whether the name of a target below a list, or under a heading beside its lines, is said of its recipe. */
+/** Whether the name of a target below or outside a list, or under a heading beside its lines, is said of its recipe. */
 export function saysTarget(block: RecipeBlock, place: Place): boolean {
   const { sheet, range, headerRow, names } = block;
-  if (place.row > range.bottom) return isUnsaid(labelOf(block, place));
+  const isOutside = place.column < range.left || place.column > range.right;
+  const isLabelled = isUnsaid(labelOf(block, place));
+  if (place.row > range.bottom || (isOutside && isLabelled)) return isLabelled;
   const isBeside = headerRow !== null && names.some(({ row }) => row === place.row);
   return isBeside && isUnsaid(textAt(sheet, headerRow, place.column));
 }

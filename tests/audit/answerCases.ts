@@ -36,6 +36,13 @@ const drinks = (alcohol: Rows[number][number]): Rows => [
   ["Price (EUR)", { value: 3, formula: "[1]Prices!B2" }],
 ];
 
+/** Water with little sugar, far too hard for that target. */
+const targeted = (label: string | null): Rows => [
+  [null, null, null, "Grams", "Ingredient"],
+  [label, "spread with the spatula", null, 600, "Water"],
+  ["Price (EUR)", 4.5, null, 30, "Sucrose"],
+];
+
 /** Where answers stand, and which recipe they are about. */
 export const answerCases: readonly RuleCase[] = [
   {
@@ -69,4 +76,36 @@ export const answerCases: readonly RuleCase[] = [
     cells: ["B6"],
   },
   { rule: "value-from-outside", what: "alcohol that was typed", rows: drinks(20), cells: [] },
+  {
+    rule: "value-from-outside",
+    what: "a share from another workbook beside the kilograms made from it",
+    rows: [
+      ["Ingredient", "Mass fraction", "kg"],
+      ["Water", { value: 0.8, formula: "[1]Mixes!B2" }, formula("B2*10", 8)],
+      ["Sucrose", 0.2, formula("B3*10", 2)],
+    ],
+    cells: ["B2"],
+  },
+  {
+    rule: "more-digits-than-known",
+    what: "a share beside the kilograms made from it",
+    rows: [
+      ["Ingredient", "Mass fraction", "kg"],
+      ["Water", { value: 0.800123456, format: "0.0%" }, formula("B2*10", 8.00123456)],
+      ["Sucrose", { value: 0.199876, format: "0.0%" }, formula("B3*10", 1.99876)],
+    ],
+    cells: ["B2", "B3"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "a target behind a label of its own left of the list",
+    rows: targeted("Kept as"),
+    cells: ["B2"],
+  },
+  {
+    rule: "misses-its-target",
+    what: "the same words as the title of another page, and without a label",
+    rows: { Page: targeted("See page"), Alone: targeted(null) },
+    cells: [],
+  },
 ];

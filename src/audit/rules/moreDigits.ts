@@ -6,8 +6,9 @@ import { rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
-import { amountPlace, type Place } from "../recipes/recipeBlock";
+import { amountPlace, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { unitText } from "../recipes/unit";
+import { shareLines } from "../shareLines";
 import type { StatedResult } from "../statedResults";
 import type { Rule } from "../rule";
 import type { WorkbookSheet } from "../../workbook/model";
@@ -81,6 +82,17 @@ function findingFor(
 /** A ledger of thousands of recipes is looked at by its first ones. */
 const MOST_RECIPES = 1000;
 
+/** Shares that stand beside the grams are amounts, too. */
+const sharesBeside = (block: RecipeBlock): Finding[] =>
+  shareLines(block)
+    .filter(({ recipe }) => recipe === null)
+    .flatMap(({ sheet, shares, whole }) => {
+      const unit = whole === 1 ? "fraction" : "%";
+      return shares.flatMap(({ place }) =>
+        findingFor(sheet, place, AMOUNT_DECIMALS[unit], unit, true),
+      );
+    });
+
 function findAll({ blocks, results }: AuditContext): Finding[] {
   const amounts = blocks.flatMap((block) =>
     block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
@@ -101,7 +113,7 @@ function findAll({ blocks, results }: AuditContext): Finding[] {
     .flatMap((result) =>
       findingFor(result.sheet, result, RESULT_DECIMALS[result.unit], result.unit),
     );
-  return [...amounts, ...answers];
+  return [...amounts, ...blocks.flatMap(sharesBeside), ...answers];
 }
 
 export const moreDigits: Rule = {

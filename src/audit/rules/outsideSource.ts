@@ -4,6 +4,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { linesOfRecipe } from "../linesOfRecipe";
 import type { Place } from "../recipes/recipeBlock";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
@@ -32,8 +33,9 @@ function placesThatMatter(context: AuditContext): Map<WorkbookSheet, Place[]> {
   const add = (sheet: WorkbookSheet, place: Place) =>
     places.set(sheet, [...(places.get(sheet) ?? []), place]);
   for (const block of blocks) {
-    for (const recipe of block.recipes.slice(0, 50)) {
-      for (const name of block.names) add(block.sheet, amountPlace(block, recipe, name));
+    const recipes = block.recipes.slice(0, 50);
+    for (const line of recipes.flatMap((recipe) => linesOfRecipe(block, recipe))) {
+      for (const name of block.names) add(block.sheet, amountPlace(block, line, name));
     }
   }
   const answers = [...results.slice(0, 500), ...statedParts(context).slice(0, 500)];

@@ -111,7 +111,10 @@ const hiddenAmounts: Variant = {
     if (recipe === null) return null;
     const [amount] = recipe.amounts;
     sheetNamed(marked.book, amount!.sheet).hiddenColumns.add(amount!.column);
-    return recipe.amounts;
+    // Recipes below each other have their amounts in one column, which is hidden for all of them.
+    return marked.recipes.flatMap(({ amounts }) =>
+      amounts.filter(({ sheet, column }) => sheet === amount!.sheet && column === amount!.column),
+    );
   },
 };
 
