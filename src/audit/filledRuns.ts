@@ -7,11 +7,13 @@ import { textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "./recipes/recipeBlock";
 
-/** Cells one below the other that hold numbers or formulas. */
+/** Cells one below the other that hold numbers or formulas, in every row or in every second one. */
 interface Run {
   readonly column: number;
   readonly top: number;
   bottom: number;
+  /** Rows from one cell to the next: two where a line of words stands between; null of a single cell. */
+  step: 1 | 2 | null;
   formulas: number;
 }
 
@@ -20,6 +22,13 @@ const LEAST_FORMULAS = 3;
 const LONGEST = 5000;
 const SUMS_UP = /\b(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MIN|MAX|COUNT|MEDIAN)\s*\(/i;
 
+/** The step from a run to the next cell of its column when that goes on with it, else null. */
+function stepTo(run: Run | undefined, row: number): 1 | 2 | null {
+  const step = row - (run?.bottom ?? Number.NEGATIVE_INFINITY);
+  if (step !== 1 && step !== 2) return null;
+  return run?.step === null || run?.step === step ? step : null;
+}
+
 function runsOf(sheet: WorkbookSheet): Run[] {
   const open = new Map<number, Run>();
   const runs: Run[] = [];
@@ -27,8 +36,12 @@ function runsOf(sheet: WorkbookSheet): Run[] {
     const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
     if (!isFormula && typeof cell.value !== "number") return;
     const before = open.get(column);
+    const step = stepTo(before, row);
     const run =
-      before?.bottom === row - 1 ? before : { column, top: row, bottom: row, formulas: 0 };
+      before !== undefined && step !== null
+        ? before
+        : { column, top: row, bottom: row, step: null, formulas: 0 };
+    if (run === before) run.step = step;
     run.bottom = row;
     if (isFormula) run.formulas += 1;
     if (run === before) return;
@@ -60,10 +73,11 @@ const readsBefore = (pattern: string, top: number, column: number): boolean =>
   /#REF!/.test(pattern) ||
   referencesOf(pattern).some(({ range }) => range.top === top - 1 && range.left === column);
 
-function lineOf(sheet: WorkbookSheet, { column, top, bottom }: Run): FilledLine | null {
+function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): FilledLine | null {
+  const every = step ?? 1;
   const line = filledLine(sheet, {
-    length: bottom - top + 1,
-    placeAt: (at) => ({ row: top + at, column }),
+    length: (bottom - top) / every + 1,
+    placeAt: (at) => ({ row: top + at * every, column }),
   });
   if (line === null) return null;
   const strangers = line.strangers.filter(

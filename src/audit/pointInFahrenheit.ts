@@ -6,14 +6,17 @@ import type { StatedResult } from "./statedResults";
 /** A point in °F agrees with the recipe's about as well as one in °C would. */
 const CLOSE_K = 0.25;
 const RELATIVE = 0.1;
+/** A brine at its strongest freezes at about −21 °C. */
+const COLDEST_F = -6;
 
 /** Whether a freezing point that is said to be in °C is the recipe's in °F. */
 export function isPointInFahrenheit(context: AuditContext, result: StatedResult): boolean {
   const { role, unit, value } = result;
-  if (role !== "freezing point" || unit !== "°C" || value < 5 || value > 32) return false;
+  if (role !== "freezing point" || unit !== "°C" || value < COLDEST_F || value > 32) return false;
   const ours = recomputed(context, result);
-  return (
-    ours !== null &&
-    Math.abs(fahrenheitToC(value) - ours) <= Math.max(CLOSE_K, RELATIVE * Math.abs(ours))
-  );
+  if (ours === null) return false;
+  const off = Math.abs(fahrenheitToC(value) - ours);
+  // A depression in K, or a point that is only a little wrong, may come as near.
+  const isNearest = off < Math.abs(value + ours) && off < Math.abs(value - ours);
+  return isNearest && off <= Math.max(CLOSE_K, RELATIVE * Math.abs(ours));
 }

@@ -1,4 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
+import { contains } from "../workbook/references";
 import { mainRecipe } from "./mainRecipe";
 import { precedentsOf } from "./precedents";
 import { rangesRead, type RangeRead } from "./rangesRead";
@@ -14,6 +15,13 @@ import { unitFromWord } from "./recipes/unit";
 const MOST_RECIPES = 50;
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
+
+/** Whether a range is the column in which a list says its amounts once more, as shares. */
+const readsShares = ({ sheet, range }: RangeRead, block: RecipeBlock): boolean =>
+  sheet === block.sheet &&
+  block.layout === "down" &&
+  block.roles.get(range.left) === "amount" &&
+  block.names.every(({ row }) => contains(range, row, range.left));
 
 /** Whether a row heads a list that was not read as one: words about amounts, and no number. */
 function headsList(sheet: WorkbookSheet, row: number): boolean {
@@ -72,6 +80,10 @@ export function recipeBehind(
     const read = all.filter((each) => readsAmounts(ranges, each));
     if (read.length > 0) return read.length === 1 ? (read[0] ?? null) : null;
   }
+  const ofShares = few.filter((block) => direct.some((read) => readsShares(read, block)));
+  const [block] = ofShares;
+  const main = block === undefined || ofShares.length > 1 ? null : mainRecipe(block);
+  if (block !== undefined && main !== null) return { block, recipe: main };
   // What reads a list that is no recipe is not about the recipe beside it.
   if (direct.some(isLong)) return null;
   const neighbours = recipeOfNeighbours(workbook, all, sheet, place);

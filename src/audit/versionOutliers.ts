@@ -35,8 +35,9 @@ export function versionOutliers(
   const [line, ...more] = far;
   const sizes = line === undefined ? [] : (versions[lines.indexOf(line)] ?? []);
   const median = medianOf(sizes);
-  if (line === undefined || more.length > 0 || !sizes.every((size) => isWithin(size, median, 2)))
-    return [];
+  const main = versions[medians.indexOf(Math.max(...medians))] ?? [];
+  const isAgreed = [sizes, main].every((some) => Math.max(...some) <= 2 * Math.min(...some));
+  if (line === undefined || more.length > 0 || !isAgreed) return [];
   const factor = FACTORS_OF_UNITS.find((one) => isWithin(line.grams * one, median, 1.6));
   return factor === undefined
     ? []

@@ -4,6 +4,7 @@ import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
+import { arrangementCases } from "./arrangementCases";
 import { classCases } from "./classCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
@@ -71,6 +72,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 }
 
 export const ruleCases: readonly RuleCase[] = [
+  ...arrangementCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

@@ -8,6 +8,14 @@ import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 export interface Beside {
   readonly roles: ReadonlyMap<number, Role>;
   readonly beside: readonly number[];
+  /** The rows of its totals. */
+  readonly totals: readonly number[];
+}
+
+/** Columns that are headed by titles of recipes, and whether another might be. */
+interface Titles {
+  readonly titles: readonly number[];
+  readonly isHeading: (column: number) => boolean;
 }
 
 /** What may stand beside recipes that are headed by their titles only. */
@@ -23,6 +31,27 @@ const isTitle = (header: string, role: Role | undefined): boolean =>
 function preferRight(columns: readonly number[], names: number): number[] {
   const right = columns.filter((column) => column > names);
   return right.length > 0 ? right : [...columns];
+}
+
+const isNumbering = (values: readonly unknown[]): boolean =>
+  values.every((value, at) => value === Number(values[0]) + at);
+
+/** The version of a recipe left of its names, where another stands right of them and both are added up. */
+function versionsLeft(
+  sheet: WorkbookSheet,
+  { column: names }: Segment,
+  items: readonly number[],
+  { beside, totals, titles, isHeading }: Beside & Titles,
+): number[] {
+  const isAddedUp = (column: number) =>
+    totals.some((row) => typeof sheet.cellAt(row, column)?.value === "number");
+  if (!titles.some(isAddedUp)) return [];
+  return beside.filter((column) => {
+    const values = items.map((row) => sheet.cellAt(row, column)?.value);
+    const filled = values.filter((value) => typeof value === "number").length;
+    const isAmong = column < names && isAddedUp(column) && isHeading(column);
+    return isAmong && filled * 2 >= items.length && !isNumbering(values);
+  });
 }
 
 /** Whether a column says what part of the whole each amount is. */
@@ -47,19 +76,21 @@ export function amountColumns(
   sheet: WorkbookSheet,
   segment: Segment,
   items: readonly number[],
-  { roles, beside }: Beside,
+  { roles, beside, totals }: Beside,
 ): number[] {
   const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
   const numeric = beside.filter((column) => filled(column) > 0);
   const named = numeric.filter((column) => roles.get(column) === "amount");
   const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
-  const titles = numeric.filter(
-    (column) => column > segment.column && isTitle(header(column), roles.get(column)),
-  );
+  const isHeading = (column: number) => isTitle(header(column), roles.get(column));
+  const titles = numeric.filter((column) => column > segment.column && isHeading(column));
   const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
   if (!isHeaded && titles.length > named.length && named.every((column) => titles.includes(column)))
-    return titles;
+    return [
+      ...versionsLeft(sheet, segment, items, { roles, beside, totals, titles, isHeading }),
+      ...titles,
+    ];
   const isShareOf = (column: number) => isShares(sheet, items, column, header(column));
   // Shares right of the names say again what the amounts left of them say.
   const amounts = named.filter((column) => !isShareOf(column));

@@ -1,11 +1,11 @@
 import type { CellRange } from "../../workbook/model";
 import type { FinderContext } from "./finderContext";
 import { isBlank, looksNumeric, textAt } from "./cells";
-import { headerRole, type Role } from "./headerRole";
+import { headerRole } from "./headerRole";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { isTaken } from "./isTaken";
-import { itemName, unitOfNames } from "./namesAcross";
-import { namesInDisguise, type Headers } from "./namesInDisguise";
+import { headersAcross } from "./headersAcross";
+import { unitOfNames } from "./namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { recipesAcross } from "./recipesAcross";
 import { unitFromWord } from "./unit";
@@ -24,60 +24,6 @@ function firstAmountRow(
     (column) => unitFromWord(textAt(sheet, header + 1, column)) !== null,
   );
   return units.length >= 2 && numeric(header + 2) >= 2 ? header + 2 : null;
-}
-
-/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
-function holdsAmounts({ sheet }: FinderContext, first: number, column: number): boolean {
-  const rows = [first, first + 1, first + 2, first + 3];
-  const numbers = rows.filter((row) => looksNumeric(sheet, row, column));
-  const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
-  return words.length === 0 || words.length < numbers.length;
-}
-
-/** Trials and batches are numbered one after the other. */
-function isNumbering({ sheet }: FinderContext, first: number, column: number): boolean {
-  const values = [0, 1, 2].map((step) => sheet.cellAt(first + step, column)?.value);
-  const [start, ...next] = values;
-  return (
-    typeof start === "number" &&
-    Number.isInteger(start) &&
-    next.every((value, at) => value === undefined || value === start + at + 1) &&
-    next[0] !== undefined
-  );
-}
-
-/** Sorts a row's headers into names of ingredients, totals and the rest. */
-function sortHeaders(
-  context: FinderContext,
-  row: number,
-  columns: readonly number[],
-  first: number,
-): Headers {
-  const names: RecipeName[] = [];
-  const totals: number[] = [];
-  const roles = new Map<number, Role>();
-  for (const column of columns) {
-    const item = itemName(textAt(context.sheet, row, column), context.check);
-    const role = headerRole(item);
-    if (!holdsAmounts(context, first, column)) {
-      if (role !== null) roles.set(column, role);
-    } else if (context.check(item).kind !== "unknown") {
-      names.push({ row, column, item });
-    } else if (role === null && names.length === 0 && isNumbering(context, first, column)) {
-      roles.set(column, "other");
-    } else if (role === null) {
-      names.push({ row, column, item });
-    } else {
-      roles.set(column, role);
-      if (role === "total") totals.push(column);
-    }
-  }
-  for (const column of namesInDisguise(context.sheet, first, { names, totals, roles })) {
-    roles.delete(column);
-    names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
-  }
-  names.sort((one, other) => one.column - other.column);
-  return { names, totals, roles };
 }
 
 function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): boolean {
@@ -105,7 +51,7 @@ function blockAt(
   const { sheet, ownIngredients } = context;
   const first = firstAmountRow(context, header, run);
   if (first === null || isCompositions(context, header, run)) return null;
-  const { names: headed, totals, roles } = sortHeaders(context, header, run, first);
+  const { names: headed, totals, roles } = headersAcross(context, header, run, first);
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
   const unit = unitOfNames(context, headed, header);
   const left = run[0] ?? 0;

@@ -1,8 +1,8 @@
-import type { WorkbookSheet } from "../../workbook/model";
 import { amountColumns } from "./amountColumns";
 import { chemicalName } from "./chemicalName";
-import { isBlank, looksNumeric, textAt } from "./cells";
-import { headerRole, type Role } from "./headerRole";
+import { isBlank, textAt } from "./cells";
+import type { Role } from "./headerRole";
+import { columnsOfList, rolesBeside } from "./listColumns";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { isOfRemarks, isSaidOf } from "./remarks";
@@ -10,61 +10,13 @@ import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
-import {
-  isEmptyBeside,
-  columnsBeside,
-  guessedHeader,
-  itemsAndTotals,
-  segmentsOf,
-  type Segment,
-} from "./segments";
+import { guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
-import { isShare, unitFromHeader, type AmountUnit } from "./unit";
-import { unitInTitle } from "./unitInTitle";
+import { isShare } from "./unit";
+import { unitOfList } from "./unitOfList";
 import { withoutRemarks } from "./withoutRemarks";
 import { withoutSums } from "./withoutSums";
-
-/**
- * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
- * that another table beside it stays apart.
- */
-function columnsOfList(
-  sheet: WorkbookSheet,
-  segment: Segment,
-  items: readonly number[],
-): readonly number[] {
-  const columns: number[] = [];
-  let hasNumbers = false;
-  for (const column of columnsBeside(segment)) {
-    const isRight = column > segment.column;
-    if (isEmptyBeside(sheet, segment, items, column)) {
-      if (isRight && hasNumbers) break;
-      continue;
-    }
-    hasNumbers ||= isRight && items.some((row) => looksNumeric(sheet, row, column));
-    columns.push(column);
-  }
-  return columns;
-}
-
-function rolesBeside(
-  sheet: WorkbookSheet,
-  segment: Segment,
-  items: readonly number[],
-): Map<number, Role> {
-  const roles = new Map<number, Role>();
-  const { headerRow } = segment;
-  if (headerRow === null) return roles;
-  for (const column of columnsOfList(sheet, segment, items)) {
-    const header = textAt(sheet, headerRow, column);
-    const role = headerRole(header);
-    // Another list of names begins: what stands beyond belongs to it.
-    if (column > segment.column && role === "name") break;
-    if (header !== "") roles.set(column, role ?? "other");
-  }
-  return roles;
-}
 
 /** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
 function isRecipe(
@@ -85,19 +37,17 @@ function nameAt({ sheet, check }: FinderContext, row: number, column: number): R
   return { row, column, item, ...(unit !== null && { unit }) };
 }
 
-/** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
-function unitOfList(
-  sheet: WorkbookSheet,
-  { headerRow, column }: Segment,
-  names: readonly RecipeName[],
-  totals: readonly number[],
-): AmountUnit | null {
-  const first = names[0]?.unit;
-  if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
-  const labels = [headerRow ?? -1, ...totals].map((row) => textAt(sheet, row, column));
-  const labelled = labels.map(unitFromHeader).find((unit) => typeof unit === "string");
-  const top = headerRow ?? names[0]?.row ?? 0;
-  return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
+/** The column of units; not one that stands with other amounts on the other side of the names. */
+function unitColumn(
+  roles: ReadonlyMap<number, Role>,
+  names: number,
+  amounts: readonly number[],
+): number | null {
+  const isBeside = (column: number) =>
+    amounts.some((each) => each < names === column < names) ||
+    ![column - 1, column + 1].some((each) => roles.get(each) === "amount");
+  const units = [...roles].filter(([, role]) => role === "unit").map(([column]) => column);
+  return units.find(isBeside) ?? null;
 }
 
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
@@ -110,7 +60,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const columns = withoutSums(
     sheet,
     items,
-    amountColumns(sheet, segment, items, { roles, beside }),
+    amountColumns(sheet, segment, items, { roles, beside, totals: said }),
   );
   const { column, headerRow } = segment;
   const unsaid = totalsInDisguise(context, column, items, columns);
@@ -145,7 +95,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     // A share column beside one of grams says the same recipe again.
     recipes: masses.length > 0 ? masses : recipes,
     totals,
-    unitColumn: [...roles].find(([, role]) => role === "unit")?.[0] ?? null,
+    unitColumn: unitColumn(roles, column, columns),
     roles,
     ownIngredients,
   };

@@ -1,14 +1,12 @@
-import type { WorkbookSheet } from "../../workbook/model";
-import { isBlank, looksNumeric, textAt } from "./cells";
+import { isBlank, textAt } from "./cells";
 import { formKind } from "./forms/formLabels";
 import type { Role } from "./headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
-import { sheetTexts } from "./sheetTexts";
-import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+import { massIn, type AmountUnit } from "./unit";
+import { waterLabel } from "./waterLabel";
 
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
 const IS_WATER = /\b(water|wasser)\b/i;
-const REACH = 3;
 
 /** Whether the columns of a list work with moles: then one solute is a mix, with its water elsewhere. */
 export const isClassSheet = (roles: ReadonlyMap<number, Role>): boolean =>
@@ -17,32 +15,6 @@ export const isClassSheet = (roles: ReadonlyMap<number, Role>): boolean =>
 /** Whether a block works with moles: a list with such columns, or a worked example. */
 export const isClassBlock = ({ roles, answers, layout }: RecipeBlock): boolean =>
   answers !== undefined || (layout === "down" && isClassSheet(roles));
-
-const massIn = (text: string): AmountUnit | null => {
-  const unit = unitFromHeader(text) ?? unitFromWord(text);
-  return typeof unit === "string" && isMass(unit) ? unit : null;
-};
-
-/** A label "Water (g)" with its number, anywhere on the sheet but in the list itself. */
-function waterLabel(sheet: WorkbookSheet, block: RecipeBlock): RecipeName | null {
-  const { top, bottom, left, right } = block.range;
-  for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
-    for (const column of columns) {
-      const text = textAt(sheet, row, column);
-      const isInside = row >= top && row <= bottom && column >= left && column <= right;
-      if (isInside || formKind(text) !== "water") continue;
-      for (let at = column + 1; at <= column + REACH; at += 1) {
-        if (!looksNumeric(sheet, row, at)) continue;
-        const beside = [at - 1, at + 1].filter((one) => one !== column);
-        const marks = [text, ...beside.map((one) => textAt(sheet, row, one))];
-        const unit = marks.map(massIn).find((one) => one !== null) ?? null;
-        const amountAt = { row, column: at };
-        return { row, column, item: "water", amountAt, ...(unit !== null && { unit }) };
-      }
-    }
-  }
-  return null;
-}
 
 /** Whether water is among the names of a block. */
 export const hasWater = ({ names }: RecipeBlock): boolean =>
@@ -73,6 +45,17 @@ function rowBlock(
   const unit = unitOfColumn(block, column);
   const amountAt = { row, column };
   const water = { row, column, item: "water", amountAt, ...(unit !== null && { unit }) };
+  return rowOf(block, recipe, name, water);
+}
+
+/** A row of a table of solutions as a mix of its own. */
+function rowOf(
+  block: RecipeBlock,
+  recipe: Recipe,
+  name: RecipeName,
+  water: RecipeName,
+): RecipeBlock {
+  const { row } = name;
   return {
     ...block,
     range: { ...block.range, top: row, bottom: row },
@@ -107,6 +90,18 @@ function withWaterApart(block: RecipeBlock): RecipeBlock {
   return { ...block, names };
 }
 
+const IN_EACH = /\b(each|every|jede[mnrs]?)\b/i;
+const ANSWERS = new Set<Role>(["freezing point", "depression", "molality"]);
+
+/** Whether the water beside a list is that of each of its rows: it says so, or a row has a freezing point of its own. */
+function isOfEach({ sheet, names, roles }: RecipeBlock, water: RecipeName): boolean {
+  const isFilled = (column: number) =>
+    names.filter(({ row }) => !isBlank(sheet, row, column)).length >= 2;
+  const answers = [...roles].filter(([column, role]) => ANSWERS.has(role) && isFilled(column));
+  const saysSo = IN_EACH.test(textAt(sheet, water.row, water.column));
+  return answers.some(([, role]) => saysSo || role === "freezing point");
+}
+
 /** Rows of a ledger of solutions that are read one by one. */
 const MOST_ROWS = 300;
 
@@ -122,5 +117,10 @@ export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
       .map((name) => rowBlock(block, recipe, name, column));
   }
   const water = waterLabel(block.sheet, block);
+  if (water !== null && recipe !== undefined && isOfEach(block, water)) {
+    return block.names
+      .slice(0, MOST_ROWS)
+      .map((name) => rowOf(block, recipe, name, { ...water, row: name.row }));
+  }
   return [water === null ? block : { ...block, names: [...block.names, water] }];
 }

@@ -122,7 +122,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "other",
-    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost/,
+    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
   ],
   [
     "amount",

@@ -6,7 +6,9 @@ import { isTotalRow } from "./isTotalRow";
 import { nameInList } from "./nameInList";
 
 /** Amounts stand at most this far beside the names. */
-const REACH_LEFT = 2;
+const REACH_LEFT = 4;
+/** Farther left than this only where no column between is empty. */
+export const NEAR_LEFT = 2;
 const REACH_RIGHT = 12;
 
 /** Labels among ingredients that say something of one: no ingredients themselves. */

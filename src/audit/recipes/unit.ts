@@ -72,3 +72,9 @@ export const gramsPer = (unit: MassUnit): number => GRAMS_PER_UNIT[unit];
 
 export const unitText = (unit: AmountUnit): string =>
   typeof unit === "string" ? unit : unit.household;
+
+/** The unit of mass that a header or a word names, or null. */
+export const massIn = (text: string): MassUnit | null => {
+  const unit = unitFromHeader(text) ?? unitFromWord(text);
+  return unit !== null && isMass(unit) ? unit : null;
+};

@@ -43,7 +43,9 @@ function brine(kit: Kit): void {
     const row = 3 + index;
     const lines = `${anchored(span(names))},${span(amounts)}`;
     answer(sheet, recipe, ["Freezing point (°C)", 2, 5], [row, 5], freezing, lines);
+    // What was measured may differ from what is calculated: it is no result of the sheet.
     answer(sheet, recipe, ["Measured (°C)", 2, 6], [row, 6], measured);
+    recipe.results.pop();
   });
   const columns = [5, 6].map((column) =>
     rows.map((_, index) => ({ sheet: sheet.name, row: 3 + index, column })),

@@ -49,7 +49,8 @@ function exercises(kit: Kit): void {
     const freezingPoint = at(9, "Gefrierpunkt der Lösung", `=-${a1(depression)}`, "°C");
     marked.solutions.push({
       ...{ names: [name], grams: [mass], molarMasses: [molar], particles: [particles] },
-      ...{ moles: [molality], water: solvent, constant: constant!, depression, freezingPoint },
+      // Here the moles have a cell of their own before the molality.
+      ...{ moles: [moles], water: solvent, constant: constant!, depression, freezingPoint },
       proviso,
     });
   });

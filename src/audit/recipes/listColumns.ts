@@ -1,0 +1,47 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { looksNumeric, textAt } from "./cells";
+import { headerRole, type Role } from "./headerRole";
+import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
+
+/**
+ * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
+ * that another table beside it stays apart.
+ */
+export function columnsOfList(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+): readonly number[] {
+  let columns: number[] = [];
+  let hasNumbers = false;
+  for (const column of columnsBeside(segment)) {
+    const isRight = column > segment.column;
+    if (isEmptyBeside(sheet, segment, items, column)) {
+      if (!isRight) columns = columns.filter((far) => far >= segment.column - NEAR_LEFT);
+      if (isRight && hasNumbers) break;
+      continue;
+    }
+    hasNumbers ||= isRight && items.some((row) => looksNumeric(sheet, row, column));
+    columns.push(column);
+  }
+  return columns;
+}
+
+/** What the headings beside a list are about, by column. */
+export function rolesBeside(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+): Map<number, Role> {
+  const roles = new Map<number, Role>();
+  const { headerRow } = segment;
+  if (headerRow === null) return roles;
+  for (const column of columnsOfList(sheet, segment, items)) {
+    const header = textAt(sheet, headerRow, column);
+    const role = headerRole(header);
+    // Another list of names begins: what stands beyond belongs to it.
+    if (column > segment.column && role === "name") break;
+    if (header !== "") roles.set(column, role ?? "other");
+  }
+  return roles;
+}

@@ -1,0 +1,21 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "./cells";
+import type { RecipeName } from "./recipeBlock";
+import type { Segment } from "./segments";
+import { unitFromHeader, type AmountUnit } from "./unit";
+import { unitInTitle } from "./unitInTitle";
+
+/** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
+export function unitOfList(
+  sheet: WorkbookSheet,
+  { headerRow, column }: Segment,
+  names: readonly RecipeName[],
+  totals: readonly number[],
+): AmountUnit | null {
+  const first = names[0]?.unit;
+  if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
+  const labels = [headerRow ?? -1, ...totals].map((row) => textAt(sheet, row, column));
+  const labelled = labels.map(unitFromHeader).find((unit) => typeof unit === "string");
+  const top = headerRow ?? names[0]?.row ?? 0;
+  return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
+}
