@@ -2,7 +2,7 @@ import { addSheet, isFormula, over, putRow, sheetNamed, span, type Spot } from "
 import { namedCells } from "../calculate";
 import { parseFormula, type Term } from "../formula";
 import type { MarkedBook } from "../marks";
-import { numberAt, one, type Mutation, type Variant } from "../mutation";
+import { FEEDS_ERRORS, numberAt, one, type Mutation, type Variant } from "../mutation";
 import type { Chance } from "../random";
 
 /** A formula that counts all the rows of some cells, whether they are shown or not. */
@@ -146,6 +146,7 @@ export const filterMutations: readonly Mutation[] = [
         onAnotherSheet(marked, sum, random);
       }),
     ],
-    fair: {},
+    // A subtotal that leaves rows out is no sum of the rows above it, and the recipe functions refuse it.
+    fair: FEEDS_ERRORS,
   },
 ];

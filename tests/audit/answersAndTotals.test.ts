@@ -1,7 +1,6 @@
-import { findRecipes } from "../../src/audit/recipes/findRecipes";
 import { callFunction } from "../../src/worksheet/callFunction";
-import { bookOf, formula, type Rows } from "./bookOf";
-import { expectFound, rulesOn, type Tried } from "./tried";
+import { formula, type Rows } from "./bookOf";
+import { expectFound, type Tried } from "./tried";
 
 const SYRUP: Rows = [
   ["Ingredient", "Amount (g)"],
@@ -14,69 +13,29 @@ const POINT_C = Number(callFunction("FREEZINGPOINT", ITEMS, GRAMS)[0]?.[0]);
 const ICE = (basis: "water" | "mix") =>
   Number(callFunction("ICEFRACTION", ITEMS, GRAMS, -13, basis)[0]?.[0]);
 
-const titlesOf = (rows: Rows): string[] =>
-  findRecipes(bookOf({ Sheet1: rows })).blocks.flatMap(({ recipes }) =>
-    recipes.map(({ title }) => title),
-  );
-
-describe("No recipe", () => {
-  test.each([
-    ["Counted (kg)", "On hand (kg)", "Lasts for"],
-    ["Gezählt (kg)", "Im Haus (kg)", "Reicht für Ansätze"],
-  ])("is what was %s, and of a recipe what is %s", (counted, hand, lasts) => {
-    const stock: Rows = [
-      ["Item", counted],
-      ["Water", 9],
-      ["Sucrose", 21],
-    ];
-    const recipe: Rows = [
-      ["Ingredient", "Amount (g)", hand, lasts],
-      ["Water", 850, 9, 10.6],
-      ["Sucrose", 150, 21, 140],
-    ];
-    expect([titlesOf(stock), titlesOf(recipe)]).toEqual([[], ["Amount (g)"]]);
-  });
-  test("is a column in which only the sums of groups stand", () => {
-    const rows: Rows = [
-      ["What goes in", "Weight (kg)", "Group (kg)"],
-      ["The day before", null, formula("SUM(B3:B4)", 1)],
-      ["Water", 0.85, null],
-      ["Sucrose", 0.15, null],
-    ];
-    expect(titlesOf(rows)).toEqual(["Weight (kg)"]);
-  });
-  test("is a column of allergens beside amounts that run across", () => {
-    const rows: Rows = [
-      ["Trial (g)", "Whole milk", "Sucrose", "Allergens"],
-      ["A1", 850, 150, "Milk"],
-      ["A2", 840, 160, "Milk"],
-    ];
-    expect(titlesOf(rows)).toEqual(["A1", "A2"]);
-  });
-});
-
-describe("Allergens are told", () => {
-  const milk = (said: string): Rows => [
-    ["Ingredient", "Amount (g)"],
-    ["Whole milk", 850],
-    ["Sucrose", 150],
-    [],
-    [said],
-  ];
-  test.each([
-    ["milk, tree nuts (hazelnuts); whole nuts: not for small children", true],
-    ["Milch", true],
-    ["milkman comes at six", false],
-  ])("by %s: %s", (said, isTold) => {
-    expect(rulesOn({ Ice: milk(said) }).includes("caution-not-named")).toBe(!isTold);
-  });
-});
-
 const answersOf = (stated: number): Tried["sheets"] => ({
   Plan: SYRUP,
   Answers: [
     ["Freezing point (°C)", stated],
     ["Sugars (% of the mix)", formula("100*Plan!B3/SUM(Plan!B2:B3)", 15)],
+  ],
+});
+/** Two cards side by side, each with its answers above its list. */
+const cardsOf = (second: number): Tried["sheets"] => ({
+  Week: [
+    ["Monday", "Syrup", null, "Tuesday", "Syrup again"],
+    [
+      "Into the tub (g)",
+      formula("SUM(B6:B7)", 1000),
+      null,
+      "Into the tub (g)",
+      formula("SUM(E6:E7)", 1000),
+    ],
+    ["Freezing point (°C)", POINT_C, null, "Freezing point (°C)", second],
+    [],
+    ["what", "g", null, "what", "g"],
+    ["water", 850, null, "water", 850],
+    ["sugar", 150, null, "sugar", 150],
   ],
 });
 const served = (percent: number): Tried["sheets"] => ({
@@ -107,6 +66,12 @@ describe("An answer or a total finds its recipe", () => {
       what: "typed, on another sheet beside formulas that read the recipe, wrong",
       sheets: answersOf(POINT_C - 1.5),
       found: ["result-differs Answers!B1"],
+    },
+    { what: "above each of two lists side by side, right", sheets: cardsOf(POINT_C), found: [] },
+    {
+      what: "above each of two lists side by side, the second wrong",
+      sheets: cardsOf(POINT_C - 1.5),
+      found: ["result-differs Week!E3"],
     },
     {
       what: "ice at the one temperature of serving among others",

@@ -1,0 +1,61 @@
+import { findRecipes } from "../../src/audit/recipes/findRecipes";
+import { bookOf, formula, type Rows } from "./bookOf";
+import { rulesOn } from "./tried";
+
+const titlesOf = (rows: Rows): string[] =>
+  findRecipes(bookOf({ Sheet1: rows })).blocks.flatMap(({ recipes }) =>
+    recipes.map(({ title }) => title),
+  );
+
+describe("No recipe", () => {
+  test.each([
+    ["Counted (kg)", "On hand (kg)", "Lasts for"],
+    ["Gezählt (kg)", "Im Haus (kg)", "Reicht für Ansätze"],
+  ])("is what was %s, and of a recipe what is %s", (counted, hand, lasts) => {
+    const stock: Rows = [
+      ["Item", counted],
+      ["Water", 9],
+      ["Sucrose", 21],
+    ];
+    const recipe: Rows = [
+      ["Ingredient", "Amount (g)", hand, lasts],
+      ["Water", 850, 9, 10.6],
+      ["Sucrose", 150, 21, 140],
+    ];
+    expect([titlesOf(stock), titlesOf(recipe)]).toEqual([[], ["Amount (g)"]]);
+  });
+  test("is a column in which only the sums of groups stand", () => {
+    const rows: Rows = [
+      ["What goes in", "Weight (kg)", "Group (kg)"],
+      ["The day before", null, formula("SUM(B3:B4)", 1)],
+      ["Water", 0.85, null],
+      ["Sucrose", 0.15, null],
+    ];
+    expect(titlesOf(rows)).toEqual(["Weight (kg)"]);
+  });
+  test("is a column of allergens beside amounts that run across", () => {
+    const rows: Rows = [
+      ["Trial (g)", "Whole milk", "Sucrose", "Allergens"],
+      ["A1", 850, 150, "Milk"],
+      ["A2", 840, 160, "Milk"],
+    ];
+    expect(titlesOf(rows)).toEqual(["A1", "A2"]);
+  });
+});
+
+describe("Allergens are told", () => {
+  const milk = (said: string): Rows => [
+    ["Ingredient", "Amount (g)"],
+    ["Whole milk", 850],
+    ["Sucrose", 150],
+    [],
+    [said],
+  ];
+  test.each([
+    ["milk, tree nuts (hazelnuts); whole nuts: not for small children", true],
+    ["Milch", true],
+    ["milkman comes at six", false],
+  ])("by %s: %s", (said, isTold) => {
+    expect(rulesOn({ Ice: milk(said) }).includes("caution-not-named")).toBe(!isTold);
+  });
+});
