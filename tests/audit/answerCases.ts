@@ -43,6 +43,22 @@ const targeted = (label: string | null): Rows => [
   ["Price (EUR)", 4.5, null, 30, "Sucrose"],
 ];
 
+/** Drinks by the cup, what they are sold as in the first column; the alcohol is summed below. */
+const poured = (sum: string, label = "Alcohol in all"): Rows => [
+  ["Sold as", "Drink", "% vol", "Poured (g)", "Alcohol (g)"],
+  ["Lime granita", "Vodka 40 %", 40, 100, 33.3],
+  ["Coffee granita", "Vodka 37.5 %", 37.5, 200, 62.2],
+  ["Cherry cup", "Liqueur 25 %", 25, 300, 61.1],
+  [label, null, null, null, formula(sum, sum.endsWith("4)") ? 156.6 : 95.5)],
+];
+
+const pouredAcross = (sum: string): Rows => [
+  ["Drink", "Vodka 40 %", "Vodka 37.5 %", "Liqueur 25 %", "All"],
+  ["% vol", 40, 37.5, 25],
+  ["Poured (g)", 100, 200, 300],
+  ["Alcohol (g)", 33.3, 62.2, 61.1, formula(sum, sum.includes("D4") ? 156.6 : 95.5)],
+];
+
 /** Where answers stand, and which recipe they are about. */
 export const answerCases: readonly RuleCase[] = [
   {
@@ -106,6 +122,22 @@ export const answerCases: readonly RuleCase[] = [
     rule: "misses-its-target",
     what: "the same words as the title of another page, and without a label",
     rows: { Page: targeted("See page"), Alone: targeted(null) },
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "the alcohol of drinks, below them and beside them",
+    rows: { Down: poured("SUM(E2:E3)"), Across: pouredAcross("SUM(B4:C4)") },
+    cells: ["E5", "E4"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "the whole alcohol of drinks, and that of some without a word about all",
+    rows: {
+      Down: poured("SUM(E2:E4)"),
+      Across: pouredAcross("SUM(B4:D4)"),
+      Some: poured("SUM(E2:E3)", "Spirits only"),
+    },
     cells: [],
   },
 ];

@@ -1,4 +1,5 @@
 import { cellName, parseCellName, rangeName } from "../../workbook/address";
+import { alcoholTotals } from "../alcohol/alcoholTotals";
 import { cellEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
@@ -117,9 +118,14 @@ function hasOneUnit({ sheet, unitColumn, names }: RecipeBlock): boolean {
   return units.size <= 1;
 }
 
+function* totalsOf(block: RecipeBlock): Generator<Totalled, undefined> {
+  if (hasOneUnit(block)) yield* totalledLines(block);
+  yield* alcoholTotals(block);
+}
+
 function findIn(block: RecipeBlock): Finding[] {
   const wrong: Finding[] = [];
-  for (const one of hasOneUnit(block) ? totalledLines(block) : []) {
+  for (const one of totalsOf(block)) {
     const found = totalFinding(one);
     if (found !== null && !isExplained(block, one)) wrong.push(found);
   }
