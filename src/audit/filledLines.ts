@@ -23,6 +23,8 @@ export interface FilledLine extends Line {
 const LEAST_CELLS = 3;
 const LEAST_SHARE = 0.66;
 const SAMPLES = 9;
+/** In longer lines it is not looked for numbers beside blanks. */
+const MOST_LOOKED_AT = 300;
 
 /** The pattern at another place of the line. */
 export function patternAt(
@@ -54,22 +56,42 @@ function commonest(sheet: WorkbookSheet, line: Line): string | null {
   return best !== undefined && best[1] >= 2 ? best[0] : null;
 }
 
+/** Whether a formula was filled along the line where there is nothing to read, too: a list of many recipes' names. */
+function isFilledAtBlanks(
+  sheet: WorkbookSheet,
+  line: Pick<FilledLine, "length" | "placeAt" | "pattern">,
+  strangers: number,
+): boolean {
+  if (strangers === 0 || line.length > MOST_LOOKED_AT) return false;
+  const places = Array.from({ length: line.length }, (_, at) => line.placeAt(at));
+  const filled = places.filter(
+    (place) =>
+      atFirst(sheet, line, place) === line.pattern &&
+      readsOnlyBlanks(sheet, patternAt(line, place)),
+  );
+  return filled.length >= 2 && filled.length > strangers;
+}
+
 /** The line if most of it follows one formula. */
 export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
   const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
   if (pattern === null) return null;
   const others: Place[] = [];
+  const atBlanks: Place[] = [];
   let length = line.length;
   for (let at = 0; at < line.length; at += 1) {
     const place = line.placeAt(at);
     if (atFirst(sheet, line, place) === pattern) continue;
     // Where there is nothing for the formula to read, it is not missed.
-    if (readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place))) length -= 1;
-    else others.push(place);
+    if (readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place))) {
+      length -= 1;
+      atBlanks.push(place);
+    } else others.push(place);
     if (others.length > (1 - LEAST_SHARE) * line.length) return null;
   }
   if (length < LEAST_CELLS || others.length > (1 - LEAST_SHARE) * length) return null;
-  const strangers = others.filter(({ row, column }) => {
+  const odd = isFilledAtBlanks(sheet, { ...line, pattern }, atBlanks.length) ? atBlanks : [];
+  const strangers = [...others, ...odd].filter(({ row, column }) => {
     const cell = sheet.cellAt(row, column);
     return typeof cell?.value === "number" || cell?.formula !== undefined;
   });

@@ -6,6 +6,7 @@ import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
 import { arrangementCases } from "./arrangementCases";
 import { classCases } from "./classCases";
+import { filledLineCases } from "./filledLineCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { massCases } from "./massCases";
@@ -73,6 +74,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 
 export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
+  ...filledLineCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

@@ -1,0 +1,51 @@
+import { formula, type Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+/** Two recipes that share their names; the shares of the first are filled down to names that it has not. */
+const SHARES = (lemon: ReturnType<typeof formula> | number): Rows => [
+  ["Ingredient", "g", "%", "g"],
+  ["Water", 600, formula("100*B2/$B$8", 75), 500],
+  ["Sugar", 150, formula("100*B3/$B$8", 18.75), 100],
+  ["Glucose", 50, formula("100*B4/$B$8", 6.25), 40],
+  ["Lemon juice", null, lemon, 60],
+  ["Salt", null, formula("100*B6/$B$8", 0), 2],
+  ["Fructose", null, formula("100*B7/$B$8", 0), 20],
+  ["Total", formula("SUM(B2:B7)", 800), formula("SUM(C2:C7)", 100), formula("SUM(D2:D7)", 722)],
+];
+
+/** Costs that are typed where there is no amount. */
+const COSTS: Rows = [
+  ["Ingredient", "g", "EUR/kg", "Cost (EUR)"],
+  ["Water", 600, 1, formula("B2*C2/1000", 0.6)],
+  ["Sugar", 150, 2, formula("B3*C3/1000", 0.3)],
+  ["Glucose", 50, 4, formula("B4*C4/1000", 0.2)],
+  ["Lemon juice", null, null, 0.5],
+];
+
+/** Lines filled with one formula, beside what they read and beside blanks. */
+export const filledLineCases: readonly RuleCase[] = [
+  {
+    rule: "formula-overwritten",
+    what: "a share typed where the recipe has nothing, among formulas that are filled there, too",
+    rows: SHARES(4),
+    cells: ["C5"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "a share of nothing by its formula",
+    rows: SHARES(formula("100*B5/$B$8", 0)),
+    cells: [],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "another formula where the recipe has nothing",
+    rows: SHARES(formula("100*B5/$D$8+1", 1)),
+    cells: ["C5"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "a cost typed where nothing is weighed and no formula is filled",
+    rows: COSTS,
+    cells: [],
+  },
+];
