@@ -24,11 +24,7 @@ const isDerived = (block: RecipeBlock, recipe: Recipe): boolean =>
     return cell?.value === undefined || cell.formula !== undefined;
   });
 
-/**
- * The recipe of a list that what is said of the list is about: its only one, or the one mix of which the others
- * are other ways to write it (shares beside grams) or are calculated from it. Null when there are several.
- */
-export function mainRecipe(block: RecipeBlock): Recipe | null {
+function mainOf(block: RecipeBlock): Recipe | null {
   const { recipes } = block;
   const [first] = recipes;
   if (first === undefined || recipes.length === 1) return first ?? null;
@@ -39,4 +35,21 @@ export function mainRecipe(block: RecipeBlock): Recipe | null {
     return null;
   const isWeighed = ({ unit }: Recipe) => typeof unit === "string" && isMass(unit);
   return candidates.find(isWeighed) ?? main;
+}
+
+/** A list with more recipes is a ledger: nothing is said of one of them alone. */
+const MOST_RECIPES = 50;
+
+const known = new WeakMap<RecipeBlock, Recipe | null>();
+
+/**
+ * The recipe of a list that what is said of the list is about: its only one, or the one mix of which the others
+ * are other ways to write it (shares beside grams) or are calculated from it. Null when there are several.
+ */
+export function mainRecipe(block: RecipeBlock): Recipe | null {
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const main = block.recipes.length > MOST_RECIPES ? null : mainOf(block);
+  known.set(block, main);
+  return main;
 }

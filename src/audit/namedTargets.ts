@@ -106,7 +106,7 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
     const isLabelled = own.some(isLabel);
     return own.flatMap((column): NamedTarget[] => {
       const named = namedAt(context, block, { row, column });
-      const recipe = recipeFor(block, column);
+      const recipe = named && recipeFor(block, column);
       if (named === null || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
