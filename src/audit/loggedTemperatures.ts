@@ -8,7 +8,7 @@ import { fahrenheitToC } from "./resultLabel";
 export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
 
 /** A log has at least so many readings; of a longer one the first are read. */
-const LEAST_READINGS = 6;
+const LEAST_READINGS = 5;
 const MOST_READINGS = 2000;
 /** A freezer keeps its temperature within so many kelvins most of the time. */
 const LARGEST_SPREAD_K = 11;
@@ -95,15 +95,20 @@ function isInCelsius(sheet: WorkbookSheet, row: number, column: number): boolean
   );
 }
 
-/** Readings in °F in a column or a row in °C, as a log of a freezer has them. */
+/** Readings in °F in a column or a row in °C, as a log of a freezer has them; one that is in both is told once. */
 export function loggedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
-  return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+  const foreign = [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
     columns
       .filter((column) => isInCelsius(sheet, row, column))
       .flatMap((column) => [
         ...foreignIn(readingsBelow(sheet, row, column)),
         ...foreignIn(readingsBeside(sheet, row, column)),
-      ])
-      .map(({ value, ...place }) => ({ ...place, temperatureF: value, isMarked: false })),
+      ]),
   );
+  const byPlace = new Map(foreign.map((one) => [`${one.row},${one.column}`, one]));
+  return [...byPlace.values()].map(({ value, ...place }) => ({
+    ...place,
+    temperatureF: value,
+    isMarked: false,
+  }));
 }

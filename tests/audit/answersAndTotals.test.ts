@@ -21,7 +21,7 @@ const answersOf = (stated: number): Tried["sheets"] => ({
   ],
 });
 /** Two cards side by side, each with its answers above its list. */
-const cardsOf = (second: number): Tried["sheets"] => ({
+const cardsOf = (first: number): Tried["sheets"] => ({
   Week: [
     ["Monday", "Syrup", null, "Tuesday", "Syrup again"],
     [
@@ -31,7 +31,7 @@ const cardsOf = (second: number): Tried["sheets"] => ({
       "Into the tub (g)",
       formula("SUM(E6:E7)", 1000),
     ],
-    ["Freezing point (°C)", POINT_C, null, "Freezing point (°C)", second],
+    ["Freezing point (°C)", first, null, "Freezing point (°C)", POINT_C],
     [],
     ["what", "g", null, "what", "g"],
     ["water", 850, null, "water", 850],
@@ -69,9 +69,19 @@ describe("An answer or a total finds its recipe", () => {
     },
     { what: "above each of two lists side by side, right", sheets: cardsOf(POINT_C), found: [] },
     {
-      what: "above each of two lists side by side, the second wrong",
+      what: "above each of two lists side by side, the first wrong",
       sheets: cardsOf(POINT_C - 1.5),
-      found: ["result-differs Week!E3"],
+      found: ["result-differs Week!B3"],
+    },
+    {
+      what: "in °F among the evenings of five days",
+      sheets: { Log: [["Core (°C)", -16, -14, 5, -12, -13]] },
+      found: ["temperature-units-mixed Log!D1"],
+    },
+    {
+      what: "warmer than the others, but in °C",
+      sheets: { Log: [["Core (°C)", -16, -14, -3, -12, -13]] },
+      found: [],
     },
     {
       what: "ice at the one temperature of serving among others",
