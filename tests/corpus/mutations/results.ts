@@ -1,4 +1,5 @@
 import { a1, retype } from "../book";
+import { PER_GRAM } from "../list";
 import { trueValue, type MarkedRecipe } from "../marks";
 import {
   numberAt,
@@ -37,9 +38,11 @@ const waterLineOnly: Variant = {
     );
     const pair = one(random, able);
     if (pair === null) return null;
-    const { made, amounts } = pair.recipe;
+    const { made, amounts, unit } = pair.recipe;
     const at = made.lines.findIndex(({ en }) => en === "water");
-    retype(marked.book, pair.result.spot, `=${a1(amounts[at]!)}`);
+    // In a cell of grams: kilograms there would be a mistake of the unit, not of the water.
+    const grams = Math.round(1 / PER_GRAM[unit]);
+    retype(marked.book, pair.result.spot, `=${a1(amounts[at]!)}${grams === 1 ? "" : `*${grams}`}`);
     return [pair.result.spot];
   },
 };
