@@ -43,6 +43,18 @@ describe("No recipe", () => {
   });
 });
 
+test("A line with an error for its amount, and an answer beside it, heads no list of its own", () => {
+  const rows: Rows = [
+    ["Ingredient", "Amount", "Unit"],
+    ["Water", 800, "g"],
+    ["Sucrose", { value: { error: "#NAME?" } }, "g", null, "Ice, share of the mix"],
+    ["Dextrose", 50, "g"],
+    ["Lemon juice", 60, "g"],
+  ];
+  const { blocks } = findRecipes(bookOf({ Sheet1: rows }));
+  expect(blocks.map(({ names }) => names.length)).toEqual([4]);
+});
+
 describe("Allergens are told", () => {
   const milk = (said: string): Rows => [
     ["Ingredient", "Amount (g)"],

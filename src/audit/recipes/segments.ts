@@ -38,7 +38,11 @@ export interface Segment {
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = Array.from({ length: 8 }, (_, at) => column + 1 + at);
   const heads = beside.filter((at) => headerRole(textAt(sheet, row, at)) !== null);
-  return heads.length >= 2 && beside.every((at) => !looksNumeric(sheet, row, at));
+  // An error stands where a number should.
+  const isNumber = (at: number) =>
+    looksNumeric(sheet, row, at) ||
+    (!isBlank(sheet, row, at) && typeof sheet.cellAt(row, at)?.value === "object");
+  return heads.length >= 2 && !beside.some(isNumber);
 }
 
 /** Cuts a run of words in one column where a header row begins a new list. */
