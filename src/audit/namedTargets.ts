@@ -1,4 +1,5 @@
 import { findTarget } from "../catalogue/findTarget";
+import type { CellRange } from "../workbook/model";
 import { normalName } from "../catalogue/normalName";
 import type { Matrix } from "../foundation/cell";
 import type { AuditContext } from "./context";
@@ -76,12 +77,18 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], column: numb
   );
 
 /** How many rows lie between a row and a list: none inside it. */
-const rowsAway = ({ range }: RecipeBlock, row: number): number =>
-  Math.max(0, range.top - row, row - range.bottom);
+const rowsAway = ({ top, bottom }: CellRange, row: number): number =>
+  Math.max(0, top - row, row - bottom);
 
-/** Whether a row stands nearer to another list of the sheet, above or below. */
+/** Whether a row stands nearer to another list of the sheet, above or below this one. */
 const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
-  all.some((other) => other.sheet === block.sheet && rowsAway(other, row) < rowsAway(block, row));
+  all.some(
+    ({ sheet, range }) =>
+      sheet === block.sheet &&
+      range.left <= block.range.right &&
+      block.range.left <= range.right &&
+      rowsAway(range, row) < rowsAway(block.range, row),
+  );
 
 /** The recipe of which a target is said in a column. */
 function recipeFor(block: RecipeBlock, column: number): Recipe | null {

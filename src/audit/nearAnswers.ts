@@ -1,6 +1,7 @@
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { textAt } from "./recipes/cells";
 import { headerRole } from "./recipes/headerRole";
+import { headsList } from "./recipes/headsList";
 import { isOneRow, type RecipeBlock } from "./recipes/recipeBlock";
 
 /** Answers stand at most this far below a list. */
@@ -47,7 +48,7 @@ function answersBelow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
   const answers: LabelledAnswer[] = [];
   for (let row = from; row <= Math.min(from + REACH_DOWN, sheet.rowCount - 1); row += 1) {
     const label = textAt(sheet, row, column);
-    if (headerRole(label) === "name") break;
+    if (headerRole(label) === "name" || (label !== "" && headsList(sheet, row))) break;
     if (!isWanted(label)) continue;
     answers.push(
       ...recipes.flatMap(

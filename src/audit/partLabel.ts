@@ -24,7 +24,7 @@ export const PER_KG =
 export const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
 /** "Water (g)" may be an ingredient; "Water in the mix" is not. */
 const OF_ALL =
-  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in it|darin|davon|enthalten)\b/;
+  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in (it|the|der|dem|einem|einer|one|each|every|jeder|jedem)|darin|davon|enthalten)\b/;
 const NOT_PARTS = new Set<Role | null>([
   "freezing point",
   "depression",

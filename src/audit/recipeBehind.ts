@@ -5,11 +5,8 @@ import { precedentsOf } from "./precedents";
 import { rangesRead, type RangeRead } from "./rangesRead";
 import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
-import { looksNumeric, textAt } from "./recipes/cells";
-import { headerRole } from "./recipes/headerRole";
+import { headsList } from "./recipes/headsList";
 import type { Place, RecipeBlock } from "./recipes/recipeBlock";
-import { sheetTexts } from "./recipes/sheetTexts";
-import { unitFromWord } from "./recipes/unit";
 
 /** Lists with more recipes are ledgers, whose answers stand in their rows. */
 const MOST_RECIPES = 50;
@@ -23,42 +20,35 @@ const readsShares = ({ sheet, range }: RangeRead, block: RecipeBlock): boolean =
   block.roles.get(range.left) === "amount" &&
   block.names.every(({ row }) => contains(range, row, range.left));
 
-/** Whether a row heads a list that was not read as one: words about amounts, and no number. */
-function headsList(sheet: WorkbookSheet, row: number): boolean {
-  const texts = (sheetTexts(sheet).columnsByRow.get(row) ?? []).map((column) => ({
-    column,
-    text: textAt(sheet, row, column),
-  }));
-  const isHeading = ({ text }: { text: string }) =>
-    unitFromWord(text) !== null || headerRole(text) === "amount";
-  return (
-    texts.length >= 2 &&
-    texts.some(isHeading) &&
-    texts.every(({ column }) => !looksNumeric(sheet, row, column + 1))
-  );
-}
-
-/** The list beside which or below which a cell stands; null when several do, or another list begins between. */
+/** The list beside which or below which a cell stands; null when several do. */
 function nearestBlock(blocks: readonly RecipeBlock[], { row, column }: Place): RecipeBlock | null {
   const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
-  const above = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const below = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const inColumns = below.filter(({ range }) => column >= range.left && column <= range.right);
+  const above = inColumns.length > 0 ? inColumns : below;
   const least = Math.min(...above.map(rowsAbove));
   const near = above.filter((block) => rowsAbove(block) === least);
   const left = near.filter(({ range }) => range.right < column);
   const [only] = near.length > 1 ? left : near;
   if (only === undefined || (near.length > 1 && left.length > 1)) return null;
-  for (let at = only.range.bottom + 1; at < row; at += 1) {
-    if (headsList(only.sheet, at)) return null;
-  }
   return only;
+}
+
+/** Whether another list, which was not read as one, begins between a list and a row below it. */
+function isParted({ sheet, range }: RecipeBlock, row: number): boolean {
+  for (let at = range.bottom + 1; at < row; at += 1) {
+    if (headsList(sheet, at)) return true;
+  }
+  return false;
 }
 
 /** The recipe that a place belongs to by where it stands. */
 function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBlock | null {
   const [only, ...more] = blocks;
   const block = more.length === 0 ? only : nearestBlock(blocks, place);
-  const recipe = block === undefined || block === null ? null : mainRecipe(block);
-  return block === undefined || block === null || recipe === null ? null : { block, recipe };
+  if (block === undefined || block === null || isParted(block, place.row)) return null;
+  const recipe = mainRecipe(block);
+  return recipe === null ? null : { block, recipe };
 }
 
 /**

@@ -28,9 +28,13 @@ const isName = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): b
       block.names.some((name) => name.row === row && name.column === column),
   );
 
+/** A longer text beside a number is a sentence, not its label. */
+const LONGEST_LABEL = 40;
+
 /** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
-const isOfNumbers = ({ sheet, row, column }: Said): boolean =>
-  looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column);
+const isOfNumbers = ({ sheet, row, column, text }: Said): boolean =>
+  text.length <= LONGEST_LABEL &&
+  (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column));
 
 /** Whether a text somewhere says so. */
 export const saysSomewhere = (context: AuditContext, words: RegExp): boolean =>

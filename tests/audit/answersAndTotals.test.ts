@@ -67,6 +67,20 @@ describe("An answer or a total finds its recipe", () => {
       sheets: answersOf(POINT_C - 1.5),
       found: ["result-differs Answers!B1"],
     },
+    {
+      what: "below another list, of which nobody knows what it is",
+      sheets: {
+        Plan: [
+          ...SYRUP,
+          [],
+          ["On top", "Amount (g)"],
+          ["Neighbour's cherry sauce", 90],
+          ["Market berry glaze", 80],
+          ["Freezing point of the top (°C)", -3.6],
+        ],
+      },
+      found: [],
+    },
     { what: "above each of two lists side by side, right", sheets: cardsOf(POINT_C), found: [] },
     {
       what: "above each of two lists side by side, the first wrong",

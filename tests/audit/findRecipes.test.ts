@@ -102,6 +102,32 @@ describe("A recipe is found", () => {
     ]);
     expect(block?.range).toMatchObject({ top: 0, bottom: 4 });
   });
+  test("with units beside the amounts whatever heads them, and in brackets below the headings", () => {
+    expect(
+      grams([
+        ["Artikel", "Menge", "ME"],
+        ["Wasser", 0.6, "kg"],
+        ["Saccharose", 0.18, "kg"],
+      ]),
+    ).toEqual([[[600, 180]]]);
+    expect(
+      grams([
+        ["Ingredient", "Amount"],
+        [null, "[kg]"],
+        ["Water", 0.6],
+        ["Sucrose", 0.18],
+      ]),
+    ).toEqual([[[600, 180]]]);
+  });
+  test("on cards side by side, whose amounts stand left of their names", () => {
+    const rows: Rows = [
+      ["grams", "of", null, "grams", "of"],
+      [600, "water", null, 500, "water"],
+      [180, "sucrose", null, 90, "fructose"],
+      [70, "lemon juice", null, 30, "lime juice"],
+    ];
+    expect(grams(rows)).toEqual([[[600, 180, 70]], [[500, 90, 30]]]);
+  });
   test("when an amount is a text with a decimal comma, read as what it shows", () => {
     expect(
       grams([

@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
-import type { Segment } from "./segments";
+import { isParted, type Segment } from "./segments";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */
@@ -80,7 +80,10 @@ export function amountColumns(
 ): number[] {
   const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
   const numeric = beside.filter((column) => filled(column) > 0);
-  const named = numeric.filter((column) => roles.get(column) === "amount");
+  const headed = numeric.filter((column) => roles.get(column) === "amount");
+  // Beyond an empty column another list stands beside.
+  const near = headed.filter((column) => !isParted(sheet, segment, items, column));
+  const named = near.length > 0 ? near : headed;
   const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
   const isHeading = (column: number) => isTitle(header(column), roles.get(column));
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));

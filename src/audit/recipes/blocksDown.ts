@@ -10,7 +10,7 @@ import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
-import { guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
+import { isParted, guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare } from "./unit";
@@ -55,14 +55,19 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const segment = found.headerRow === null ? guessedHeader(sheet, found) : found;
   if (isOfRemarks(sheet, segment)) return null;
   const { items, totals: said } = itemsAndTotals(context, segment);
-  const roles = rolesBeside(sheet, segment, items);
+  const all = rolesBeside(sheet, segment, items);
   const beside = columnsOfList(sheet, segment, items);
   const columns = withoutSums(
     sheet,
     items,
-    amountColumns(sheet, segment, items, { roles, beside, totals: said }),
+    amountColumns(sheet, segment, items, { roles: all, beside, totals: said }),
   );
   const { column, headerRow } = segment;
+  // Where the amounts stand left, what is beyond an empty column to the right is another list's.
+  const isLeft = columns.every((each) => each < column);
+  const isOwn = (each: number) =>
+    !isLeft || each < column || !isParted(sheet, segment, items, each);
+  const roles = new Map([...all].filter(([each]) => isOwn(each)));
   const unsaid = totalsInDisguise(context, column, items, columns);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
   const isClass = isClassSheet(roles);

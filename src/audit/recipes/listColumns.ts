@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
+import { unitFromWord } from "./unit";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -27,6 +28,11 @@ export function columnsOfList(
   return columns;
 }
 
+/** Whether a column holds units, whatever its header: "kg", "g", "g". */
+const isOfUnits = (sheet: WorkbookSheet, items: readonly number[], column: number): boolean =>
+  items.filter((row) => unitFromWord(textAt(sheet, row, column)) !== null).length * 2 >
+  items.length;
+
 /** What the headings beside a list are about, by column. */
 export function rolesBeside(
   sheet: WorkbookSheet,
@@ -41,7 +47,8 @@ export function rolesBeside(
     const role = headerRole(header);
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
-    if (header !== "") roles.set(column, role ?? "other");
+    if (isOfUnits(sheet, items, column)) roles.set(column, "unit");
+    else if (header !== "") roles.set(column, role ?? "other");
   }
   return roles;
 }

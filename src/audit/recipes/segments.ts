@@ -72,6 +72,18 @@ export const isEmptyBeside = (
   (headerRow === null || isBlank(sheet, headerRow, column)) &&
   items.every((row) => isBlank(sheet, row, column));
 
+/** Whether an empty column lies between a list's names and a column. */
+export const isParted = (
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+  column: number,
+): boolean => {
+  const [from, to] = [Math.min(column, segment.column), Math.max(column, segment.column)];
+  const between = Array.from({ length: to - from - 1 }, (_, at) => from + 1 + at);
+  return between.some((each) => isEmptyBeside(sheet, segment, items, each));
+};
+
 /** Columns beside the names that may hold amounts or say more about an ingredient. */
 export function columnsBeside({ column }: Segment): number[] {
   const from = Math.max(0, column - REACH_LEFT);

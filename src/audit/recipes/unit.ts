@@ -27,9 +27,12 @@ const HOUSEHOLD =
 const PERCENT =
   /^(%|per ?cent|prozent|mass(en)? ?-?%|mass(en)? ?-?(percent|prozent)|(ma|wt|gew)\.? ?-?%|% ?\(?(w\/w|m\/m)\)?|(%|per ?cent) (by|of) (the )?(mass|weight|mix|total|whole)|(%|prozent) der (masse|mischung))$/;
 
-/** The unit a word means, or null. */
+/** The unit a word means, in brackets or not, or null. */
 export function unitFromWord(word: string): AmountUnit | null {
-  const plain = word.trim().toLowerCase();
+  const plain = word
+    .trim()
+    .toLowerCase()
+    .replace(/^[([]\s*([^)\]]*?)\s*[)\]]$/, "$1");
   const mass = MASS_WORDS.find(([pattern]) => pattern.test(plain));
   if (mass !== undefined) return mass[1];
   if (PERCENT.test(plain)) return "%";

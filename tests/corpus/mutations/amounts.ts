@@ -286,7 +286,10 @@ export const amountMutations: readonly Mutation[] = [
   {
     rule: "input-without-unit",
     variants: [withoutUnit, inputWithoutUnit],
-    fair: { "more-digits-than-known": "kilograms taken for grams" },
+    fair: {
+      "more-digits-than-known": "kilograms taken for grams",
+      "result-differs": "kilograms taken for grams, a reading in °F taken for °C",
+    },
   },
   {
     rule: "more-digits-than-known",

@@ -202,7 +202,11 @@ export const formulaMutations: readonly Mutation[] = [
   {
     rule: "reference-slips",
     variants: [inColumn(slides, hasFixed), inColumn(loosened, hasFixed), inColumn(nailed)],
-    fair: ODD_FORMULA,
+    fair: {
+      ...ODD_FORMULA,
+      "mass-units-mixed":
+        "an amount times or over the wrong cell may be a thousand times too large",
+    },
   },
   {
     rule: "hard-coded-number",
