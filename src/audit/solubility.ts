@@ -1,6 +1,7 @@
 import { componentPer100, compositionGrams, numberFrom } from "./answers";
 import type { AuditContext } from "./context";
 import { gramsIn, type MeantMix } from "./mix";
+import { hasWater, isClassBlock } from "./recipes/classSheet";
 import {
   amountPlace,
   type Place,
@@ -27,6 +28,8 @@ export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
     judged.get(context.blocks) ??
     context.blocks.flatMap((block) =>
       block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
+        // A class's list whose water stands where nobody finds it is not all of a mix.
+        if (isClassBlock(block) && !hasWater(block)) return [];
         const mix = context.mixOf(block, recipe);
         return mix.whole && mix.items.length > 1 ? [{ block, recipe, mix }] : [];
       }),

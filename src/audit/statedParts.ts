@@ -3,7 +3,7 @@ import type { AuditContext } from "./context";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import type { MeantMix } from "./mix";
-import { partOf, PER_KG, PER_WATER, SHARE, type Part } from "./partLabel";
+import { partOf, PER_100, PER_KG, PER_WATER, SHARE, type Part } from "./partLabel";
 import { textAt } from "./recipes/cells";
 import { amountPlace, isOneRow } from "./recipes/recipeBlock";
 import { plainWords } from "./recipes/plainWords";
@@ -41,6 +41,7 @@ function basisOf({
       typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !/%/.test(plain);
     return ["% of the mix", isFraction ? 100 : 1];
   }
+  if (PER_100.test(plain)) return ["% of the mix", 1];
   const perKg = PER_KG.exec(plain);
   if (perKg !== null)
     return [perKg[1] === undefined ? "% of the mix" : "g per 100 g of water", 0.1];

@@ -119,6 +119,15 @@ describe("A recipe is found", () => {
       ]),
     ).toEqual([[[600, 180]]]);
   });
+  test("below a heading of its own words, with an answer beyond an empty column in the heading's row", () => {
+    const rows: Rows = [
+      ["On the bench", "Weight (g)", "Step", null, "Starts to freeze", -2],
+      ["water", 800, "boil"],
+      ["sucrose", 200, "stir in"],
+    ];
+    expect(grams(rows)).toEqual([[[800, 200]]]);
+    expect(blocksOf(rows)[0]).toMatchObject({ headerRow: 0 });
+  });
   test("on cards side by side, whose amounts stand left of their names", () => {
     const rows: Rows = [
       ["grams", "of", null, "grams", "of"],

@@ -34,15 +34,25 @@ export interface Segment {
   readonly rows: readonly number[];
 }
 
-/** Whether a row heads a table: two columns and more beside its first word say what they are about. */
-function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
+/** The cells right of a place, up to the first blank one. */
+function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonly number[] {
   const beside = Array.from({ length: 8 }, (_, at) => column + 1 + at);
-  const heads = beside.filter((at) => headerRole(textAt(sheet, row, at)) !== null);
-  // An error stands where a number should.
-  const isNumber = (at: number) =>
-    looksNumeric(sheet, row, at) ||
-    (!isBlank(sheet, row, at) && typeof sheet.cellAt(row, at)?.value === "object");
-  return heads.length >= 2 && !beside.some(isNumber);
+  const end = beside.findIndex((at) => isBlank(sheet, row, at));
+  return end < 0 ? beside : beside.slice(0, end);
+}
+
+/**
+ * Whether a row heads a table: two columns and more beside its first word say what they are about, or one says
+ * amounts and has a number below.
+ */
+function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const beside = cellsBeside(sheet, row, column);
+  const roles = beside.map((at) => headerRole(textAt(sheet, row, at)));
+  const isOfAmounts = (at: number) =>
+    headerRole(textAt(sheet, row, at)) === "amount" && looksNumeric(sheet, row + 1, at);
+  const heads = roles.filter((role) => role !== null).length;
+  const isHeading = heads >= 2 || beside.some(isOfAmounts);
+  return isHeading && beside.every((at) => !looksNumeric(sheet, row, at));
 }
 
 /** Cuts a run of words in one column where a header row begins a new list. */
@@ -94,7 +104,9 @@ export function columnsBeside({ column }: Segment): number[] {
 
 /** The header row of a list without a word like "Ingredient": the row above the first amounts, if it has words. */
 export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
-  const beside = columnsBeside(segment);
+  const beside = columnsBeside(segment).filter(
+    (at) => !isParted(sheet, { ...segment, headerRow: null }, segment.rows, at),
+  );
   const hasNumber = (row: number) => beside.some((column) => looksNumeric(sheet, row, column));
   const first = segment.rows.findIndex(hasNumber);
   if (first < 0) return segment;

@@ -33,7 +33,7 @@ const MASS =
 const WATER_WORD =
   "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
 const WATER = new RegExp(
-  `^((${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(in|for|per|je|pro|für) (each |every |one |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
+  `^((${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
   /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogen|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
