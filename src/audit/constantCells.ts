@@ -40,13 +40,13 @@ function cellsBelow(sheet: WorkbookSheet) {
     columns.flatMap((column) => {
       const label = textAt(sheet, row, column);
       const value = sheet.cellAt(row + 1, column)?.value;
-      const isLabel = headerRole(label) === "cryoscopic constant" && label.length <= 60;
+      const isLabel = () => headerRole(label) === "cryoscopic constant" && label.length <= 60;
       const isOne =
         typeof value === "number" &&
         sheet.cellAt(row, column + 1)?.value !== value &&
         typeof sheet.cellAt(row, column + 1)?.value !== "number" &&
         typeof sheet.cellAt(row + 2, column)?.value !== "number";
-      return isLabel && isOne ? [{ sheet, row: row + 1, column, label, value, beside: "" }] : [];
+      return isOne && isLabel() ? [{ sheet, row: row + 1, column, label, value, beside: "" }] : [];
     }),
   );
 }
@@ -56,8 +56,8 @@ const isOtherSolvent = (sheet: WorkbookSheet): boolean =>
   [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
     columns.some(
       (column) =>
-        formKind(textAt(sheet, row, column)) === "solvent" &&
-        OTHER_SOLVENT.test(textAt(sheet, row, column + 1)),
+        OTHER_SOLVENT.test(textAt(sheet, row, column + 1)) &&
+        formKind(textAt(sheet, row, column)) === "solvent",
     ),
   );
 

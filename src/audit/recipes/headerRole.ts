@@ -131,7 +131,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
 ];
 
 const answers = new Map<string, Role | null>();
-const ANSWERS_KEPT = 200_000;
+const ANSWERS_KEPT = 500_000;
 
 /** What a header or label is about, or null when it says nothing known. */
 export function headerRole(text: string): Role | null {
