@@ -72,8 +72,11 @@ export function sheetNamed(book: CorpusBook, name: string): CorpusSheet {
   return found;
 }
 
-const typed = (content: Exclude<Content, undefined>): Typed =>
-  typeof content === "object" ? content : { content };
+/** What is typed, where a workbook has no −0. */
+function typed(given: Exclude<Content, undefined>): Typed {
+  const whole: Typed = typeof given === "object" ? given : { content: given };
+  return whole.content === 0 ? { ...whole, content: 0 } : whole;
+}
 
 /** Writes at a zero-based place; undefined empties the cell. */
 export function put(sheet: CorpusSheet, row: number, column: number, content: Content): Spot {
