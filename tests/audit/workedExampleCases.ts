@@ -10,7 +10,7 @@ const worked = (change: Readonly<Record<string, Rows[number][number]>> = {}): Ro
   ["Mass dissolved (g)", 10],
   ["Molar mass (g/mol)", change["molar mass"] ?? 58.44],
   ["van 't Hoff factor", change["particles"] ?? 2],
-  [String(change["water"] ?? "Mass of water (g)"), 500],
+  [change["water"] ?? "Mass of water (g)", 500],
   ["Kf of water (K kg/mol)", change["constant"] ?? 1.86],
   ["Molality (mol/kg)", formula("B3/B4/(B6/1000)", 0.3422)],
   ["Depression (K)", change["depression"] ?? formula("B5*B7*B8", 1.273)],
