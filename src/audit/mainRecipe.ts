@@ -1,5 +1,6 @@
 import { amountOf } from "./recipes/amountOf";
 import { amountPlace, type Recipe, type RecipeBlock } from "./recipes/recipeBlock";
+import { isLedger } from "./recipes/isLedger";
 import { isMass } from "./recipes/unit";
 
 /** Amounts as near as this to each other, as a share of the whole, are the same mix written twice. */
@@ -11,10 +12,13 @@ function sharesOf(block: RecipeBlock, recipe: Recipe): readonly number[] {
   return grams.map((each) => (whole > 0 ? each / whole : 0));
 }
 
-const isSameMix = (block: RecipeBlock, one: Recipe, other: Recipe): boolean => {
-  const shares = sharesOf(block, other);
-  return sharesOf(block, one).every((share, at) => Math.abs(share - (shares[at] ?? 0)) < SAME);
-};
+/** Whether some recipes of a list are all the same mix. */
+function areOneMix(block: RecipeBlock, [first, ...others]: readonly Recipe[]): boolean {
+  const shares = first === undefined ? [] : sharesOf(block, first);
+  return others.every((other) =>
+    sharesOf(block, other).every((share, at) => Math.abs(share - (shares[at] ?? 0)) < SAME),
+  );
+}
 
 /** Whether every amount of a recipe is calculated: what is to be bought, what a batch takes. */
 const isDerived = (block: RecipeBlock, recipe: Recipe): boolean =>
@@ -29,16 +33,12 @@ function mainOf(block: RecipeBlock): Recipe | null {
   const [first] = recipes;
   if (first === undefined || recipes.length === 1) return first ?? null;
   const typed = recipes.filter((recipe) => !isDerived(block, recipe));
-  const candidates = recipes.every((recipe) => isSameMix(block, first, recipe)) ? recipes : typed;
+  const candidates = areOneMix(block, recipes) ? recipes : typed;
   const [main] = candidates;
-  if (main === undefined || !candidates.every((recipe) => isSameMix(block, main, recipe)))
-    return null;
+  if (main === undefined || !areOneMix(block, candidates)) return null;
   const isWeighed = ({ unit }: Recipe) => typeof unit === "string" && isMass(unit);
   return candidates.find(isWeighed) ?? main;
 }
-
-/** A list with more recipes is a ledger: nothing is said of one of them alone. */
-const MOST_RECIPES = 50;
 
 const known = new WeakMap<RecipeBlock, Recipe | null>();
 
@@ -49,7 +49,7 @@ const known = new WeakMap<RecipeBlock, Recipe | null>();
 export function mainRecipe(block: RecipeBlock): Recipe | null {
   const before = known.get(block);
   if (before !== undefined) return before;
-  const main = block.recipes.length > MOST_RECIPES ? null : mainOf(block);
+  const main = isLedger(block) ? null : mainOf(block);
   known.set(block, main);
   return main;
 }

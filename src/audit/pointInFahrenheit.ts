@@ -1,5 +1,6 @@
 import type { AuditContext } from "./context";
 import { recomputed } from "./recomputed";
+import { isLedger } from "./recipes/isLedger";
 import { fahrenheitToC } from "./resultLabel";
 import type { StatedResult } from "./statedResults";
 
@@ -8,14 +9,12 @@ const CLOSE_K = 0.25;
 const RELATIVE = 0.1;
 /** A brine at its strongest freezes at about −21 °C, a mix to be eaten not below −15. */
 const [COLDEST_F, COLDEST_IN_LEDGER_F] = [-6, 5];
-/** A list with more recipes is a ledger: computed one by one, its points in °C would cost seconds. */
-const MOST_RECIPES = 50;
 
 /** Whether a freezing point that is said to be in °C is the recipe's in °F. */
 export function isPointInFahrenheit(context: AuditContext, result: StatedResult): boolean {
   const { role, unit, value, block } = result;
-  const isLedger = block.recipes.length > MOST_RECIPES;
-  const coldest = isLedger ? COLDEST_IN_LEDGER_F : COLDEST_F;
+  // Computed one by one, the points in °C of a ledger would cost seconds.
+  const coldest = isLedger(block) ? COLDEST_IN_LEDGER_F : COLDEST_F;
   if (role !== "freezing point" || unit !== "°C" || value < coldest || value > 32) return false;
   const ours = recomputed(context, result);
   if (ours === null) return false;

@@ -6,10 +6,9 @@ import { rangesRead, type RangeRead } from "./rangesRead";
 import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { headsList } from "./recipes/headsList";
+import { isLedger } from "./recipes/isLedger";
 import type { Place, RecipeBlock } from "./recipes/recipeBlock";
 
-/** Lists with more recipes are ledgers, whose answers stand in their rows. */
-const MOST_RECIPES = 50;
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
 
@@ -61,7 +60,8 @@ export function recipeBehind(
   sheet: WorkbookSheet,
   place: Place,
 ): RecipeInBlock | null {
-  const few = blocks.filter(({ recipes }) => recipes.length <= MOST_RECIPES);
+  // The answers of a ledger stand in its rows.
+  const few = blocks.filter((block) => !isLedger(block));
   const all = few.flatMap((block) => block.recipes.map((recipe) => ({ block, recipe })));
   const formula = sheet.cellAt(place.row, place.column)?.formula;
   const direct = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);

@@ -1,6 +1,7 @@
 import { freezingPointUncertaintyK } from "./answers";
 import type { AuditContext } from "./context";
 import { fahrenheitToC } from "./resultLabel";
+import { isLedger } from "./recipes/isLedger";
 import type { StatedResult } from "./statedResults";
 import { statedTolerance } from "./statedTolerance";
 
@@ -33,8 +34,6 @@ export const isOff = (
   relative = RELATIVE,
 ): boolean => Math.abs(stated - ours) > Math.max(LEAST[role], relative * Math.abs(ours));
 
-/** Of the results of a longer block the uncertainty is not asked for. */
-const MANY = 50;
 /** A number without a known mistake behind it must be off by more than both of these. */
 const UNEXPLAINED_RELATIVE = 0.08;
 const UNCERTAINTIES = 2;
@@ -50,7 +49,7 @@ export function mayBeOtherData(
   if (!isOff(result.role, stated, ours, UNEXPLAINED_RELATIVE)) return true;
   // Far off is far off: the uncertainty is asked for only where it could matter, and not for a whole column.
   const isFar = isOff(result.role, stated, ours, 4 * UNEXPLAINED_RELATIVE);
-  if (isFar || result.block.recipes.length > MANY) return false;
+  if (isFar || isLedger(result.block)) return false;
   const mix = context.mixOf(result.block, result.recipe);
   return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
 }

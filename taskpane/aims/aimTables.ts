@@ -1,7 +1,7 @@
 import { normalName } from "../../src/catalogue/normalName";
 import type { Cell, Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
-import { callFunction } from "../../src/worksheet/callFunction";
+import { ownTargetRows } from "../../src/worksheet/ownTargetRows";
 import { headedRanges } from "../bowl/headedRanges";
 import type { OwnRange } from "../bowl/ownIngredients";
 import { ownAim, type Aim } from "./aim";
@@ -37,30 +37,12 @@ export const findAimTables = (workbook: Workbook): readonly OwnRange[] =>
 /** A row of a table: a target, or the sentence with which RIME.CHECK refuses it. */
 export type AimRow = Aim | { readonly refused: string };
 
-const PLAIN_MIX: readonly [Matrix, Matrix] = [
-  [["water"], ["sucrose"]],
-  [[800], [200]],
-];
-
 /** The rows of a table, as RIME.CHECK takes them. */
 export function aimRows({ sheet, address, cells }: AimTable): readonly AimRow[] {
-  const columns = aimColumns(cells[0]);
-  // Asked with a mix that answers at any temperature: what is refused is the target.
-  const answers = callFunction("CHECK", ...PLAIN_MIX, cells);
-  return cells.slice(1).map((row, at): AimRow => {
-    const answer = answers[at]?.[0];
-    if (answer !== undefined && isProblem(answer) && answer.kind === "badInput") {
-      return { refused: answer.message };
-    }
-    const cell = (header: AimHeader): Cell => row[columns.get(header) ?? -1] ?? null;
-    const body = {
-      name: textOf(cell("name")).trim(),
-      temperatureC: Number(cell("temperature")),
-      iceFrom: Number(cell("ice from")),
-      iceTo: Number(cell("ice to")),
-      basis: normalName(textOf(cell("basis"))) === "mix" ? "mix" : "water",
-      note: textOf(cell("note")),
-    } as const;
-    return ownAim(body, { sheet, address, row: at + 1 });
+  const noteAt = aimColumns(cells[0]).get("note") ?? -1;
+  return ownTargetRows(cells).map((target, at): AimRow => {
+    if (isProblem(target)) return { refused: target.message };
+    const note = textOf(cells[at + 1]?.[noteAt]);
+    return ownAim({ ...target, note }, { sheet, address, row: at + 1 });
   });
 }
