@@ -2,7 +2,7 @@ import type { Workbook } from "../workbook/model";
 import type { SheetRange } from "../workbook/precedents";
 import type { Recalculation } from "../workbook/recalculation";
 import { auditInContext, type AuditOptions } from "./auditWorkbook";
-import { cellsToRecalculate } from "./cellsToRecalculate";
+import { cellsToRecalculate } from "./formulas/cellsToRecalculate";
 import { auditContext } from "./context";
 import type { AuditReport } from "./report/auditReport";
 

@@ -3,11 +3,11 @@ import type { Recalculation } from "../workbook/recalculation";
 import { meantMix, type MeantMix } from "./mix";
 import type { RecipeCorrection } from "./recipes/corrections/recipeCorrection";
 import { storedCorrections } from "./recipes/corrections/storedCorrections";
-import { ownTargets, type OwnTarget } from "./ownTargets";
+import { ownTargets, type OwnTarget } from "./targets/ownTargets";
 import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
 import { knownItems, type ItemCheck } from "./recipes/knownItems";
 import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
-import { statedResults, type StatedResult } from "./statedResults";
+import { statedResults, type StatedResult } from "./answers/statedResults";
 
 /** What every rule works from. */
 export interface AuditContext extends FoundRecipes {

@@ -1,4 +1,4 @@
-import { freezingPointC, iceFraction } from "./answers";
+import { freezingPointC, iceFraction } from "./answers/answers";
 import type { Effect } from "./finding";
 import type { Mix } from "./mix";
 

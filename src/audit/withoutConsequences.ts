@@ -1,7 +1,7 @@
 import { parseRangeName } from "../workbook/address";
 import type { CellRange, Workbook } from "../workbook/model";
 import type { Finding } from "./finding";
-import { precedentsOf } from "./precedents";
+import { precedentsOf } from "./formulas/precedents";
 
 /** Names that a recipe function refuses: every result that reads one is an error. */
 const NAMES = [

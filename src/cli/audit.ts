@@ -1,7 +1,7 @@
 import path from "node:path";
 import { applyAcceptances } from "../audit/report/applyAcceptances";
 import type { AuditReport } from "../audit/report/auditReport";
-import { terminalReport } from "../audit/terminalReport";
+import { terminalReport } from "../audit/report/terminalReport";
 import { isProblem, type Problem } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { acceptancesIn } from "./acceptancesIn";

@@ -1,6 +1,6 @@
 import { auditWorkbook } from "../../src/audit/auditWorkbook";
 import { effectText } from "../../src/audit/report/effectText";
-import { terminalReport } from "../../src/audit/terminalReport";
+import { terminalReport } from "../../src/audit/report/terminalReport";
 import { bookOf } from "./bookOf";
 
 test("an effect reads as one would say it", () => {

@@ -1,7 +1,7 @@
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
-import type { Totalled } from "../totalledLines";
+import type { Totalled } from "../amounts/totalledLines";
 
 const SAYS_TOTAL =
   /\b(totals?|sum|all|(al)?together|whole)\b|summe|gesamt|zusammen|im ganzen|\balles\b/i;

@@ -1,4 +1,4 @@
-import { numberFrom } from "../answers";
+import { numberFrom } from "../answers/answers";
 import type { Place } from "../recipes/recipeBlock";
 import { gramsPer, isMass, unitFromHeader } from "../recipes/unit";
 import type { AlcoholLabel } from "./alcoholLabel";

@@ -1,6 +1,6 @@
 import { cellName } from "../../workbook/address";
 import { NAMESPACE } from "../../worksheet/namespace";
-import { numberFrom } from "../answers";
+import { numberFrom } from "../answers/answers";
 import { formulaEdit, numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { CellEdit } from "../finding";

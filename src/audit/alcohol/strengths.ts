@@ -1,5 +1,5 @@
 import { referencesOf } from "../../workbook/references";
-import { componentPer100, numberFrom } from "../answers";
+import { componentPer100, numberFrom } from "../answers/answers";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { alcoholLabel, namesDrink, strengthInName } from "./alcoholLabel";

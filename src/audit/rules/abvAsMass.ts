@@ -2,16 +2,16 @@ import { cellName } from "../../workbook/address";
 import { alcoholByVolume, type ByVolume } from "../alcohol/alcoholByVolume";
 import { alcoholSums, type SumByVolume } from "../alcohol/alcoholSums";
 import { byMassEdits } from "../alcohol/byMassEdits";
-import { componentPer100 } from "../answers";
+import { componentPer100 } from "../answers/answers";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { misreadingOf } from "../misreadParts";
+import { misreadingOf } from "../amounts/misreadParts";
 import type { Mix } from "../mix";
 import type { Rule } from "../rule";
-import { statedParts, type StatedPart } from "../statedParts";
+import { statedParts, type StatedPart } from "../answers/statedParts";
 
 const identity = { id: "abv-as-mass", severity: "error" } as const;
 

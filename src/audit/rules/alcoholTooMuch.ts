@@ -1,13 +1,13 @@
-import { componentPer100, compositionGrams, iceFraction } from "../answers";
+import { componentPer100, compositionGrams, iceFraction } from "../answers/answers";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Mix } from "../mix";
-import { namedTargets } from "../namedTargets";
+import { namedTargets } from "../targets/namedTargets";
 import type { AuditContext } from "../context";
 import type { Rule } from "../rule";
-import { judgedRecipes, mainSource, titleOf, type JudgedRecipe } from "../solubility";
-import type { WantedIce } from "../wantedIce";
+import { judgedRecipes, mainSource, titleOf, type JudgedRecipe } from "../solutions/solubility";
+import type { WantedIce } from "../temperatures/wantedIce";
 
 const identity = { id: "too-much-alcohol-to-set", severity: "warning" } as const;
 

@@ -1,9 +1,9 @@
-import { freezingPointC } from "../answers";
+import { freezingPointC } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { freezingEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { hydrateReadings } from "../hydrates";
+import { hydrateReadings } from "../solutions/hydrates";
 import { meantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";

@@ -6,7 +6,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { saysAllergens, saysBesideNames, saysSomewhere } from "../saidToEater";
+import { saysAllergens, saysBesideNames, saysSomewhere } from "../cautions/saidToEater";
 
 const identity = { id: "caution-not-named", severity: "note" } as const;
 

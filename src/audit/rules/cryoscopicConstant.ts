@@ -1,12 +1,12 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
-import { freezingPointC } from "../answers";
+import { freezingPointC } from "../answers/answers";
 import { cellEdit, formulaEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { freezingEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { withNumber } from "../formulaNumbers";
-import { constantCells } from "../constantCells";
+import { withNumber } from "../formulas/formulaNumbers";
+import { constantCells } from "../formulas/constantCells";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { Rule } from "../rule";

@@ -1,7 +1,7 @@
 import { numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import { findingAt } from "../findingAt";
-import { isPointInFahrenheit } from "../pointInFahrenheit";
+import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
 import type { Rule } from "../rule";
 
 const identity = { id: "freezing-point-sign", severity: "error" } as const;

@@ -6,11 +6,11 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { rounded } from "../effect";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
-import type { LabelledAnswer } from "../labelledAnswer";
-import { labelledAnswers } from "../labelledAnswers";
-import { isNotKnownThere, notKnownThere } from "../notKnownThere";
-import { partOf } from "../partLabel";
-import { resultRole } from "../statedResults";
+import type { LabelledAnswer } from "../answers/labelledAnswer";
+import { labelledAnswers } from "../answers/labelledAnswers";
+import { isNotKnownThere, notKnownThere } from "../formulas/notKnownThere";
+import { partOf } from "../answers/partLabel";
+import { resultRole } from "../answers/statedResults";
 import type { Rule } from "../rule";
 
 const identity = { id: "error-in-an-amount", severity: "error" } as const;

@@ -5,8 +5,8 @@ import { NAMESPACE } from "../../worksheet/namespace";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { isFilteredOut, within } from "../hiddenLines";
-import { rangesRead, type RangeRead, type RangesRead } from "../rangesRead";
+import { isFilteredOut, within } from "../amounts/hiddenLines";
+import { rangesRead, type RangeRead, type RangesRead } from "../formulas/rangesRead";
 import type { Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 

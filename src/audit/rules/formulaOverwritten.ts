@@ -1,7 +1,7 @@
 import { cellName } from "../../workbook/address";
 import { cellEdit } from "../cellEdit";
-import { patternAt, type FilledLine } from "../filledLines";
-import { filledColumns } from "../filledRuns";
+import { patternAt, type FilledLine } from "../formulas/filledLines";
+import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";

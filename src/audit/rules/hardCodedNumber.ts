@@ -5,7 +5,7 @@ import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { formulaNumbers, type FormulaNumber } from "../formulaNumbers";
+import { formulaNumbers, type FormulaNumber } from "../formulas/formulaNumbers";
 import { labelledNumbers } from "../labels";
 import type { Rule } from "../rule";
 

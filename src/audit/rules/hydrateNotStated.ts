@@ -1,9 +1,9 @@
 import type { AuditContext } from "../context";
-import { freezingPointC } from "../answers";
+import { freezingPointC } from "../answers/answers";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { hydrateReadings } from "../hydrates";
+import { hydrateReadings } from "../solutions/hydrates";
 import { amountOf } from "../recipes/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { meantMix } from "../mix";

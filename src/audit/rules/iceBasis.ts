@@ -1,12 +1,12 @@
-import { iceFraction } from "../answers";
+import { iceFraction } from "../answers/answers";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { labelledBasis } from "../resultLabel";
-import { temperatureOfResultC } from "../servingTemperature";
-import type { StatedResult } from "../statedResults";
+import { labelledBasis } from "../answers/resultLabel";
+import { temperatureOfResultC } from "../temperatures/servingTemperature";
+import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
 
 const identity = { id: "ice-of-water-or-mix", severity: "error" } as const;

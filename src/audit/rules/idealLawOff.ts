@@ -1,4 +1,4 @@
-import { IDEAL_LAW, judgeResults } from "../judgeResults";
+import { IDEAL_LAW, judgeResults } from "../answers/judgeResults";
 import type { Rule } from "../rule";
 
 export const idealLawOff: Rule = {

@@ -1,18 +1,18 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { pureSolute } from "../pureSolute";
+import { pureSolute } from "../solutions/pureSolute";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { countedPiecesGrams, doesNotDissolve, misreadingOf } from "../misreadParts";
+import { countedPiecesGrams, doesNotDissolve, misreadingOf } from "../amounts/misreadParts";
 import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import type { Role } from "../recipes/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
 import type { Rule } from "../rule";
-import { statedParts, type StatedPart } from "../statedParts";
+import { statedParts, type StatedPart } from "../answers/statedParts";
 
 const identity = { id: "inclusion-as-solute", severity: "error" } as const;
 

@@ -1,11 +1,11 @@
 import { cellName } from "../../workbook/address";
 import { cellEdit } from "../cellEdit";
-import { comparedReferences } from "../comparedReferences";
-import { patternAt, type FilledLine } from "../filledLines";
-import { filledColumns } from "../filledRuns";
+import { comparedReferences } from "../formulas/comparedReferences";
+import { patternAt, type FilledLine } from "../formulas/filledLines";
+import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { readsTheSame } from "../readsTheSame";
+import { readsTheSame } from "../formulas/readsTheSame";
 import type { Rule } from "../rule";
 
 const identity = { id: "inconsistent-formula", severity: "warning" } as const;

@@ -9,7 +9,7 @@ import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/unit";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
-import { unitlessInputs } from "../unitlessInputs";
+import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 

@@ -1,7 +1,7 @@
 import { rounded } from "../effect";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
-import { judgedRecipes, mainSource, per100Water, titleOf } from "../solubility";
+import { judgedRecipes, mainSource, per100Water, titleOf } from "../solutions/solubility";
 
 const identity = { id: "lactose-may-feel-sandy", severity: "warning" } as const;
 

@@ -1,10 +1,10 @@
-import { componentGrams } from "../answers";
+import { componentGrams } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn } from "../mix";
-import { pureSolute } from "../pureSolute";
+import { pureSolute } from "../solutions/pureSolute";
 import type { Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";

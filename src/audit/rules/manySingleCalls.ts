@@ -1,6 +1,6 @@
 import { columnName } from "../../workbook/address";
 import { NAMESPACE } from "../../worksheet/namespace";
-import { calledOutside } from "../calledOutside";
+import { calledOutside } from "../formulas/calledOutside";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";

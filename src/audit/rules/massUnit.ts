@@ -5,8 +5,8 @@ import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { massOutliers } from "../massOutliers";
-import { otherMark, type OtherMark } from "../otherMark";
+import { massOutliers } from "../amounts/massOutliers";
+import { otherMark, type OtherMark } from "../amounts/otherMark";
 import { changedMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
 import {
@@ -18,7 +18,7 @@ import {
 } from "../recipes/recipeBlock";
 import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/unit";
 import type { Rule } from "../rule";
-import { summedMarks } from "../summedMarks";
+import { summedMarks } from "../amounts/summedMarks";
 
 const identity = { id: "mass-units-mixed", severity: "error" } as const;
 

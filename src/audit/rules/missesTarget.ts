@@ -1,15 +1,15 @@
 import { callFunction } from "../../worksheet/callFunction";
-import { iceFraction } from "../answers";
+import { iceFraction } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { leastChange } from "../leastChange";
+import { leastChange } from "../amounts/leastChange";
 import type { Mix } from "../mix";
-import { namedTargets, type NamedTarget } from "../namedTargets";
+import { namedTargets, type NamedTarget } from "../targets/namedTargets";
 import type { Rule } from "../rule";
-import { titleOf } from "../solubility";
-import type { WantedIce } from "../wantedIce";
+import { titleOf } from "../solutions/solubility";
+import type { WantedIce } from "../temperatures/wantedIce";
 
 const identity = { id: "misses-its-target", severity: "error" } as const;
 

@@ -8,8 +8,8 @@ import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amountOf";
 import { amountPlace, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { unitText } from "../recipes/unit";
-import { shareLines } from "../shareLines";
-import type { StatedResult } from "../statedResults";
+import { shareLines } from "../amounts/shareLines";
+import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
 import type { WorkbookSheet } from "../../workbook/model";
 

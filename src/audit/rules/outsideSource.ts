@@ -4,11 +4,11 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { linesOfRecipe } from "../linesOfRecipe";
+import { linesOfRecipe } from "../amounts/linesOfRecipe";
 import type { Place } from "../recipes/recipeBlock";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { statedParts } from "../statedParts";
+import { statedParts } from "../answers/statedParts";
 
 const identity = { id: "value-from-outside", severity: "warning" } as const;
 

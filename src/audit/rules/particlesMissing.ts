@@ -1,5 +1,5 @@
 import { IDEAL_KF_K_KG_PER_MOL } from "../../foundation/constants";
-import { componentGrams } from "../answers";
+import { componentGrams } from "../answers/answers";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
@@ -7,14 +7,14 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { labelledNumbers } from "../labels";
 import { changedMix, gramsIn, type Mix } from "../mix";
-import { isNear, molesOf } from "../molesOf";
-import { pureSolute } from "../pureSolute";
+import { isNear, molesOf } from "../solutions/molesOf";
+import { pureSolute } from "../solutions/pureSolute";
 import { amountOf } from "../recipes/amountOf";
 import type { RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
-import type { StatedResult } from "../statedResults";
+import type { StatedResult } from "../answers/statedResults";
 import { toldOnce } from "../toldOnce";
-import { PARTICLES, unusedFactors } from "../unusedFactors";
+import { PARTICLES, unusedFactors } from "../formulas/unusedFactors";
 import type { Rule } from "../rule";
 
 /** Salts whose moles of formula units stand in the moles column. */

@@ -2,9 +2,9 @@ import { numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { misreadingOf } from "../misreadParts";
+import { misreadingOf } from "../amounts/misreadParts";
 import type { Rule } from "../rule";
-import { statedParts, type StatedPart } from "../statedParts";
+import { statedParts, type StatedPart } from "../answers/statedParts";
 
 const identity = { id: "per-water-or-per-mix", severity: "error" } as const;
 

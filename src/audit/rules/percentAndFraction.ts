@@ -7,9 +7,9 @@ import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { misreadShares, otherReading } from "../misreadShares";
-import { shareLines, type Share, type ShareLine } from "../shareLines";
-import { sumOf } from "../totalledLines";
+import { misreadShares, otherReading } from "../amounts/misreadShares";
+import { shareLines, type Share, type ShareLine } from "../amounts/shareLines";
+import { sumOf } from "../amounts/totalledLines";
 
 const identity = { id: "percent-and-fraction", severity: "error" } as const;
 

@@ -1,4 +1,4 @@
-import { iceFraction } from "../answers";
+import { iceFraction } from "../answers/answers";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -10,7 +10,7 @@ import {
   solubility20,
   titleWithin,
   type JudgedRecipe,
-} from "../solubility";
+} from "../solutions/solubility";
 
 const identity = { id: "polyol-will-crystallise", severity: "warning" } as const;
 

@@ -1,6 +1,6 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
-import { calledOutside, type FormulaCell } from "../calledOutside";
+import { calledOutside, type FormulaCell } from "../formulas/calledOutside";
 import { cellEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import type { CellEdit, Finding } from "../finding";

@@ -1,9 +1,9 @@
 import { cellName, rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
 import { cellEdit } from "../cellEdit";
-import { comparedReferences } from "../comparedReferences";
-import { patternAt, type FilledLine } from "../filledLines";
-import { filledColumns } from "../filledRuns";
+import { comparedReferences } from "../formulas/comparedReferences";
+import { patternAt, type FilledLine } from "../formulas/filledLines";
+import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";

@@ -1,4 +1,4 @@
-import { compositionGrams } from "../answers";
+import { compositionGrams } from "../answers/answers";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -10,7 +10,7 @@ import {
   solubility20,
   titleOf,
   type JudgedRecipe,
-} from "../solubility";
+} from "../solutions/solubility";
 
 const identity = { id: "more-than-dissolves", severity: "warning" } as const;
 

@@ -1,11 +1,11 @@
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
-import { effectOfCounting } from "../effectOfCounting";
+import { effectOfCounting } from "../answers/effectOfCounting";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../molarMasses";
-import { pureSolute } from "../pureSolute";
+import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../solutions/molarMasses";
+import { pureSolute } from "../solutions/pureSolute";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
 import type { Rule } from "../rule";

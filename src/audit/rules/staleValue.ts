@@ -6,7 +6,7 @@ import { mixEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn } from "../mix";
-import { isUnknownName, notKnownThere } from "../notKnownThere";
+import { isUnknownName, notKnownThere } from "../formulas/notKnownThere";
 import { amountPlace } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { isSameValue, shortValue } from "../sameValue";

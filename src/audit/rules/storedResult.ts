@@ -1,5 +1,5 @@
-import { judgeResults, RESULT } from "../judgeResults";
-import { partsThatDiffer } from "../partsThatDiffer";
+import { judgeResults, RESULT } from "../answers/judgeResults";
+import { partsThatDiffer } from "../amounts/partsThatDiffer";
 import type { Rule } from "../rule";
 
 export const storedResult: Rule = {

@@ -1,15 +1,15 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { iceFraction } from "../answers";
+import { iceFraction } from "../answers/answers";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
-import { fahrenheitCells, type FahrenheitCell } from "../fahrenheitCells";
+import { fahrenheitCells, type FahrenheitCell } from "../temperatures/fahrenheitCells";
 import type { CellEdit, Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
-import { fahrenheitToC } from "../resultLabel";
-import { isPointInFahrenheit } from "../pointInFahrenheit";
-import type { StatedResult } from "../statedResults";
+import { fahrenheitToC } from "../answers/resultLabel";
+import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
+import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
 
 const identity = { id: "temperature-units-mixed", severity: "error" } as const;

@@ -4,21 +4,27 @@ import { cellEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { massOutliers } from "../massOutliers";
+import { massOutliers } from "../amounts/massOutliers";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
-import { misreadShares } from "../misreadShares";
-import { shareLines, type ShareLine } from "../shareLines";
+import { misreadShares } from "../amounts/misreadShares";
+import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
 import { isShare, unitFromWord, unitText } from "../recipes/unit";
-import { addsAllTotals, countedTwice, leftOut, rangeOfAll, wholeSum } from "../sumFormulas";
+import {
+  addsAllTotals,
+  countedTwice,
+  leftOut,
+  rangeOfAll,
+  wholeSum,
+} from "../formulas/sumFormulas";
 import {
   sinceLastTotal,
   sumOf,
   totalledLines,
   type Summand,
   type Totalled,
-} from "../totalledLines";
+} from "../amounts/totalledLines";
 
 const identity = { id: "total-incomplete", severity: "error" } as const;
 

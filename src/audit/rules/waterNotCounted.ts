@@ -1,11 +1,11 @@
-import { freezingPointC } from "../answers";
+import { freezingPointC } from "../answers/answers";
 import { numberEdit } from "../cellEdit";
 import { freezingEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { misreadingOf, plainWaterGrams } from "../misreadParts";
+import { misreadingOf, plainWaterGrams } from "../amounts/misreadParts";
 import type { Rule } from "../rule";
-import { statedParts, type StatedPart } from "../statedParts";
+import { statedParts, type StatedPart } from "../answers/statedParts";
 
 const identity = { id: "water-not-counted", severity: "error" } as const;
 

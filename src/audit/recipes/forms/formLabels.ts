@@ -1,4 +1,4 @@
-import { partOf } from "../../partLabel";
+import { partOf } from "../../answers/partLabel";
 import { headerRole } from "../headerRole";
 import { plainWords } from "../plainWords";
 

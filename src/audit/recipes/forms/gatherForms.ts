@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { pureSolute } from "../../pureSolute";
+import { pureSolute } from "../../solutions/pureSolute";
 import { textAt } from "../cells";
 import { chemicalName } from "../chemicalName";
 import type { FinderContext } from "../finderContext";

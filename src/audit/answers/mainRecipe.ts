@@ -1,0 +1,55 @@
+import { amountOf } from "../recipes/amountOf";
+import { amountPlace, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
+import { isLedger } from "../recipes/isLedger";
+import { isMass } from "../recipes/unit";
+
+/** Amounts as near as this to each other, as a share of the whole, are the same mix written twice. */
+const SAME = 0.005;
+
+function sharesOf(block: RecipeBlock, recipe: Recipe): readonly number[] {
+  const grams = block.names.map((name) => amountOf(block, recipe, name).grams ?? 0);
+  const whole = grams.reduce((sum, each) => sum + each, 0);
+  return grams.map((each) => (whole > 0 ? each / whole : 0));
+}
+
+/** Whether some recipes of a list are all the same mix. */
+function areOneMix(block: RecipeBlock, [first, ...others]: readonly Recipe[]): boolean {
+  const shares = first === undefined ? [] : sharesOf(block, first);
+  return others.every((other) =>
+    sharesOf(block, other).every((share, at) => Math.abs(share - (shares[at] ?? 0)) < SAME),
+  );
+}
+
+/** Whether every amount of a recipe is calculated: what is to be bought, what a batch takes. */
+const isDerived = (block: RecipeBlock, recipe: Recipe): boolean =>
+  block.names.every((name) => {
+    const { row, column } = amountPlace(block, recipe, name);
+    const cell = block.sheet.cellAt(row, column);
+    return cell?.value === undefined || cell.formula !== undefined;
+  });
+
+function mainOf(block: RecipeBlock): Recipe | null {
+  const { recipes } = block;
+  const [first] = recipes;
+  if (first === undefined || recipes.length === 1) return first ?? null;
+  const typed = recipes.filter((recipe) => !isDerived(block, recipe));
+  const candidates = areOneMix(block, recipes) ? recipes : typed;
+  const [main] = candidates;
+  if (main === undefined || !areOneMix(block, candidates)) return null;
+  const isWeighed = ({ unit }: Recipe) => typeof unit === "string" && isMass(unit);
+  return candidates.find(isWeighed) ?? main;
+}
+
+const known = new WeakMap<RecipeBlock, Recipe | null>();
+
+/**
+ * The recipe of a list that what is said of the list is about: its only one, or the one mix of which the others
+ * are other ways to write it (shares beside grams) or are calculated from it. Null when there are several.
+ */
+export function mainRecipe(block: RecipeBlock): Recipe | null {
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const main = isLedger(block) ? null : mainOf(block);
+  known.set(block, main);
+  return main;
+}

@@ -1,0 +1,90 @@
+import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import { headsList } from "../recipes/headsList";
+import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+
+/** Answers stand at most this far below a list. */
+const REACH_DOWN = 40;
+
+/** Columns beside the names of an across block: one result per recipe. */
+function answersBeside(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  const { sheet, headerRow, names } = block;
+  if (headerRow === null) return [];
+  const taken = new Set(names.map(({ column }) => column));
+  const columns: number[] = [];
+  for (
+    let column = Math.max(0, block.range.left - 4);
+    column <= block.range.right + 12;
+    column += 1
+  ) {
+    if (!taken.has(column) && isWanted(textAt(sheet, headerRow, column))) columns.push(column);
+  }
+  return columns.flatMap((column) => {
+    const label = textAt(sheet, headerRow, column);
+    return block.recipes.flatMap(
+      (recipe) => answerAt(block, recipe, label, { row: recipe.line, column }) ?? [],
+    );
+  });
+}
+
+/** Columns beside a solution that has a row to itself. */
+function answersInRow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  const { sheet, headerRow, roles, recipes, names } = block;
+  const [recipe] = recipes;
+  const row = names[0]?.row ?? 0;
+  if (recipe === undefined || headerRow === null) return [];
+  return [...roles.keys()].flatMap((column) => {
+    const label = textAt(sheet, headerRow, column);
+    return isWanted(label) ? (answerAt(block, recipe, label, { row, column }) ?? []) : [];
+  });
+}
+
+/** Labels below a down block, in the names' column, with one value in each recipe's column. */
+function answersBelow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  const { sheet, names, recipes } = block;
+  const column = names[0]?.column ?? 0;
+  const from = (names.at(-1)?.row ?? 0) + 1;
+  const answers: LabelledAnswer[] = [];
+  for (let row = from; row <= Math.min(from + REACH_DOWN, sheet.rowCount - 1); row += 1) {
+    const label = textAt(sheet, row, column);
+    if (headerRole(label) === "name" || (label !== "" && headsList(sheet, row))) break;
+    if (!isWanted(label)) continue;
+    answers.push(
+      ...recipes.flatMap(
+        (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
+      ),
+    );
+  }
+  return answers;
+}
+
+/** Headed columns beside one of the recipes of a long list, each with one answer in its lines. */
+function answersInLines(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  const { sheet, headerRow, roles, recipes, names } = block;
+  const [recipe] = recipes;
+  if (recipe === undefined || headerRow === null) return [];
+  return [...roles.keys()].flatMap((column) => {
+    const label = textAt(sheet, headerRow, column);
+    const answers = isWanted(label)
+      ? names.flatMap(({ row }) => answerAt(block, recipe, label, { row, column }) ?? [])
+      : [];
+    return answers.length === 1 ? answers : [];
+  });
+}
+
+/** The labelled answers of a worked example. */
+const answersOfExample = (block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] =>
+  block.recipes.flatMap((recipe) =>
+    (block.answers ?? [])
+      .filter(({ label }) => isWanted(label))
+      .flatMap((place) => answerAt(block, recipe, place.label, place) ?? []),
+  );
+
+/** The wanted answers that stand with a recipe: below it, beside it, or in its own row. */
+export function nearAnswers(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+  if (block.answers !== undefined) return answersOfExample(block, isWanted);
+  if (isOneRow(block)) return answersInRow(block, isWanted);
+  if (block.totalsBeside !== undefined) return answersInLines(block, isWanted);
+  return block.layout === "down" ? answersBelow(block, isWanted) : answersBeside(block, isWanted);
+}

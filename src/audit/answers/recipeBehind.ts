@@ -1,0 +1,85 @@
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { contains } from "../../workbook/references";
+import { mainRecipe } from "./mainRecipe";
+import { precedentsOf } from "../formulas/precedents";
+import { rangesRead, type RangeRead } from "../formulas/rangesRead";
+import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
+import { recipeOfNeighbours } from "./recipeOfNeighbours";
+import { headsList } from "../recipes/headsList";
+import { isLedger } from "../recipes/isLedger";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+
+/** Answers stand at most this far below their list. */
+const REACH_DOWN = 40;
+
+/** Whether a range is the column in which a list says its amounts once more, as shares. */
+const readsShares = ({ sheet, range }: RangeRead, block: RecipeBlock): boolean =>
+  sheet === block.sheet &&
+  block.layout === "down" &&
+  block.roles.get(range.left) === "amount" &&
+  block.names.every(({ row }) => contains(range, row, range.left));
+
+/** The list beside which or below which a cell stands; null when several do. */
+function nearestBlock(blocks: readonly RecipeBlock[], { row, column }: Place): RecipeBlock | null {
+  const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
+  const below = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const inColumns = below.filter(({ range }) => column >= range.left && column <= range.right);
+  const above = inColumns.length > 0 ? inColumns : below;
+  const least = Math.min(...above.map(rowsAbove));
+  const near = above.filter((block) => rowsAbove(block) === least);
+  const left = near.filter(({ range }) => range.right < column);
+  const [only] = near.length > 1 ? left : near;
+  if (only === undefined || (near.length > 1 && left.length > 1)) return null;
+  return only;
+}
+
+/** Whether another list, which was not read as one, begins between a list and a row below it. */
+function isParted({ sheet, range }: RecipeBlock, row: number): boolean {
+  for (let at = range.bottom + 1; at < row; at += 1) {
+    if (headsList(sheet, at)) return true;
+  }
+  return false;
+}
+
+/** The recipe that a place belongs to by where it stands. */
+function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBlock | null {
+  const [only, ...more] = blocks;
+  const block = more.length === 0 ? only : nearestBlock(blocks, place);
+  if (block === undefined || block === null || isParted(block, place.row)) return null;
+  const recipe = mainRecipe(block);
+  return recipe === null ? null : { block, recipe };
+}
+
+/**
+ * The recipe that an answer is about: the one whose amounts its formula reads, else the one that the answers
+ * right above and below it are about, else the one it stands beside or below. Null when that is not clear.
+ */
+export function recipeBehind(
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+  sheet: WorkbookSheet,
+  place: Place,
+): RecipeInBlock | null {
+  // The answers of a ledger stand in its rows.
+  const few = blocks.filter((block) => !isLedger(block));
+  const all = few.flatMap((block) => block.recipes.map((recipe) => ({ block, recipe })));
+  const formula = sheet.cellAt(place.row, place.column)?.formula;
+  const direct = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
+  const isLong = ({ range }: RangeRead) => range.bottom > range.top || range.right > range.left;
+  for (const ranges of [direct, precedentsOf(workbook, sheet, place)]) {
+    const read = all.filter((each) => readsAmounts(ranges, each));
+    if (read.length > 0) return read.length === 1 ? (read[0] ?? null) : null;
+  }
+  const ofShares = few.filter((block) => direct.some((read) => readsShares(read, block)));
+  const [block] = ofShares;
+  const main = block === undefined || ofShares.length > 1 ? null : mainRecipe(block);
+  if (block !== undefined && main !== null) return { block, recipe: main };
+  // What reads a list that is no recipe is not about the recipe beside it.
+  if (direct.some(isLong)) return null;
+  const neighbours = recipeOfNeighbours(workbook, all, sheet, place);
+  if (neighbours !== null) return neighbours;
+  return recipeByPlace(
+    few.filter((block) => block.sheet === sheet),
+    place,
+  );
+}

@@ -1,0 +1,107 @@
+import { componentGrams } from "./answers";
+import type { AuditContext } from "../context";
+import type { LabelledAnswer } from "./labelledAnswer";
+import { labelledAnswers } from "./labelledAnswers";
+import type { MeantMix } from "../mix";
+import { partOf, PER_100, PER_KG, PER_WATER, SHARE, type Part } from "./partLabel";
+import { textAt } from "../recipes/cells";
+import { amountPlace, isOneRow } from "../recipes/recipeBlock";
+import { plainWords } from "../recipes/plainWords";
+import { gramsPer, isMass } from "../recipes/unit";
+
+/** In grams of the whole mix, g per 100 g of mix, or g per 100 g of water. */
+export type PartBasis = "g" | "% of the mix" | "g per 100 g of water";
+
+/** A number that is labelled as how much of something is in a recipe, with what it should be. */
+export interface StatedPart extends LabelledAnswer {
+  readonly part: Part;
+  readonly basis: PartBasis;
+  /** In the basis; grams where the cell is in kg. */
+  readonly value: number;
+  /** By what the cell's number is to be multiplied to be in the basis: 1000 for kg, 100 for a fraction. */
+  readonly factor: number;
+  readonly mix: MeantMix;
+  readonly right: number;
+}
+
+/** The basis by label, by the cell beside and by the format, and the factor that brings the number to it. */
+function basisOf({
+  sheet,
+  row,
+  column,
+  label,
+  recipe,
+}: LabelledAnswer): readonly [PartBasis, number] | null {
+  const [plain, beside] = [plainWords(label), plainWords(textAt(sheet, row, column + 1))];
+  const cell = sheet.cellAt(row, column);
+  if (PER_WATER.test(plain)) return ["g per 100 g of water", 1];
+  if (/%/.test((cell?.format ?? "").replace(/"[^"]*"|\\./g, ""))) return ["% of the mix", 100];
+  if (SHARE.test(plain) || beside.startsWith("%")) {
+    const isFraction =
+      typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !/%/.test(plain);
+    return ["% of the mix", isFraction ? 100 : 1];
+  }
+  if (PER_100.test(plain)) return ["% of the mix", 1];
+  const perKg = PER_KG.exec(plain);
+  if (perKg !== null)
+    return [perKg[1] === undefined ? "% of the mix" : "g per 100 g of water", 0.1];
+  const said = `${plain} ${beside} ${(cell?.format ?? "").toLowerCase()}`;
+  if (/\bkg\b|kilogram/.test(said)) return ["g", 1000];
+  if (/\bg\b|\bgrams?\b|gramm/.test(said)) return ["g", 1];
+  // Without a unit it is in that of the amounts.
+  const { unit } = recipe;
+  return typeof unit === "string" && isMass(unit) ? ["g", gramsPer(unit)] : null;
+}
+
+/** How much of a part is in a mix, on a basis; null when it cannot be computed. */
+export function partIn(mix: MeantMix, part: Part, basis: PartBasis): number | null {
+  const grams = componentGrams(mix, part);
+  if (grams === null || basis === "g") return grams;
+  const total = mix.grams.reduce((sum, one) => sum + one, 0);
+  const whole = basis === "% of the mix" ? total : componentGrams(mix, "water");
+  return whole === null || whole <= 0 ? null : (100 * grams) / whole;
+}
+
+function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[] {
+  const { sheet, row, column, label, block, recipe } = answer;
+  const [part, read] = [partOf(label), basisOf(answer)];
+  const typed = sheet.cellAt(row, column)?.value;
+  const isAmount = context.blocks.some(
+    (one) =>
+      one.sheet === sheet &&
+      !isOneRow(one) &&
+      one.names.some((name) =>
+        one.recipes.some((each) => {
+          const amount = amountPlace(one, each, name);
+          return amount.row === row && amount.column === column;
+        }),
+      ),
+  );
+  if (part === null || read === null || typeof typed !== "number" || isAmount) return [];
+  const [basis, factor] = read;
+  const mix = context.mixOf(block, recipe);
+  const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
+  const value = typed * factor;
+  return right === null || !Number.isFinite(value)
+    ? []
+    : [{ ...answer, part, basis, factor, value, mix, right }];
+}
+
+const known = new WeakMap<AuditContext["blocks"], readonly StatedPart[]>();
+
+/** Beyond so many recipes a ledger's columns are not compared cell by cell. */
+const MOST_RECIPES = 300;
+
+/** The water, solids, sugars and alcohol that a workbook states for its recipes. */
+export function statedParts(context: AuditContext): readonly StatedPart[] {
+  const before = known.get(context.blocks);
+  if (before !== undefined) return before;
+  const blocks = context.blocks.filter(({ recipes }) => recipes.length <= MOST_RECIPES);
+  const found = labelledAnswers(
+    context.workbook,
+    blocks,
+    (label) => partOf(label) !== null,
+  ).flatMap((answer) => statedPart(context, answer));
+  known.set(context.blocks, found);
+  return found;
+}

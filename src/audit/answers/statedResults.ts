@@ -1,0 +1,50 @@
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import type { LabelledAnswer } from "./labelledAnswer";
+import { labelledAnswers } from "./labelledAnswers";
+import { textAt } from "../recipes/cells";
+import { headerRole, type Role } from "../recipes/headerRole";
+import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
+import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
+
+export type ResultRole = Extract<
+  Role,
+  "freezing point" | "depression" | "molality" | "ice fraction"
+>;
+
+/** A number on the sheet that is labelled as a property of a recipe. */
+export interface StatedResult extends Place {
+  readonly role: ResultRole;
+  readonly sheet: WorkbookSheet;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: ResultUnit;
+  /** The temperature an ice share is for, when the label tells. */
+  readonly temperatureC: number | null;
+  readonly block: RecipeBlock;
+  readonly recipe: Recipe;
+}
+
+const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", "ice fraction"]);
+
+/** What a label says its answer is; null when it is none of a recipe's. */
+export function resultRole(label: string): ResultRole | null {
+  const role = headerRole(label);
+  return ROLES.has(role) ? (role as ResultRole) : null;
+}
+
+function resultAt(answer: LabelledAnswer): StatedResult[] {
+  const { sheet, label, row, column } = answer;
+  const role = resultRole(label);
+  const cell = sheet.cellAt(row, column);
+  if (role === null || typeof cell?.value !== "number") return [];
+  const unit = resultUnit(label, textAt(sheet, row, column + 1), cell, role);
+  const { value } = cell;
+  const temperatureC = labelledTemperatureC(label);
+  const { block, recipe } = answer;
+  // Written out: copies by spreading take twice the memory, and a ledger has a hundred thousand.
+  return [{ role, sheet, label, row, column, value, unit, temperatureC, block, recipe }];
+}
+
+/** Finds the labelled answers of a workbook and the recipe each belongs to. */
+export const statedResults = (workbook: Workbook, blocks: readonly RecipeBlock[]): StatedResult[] =>
+  labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap(resultAt);

@@ -1,0 +1,65 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "../recipes/cells";
+import { sheetTexts } from "../recipes/sheetTexts";
+
+/** How far off a sheet says that its own law may be: in K, or as a share of the depression. */
+export type StatedTolerance = { readonly kelvin: number } | { readonly fraction: number };
+
+/** "Good to ±0.3 K", "auf ±0,3 K genau", "Toleranz 0,4 K", "within 5 %", "Abweichung bis 0,2 K". */
+const SAYS_TOLERANCE =
+  /±|\+\/?-|\btoler|within|good to|accura|precis|\bgenau|genauigkeit|präzis|\b(off|out|wrong|differ\w*|deviat\w*|agrees?|error|trust\w*|holds?) (?:\S+ ){0,5}?(by|to|below|under|of|than|is)\b|deviation|abweich|höchstens|fehler|uncertaint|unsicher|margin|daneben|stimmt|spielraum/i;
+const KELVINS = /(\d+(?:[.,]\d+)?)\s*(?:k(?:elvins?)?\b|°\s?c|degrees?\b|grad\b|deg\b|℃)/i;
+const PER_CENT = /(\d+(?:[.,]\d+)?)\s*(?:%|per ?cent|prozent)/i;
+const ABOUT_LAW =
+  /ideal|\blaw\b|gesetz|freez|gefrier|formula|formel|depress|erniedrig|\brule\b|regel|calculat|rechn|\bk_?f\b|Δ ?t|estimate|näherung|approx/i;
+/** What thermometers and freezers are good to is another thing. */
+const ABOUT_DEVICE =
+  /freezer|thermomet|probe\b|sensor|fridge|truhe|froster|kühl|fühler|balance|scale|waage|store[sd]?\b|lager|serve|servier/i;
+const LABEL =
+  /^(allowed |accepted |zulässige |erlaubte |max(imum|imale|\.)? )?(toler|deviation|abweichung|error|fehler|accuracy|genauigkeit|margin)/i;
+
+const known = new WeakMap<WorkbookSheet, StatedTolerance | null>();
+
+const numberOf = (digits: string): number => Number(digits.replace(",", "."));
+
+/** A number beside a label like "Tolerance (K)". */
+function beside(sheet: WorkbookSheet, row: number, column: number): StatedTolerance | null {
+  const text = textAt(sheet, row, column);
+  if (!LABEL.test(text)) return null;
+  for (const at of [column + 1, column + 2]) {
+    const cell = sheet.cellAt(row, at);
+    if (typeof cell?.value !== "number" || cell.value <= 0) continue;
+    const isShare = /%/.test(cell.format ?? "");
+    const words = `${text} ${textAt(sheet, row, at + 1)}`;
+    if (isShare) return { fraction: cell.value };
+    return /%/.test(words) ? { fraction: cell.value / 100 } : { kelvin: cell.value };
+  }
+  return null;
+}
+
+function inSentence(text: string): StatedTolerance | null {
+  if (!SAYS_TOLERANCE.test(text) || ABOUT_DEVICE.test(text)) return null;
+  const kelvins = KELVINS.exec(text)?.[1];
+  if (kelvins !== undefined) return { kelvin: numberOf(kelvins) };
+  const perCent = ABOUT_LAW.test(text) ? PER_CENT.exec(text)?.[1] : undefined;
+  return perCent === undefined ? null : { fraction: numberOf(perCent) / 100 };
+}
+
+function read(sheet: WorkbookSheet): StatedTolerance | null {
+  for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
+    for (const column of columns) {
+      const found = inSentence(textAt(sheet, row, column)) ?? beside(sheet, row, column);
+      if (found !== null) return found;
+    }
+  }
+  return null;
+}
+
+/** How far off a sheet says that its own law may be; null when it does not say. */
+export function statedTolerance(sheet: WorkbookSheet): StatedTolerance | null {
+  const before = known.get(sheet);
+  if (before !== undefined) return before;
+  const answer = read(sheet);
+  known.set(sheet, answer);
+  return answer;
+}

@@ -1,0 +1,104 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { contains } from "../../workbook/references";
+import { isAllergenList, isOneWord } from "./allergenList";
+import type { AuditContext } from "../context";
+import { isBlank, looksNumeric, textAt } from "../recipes/cells";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+
+interface Said {
+  readonly sheet: WorkbookSheet;
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+}
+
+function someText({ workbook }: AuditContext, test: (said: Said) => boolean): boolean {
+  return workbook.sheets.some((sheet) =>
+    [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
+      columns.some((column) => test({ sheet, row, column, text: textAt(sheet, row, column) })),
+    ),
+  );
+}
+
+const isName = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+  blocks.some(
+    (block) =>
+      block.sheet === sheet &&
+      block.names.some((name) => name.row === row && name.column === column),
+  );
+
+/** A longer text beside a number is a sentence, not its label. */
+const LONGEST_LABEL = 40;
+
+/** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
+const isOfNumbers = ({ sheet, row, column, text }: Said): boolean =>
+  text.length <= LONGEST_LABEL &&
+  (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column));
+
+/** Whether a text somewhere says so. */
+export const saysSomewhere = (context: AuditContext, words: RegExp): boolean =>
+  someText(context, (one) => words.test(one.text) && !isOfNumbers(one));
+
+/** The same where the name of an ingredient may hold the word, which tells nobody either. */
+export const saysBesideNames = (context: AuditContext, words: RegExp): boolean =>
+  someText(
+    context,
+    (one) => words.test(one.text) && !isOfNumbers(one) && !isName(context.blocks, one),
+  );
+
+const ALLERGENS_SAID = /allerg|\b(may )?contains?\b|enthält|spuren von/i;
+/** What a heading of allergens consists of. */
+const HEADING_WORDS =
+  /allerg\p{L}*|\b(may )?contains?\b|enthält|spuren von|cautions?|hinweise?|warn\p{L}*|notes?|labels?|\b(and|und|for|für|to|the|die|der|per|je|line|zeile)\b|[^\p{L}]/giu;
+const ALLERGEN =
+  /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
+const LIST_REACH = 12;
+
+/** Whether anything stands in the lines of a table below one of its headings, or right of a label, or allergens below it. */
+function isFilled(blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean {
+  const tables = blocks.filter((block) => block.sheet === sheet && block.headerRow === row);
+  if (tables.length === 0) {
+    const beside = Array.from({ length: LIST_REACH }, (_, at) =>
+      textAt(sheet, row, column + 1 + at),
+    );
+    return beside.some((text) => text !== "") || ALLERGEN.test(textAt(sheet, row + 1, column));
+  }
+  const bottom = Math.max(...tables.map(({ range }) => range.bottom));
+  const below = Array.from({ length: bottom - row }, (_, at) =>
+    textAt(sheet, row + 1 + at, column),
+  );
+  return below.some((text) => text !== "");
+}
+
+/** What an ingredient of one's own brings is said there for formulas, not for the eater. */
+const isOwnIngredient = ({ ownIngredients }: AuditContext, { sheet, row, column }: Said): boolean =>
+  ownIngredients.some((own) => own.sheet === sheet && contains(own.range, row, column));
+
+/** Whether a number stands in the same row without a blank between. */
+function hasNumberBeside({ sheet, row, column }: Said): boolean {
+  const isBeside = (step: -1 | 1): boolean => {
+    let at = column + step;
+    while (!isBlank(sheet, row, at) && !looksNumeric(sheet, row, at)) at += step;
+    return looksNumeric(sheet, row, at);
+  };
+  return isBeside(-1) || isBeside(1);
+}
+
+/** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
+function isNote({ blocks }: AuditContext, one: Said): boolean {
+  const { sheet, row, column, text } = one;
+  const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
+  if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
+  return !isName(blocks, one);
+}
+
+/** Whether allergens are told: in a sentence, as a note, beside a label, or under a heading with something under it. */
+export function saysAllergens(context: AuditContext): boolean {
+  return someText(context, (one) => {
+    if (isOwnIngredient(context, one)) return false;
+    if (isAllergenList(one.text) && isNote(context, one)) return true;
+    if (!ALLERGENS_SAID.test(one.text)) return false;
+    return one.text.replaceAll(HEADING_WORDS, "").length > 1 || isFilled(context.blocks, one);
+  });
+}

@@ -1,0 +1,129 @@
+import { moveFormula } from "../../workbook/moveFormula";
+import type { WorkbookSheet } from "../../workbook/model";
+import { readsOnlyBlanks } from "./readsTheSame";
+import { isNoFood } from "../recipes/isNoFood";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+
+/** Cells in a column or a row. A hundred thousand of them are not held as objects. */
+export interface Line {
+  readonly length: number;
+  readonly placeAt: (at: number) => Place;
+}
+
+/** Cells of one column (or row) of a recipe that were filled with one formula, but for some strangers. */
+export interface FilledLine extends Line {
+  readonly sheet: WorkbookSheet;
+  /** The formula as it reads in the first place, its relative references moved along. */
+  readonly pattern: string;
+  /** Cells that hold a number or another formula. */
+  readonly strangers: readonly Place[];
+}
+
+/** A line counts as filled when so many cells, and this share of them, follow one pattern. */
+const LEAST_CELLS = 3;
+const LEAST_SHARE = 0.66;
+const SAMPLES = 9;
+/** In longer lines it is not looked for numbers beside blanks. */
+const MOST_LOOKED_AT = 300;
+
+/** The pattern at another place of the line. */
+export function patternAt(
+  { placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">,
+  { row, column }: Place,
+): string {
+  const first = placeAt(0);
+  return moveFormula(pattern, row - first.row, column - first.column);
+}
+
+/** A place's formula as it would read in the first place; null where there is none. */
+function atFirst(sheet: WorkbookSheet, { placeAt }: Line, { row, column }: Place): string | null {
+  const first = placeAt(0);
+  const formula = sheet.cellAt(row, column)?.formula;
+  return formula === undefined
+    ? null
+    : moveFormula(formula, first.row - row, first.column - column);
+}
+
+/** The formula that most of a few places along the line share. */
+function commonest(sheet: WorkbookSheet, line: Line): string | null {
+  const counts = new Map<string, number>();
+  const step = Math.max(1, Math.floor(line.length / SAMPLES));
+  for (let at = 0; at < line.length; at += step) {
+    const pattern = atFirst(sheet, line, line.placeAt(at));
+    if (pattern !== null) counts.set(pattern, (counts.get(pattern) ?? 0) + 1);
+  }
+  const [best] = [...counts].sort(([, one], [, other]) => other - one);
+  return best !== undefined && best[1] >= 2 ? best[0] : null;
+}
+
+/** Whether a formula was filled along the line where there is nothing to read, too: a list of many recipes' names. */
+function isFilledAtBlanks(
+  sheet: WorkbookSheet,
+  line: Pick<FilledLine, "length" | "placeAt" | "pattern">,
+  strangers: number,
+): boolean {
+  if (strangers === 0 || line.length > MOST_LOOKED_AT) return false;
+  const places = Array.from({ length: line.length }, (_, at) => line.placeAt(at));
+  const filled = places.filter(
+    (place) =>
+      atFirst(sheet, line, place) === line.pattern &&
+      readsOnlyBlanks(sheet, patternAt(line, place)),
+  );
+  return filled.length >= 2 && filled.length > strangers;
+}
+
+/** The line if most of it follows one formula. */
+export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
+  const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
+  if (pattern === null) return null;
+  const others: Place[] = [];
+  const atBlanks: Place[] = [];
+  let length = line.length;
+  for (let at = 0; at < line.length; at += 1) {
+    const place = line.placeAt(at);
+    if (atFirst(sheet, line, place) === pattern) continue;
+    // Where there is nothing for the formula to read, it is not missed.
+    if (readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place))) {
+      length -= 1;
+      atBlanks.push(place);
+    } else others.push(place);
+    if (others.length > (1 - LEAST_SHARE) * line.length) return null;
+  }
+  if (length < LEAST_CELLS || others.length > (1 - LEAST_SHARE) * length) return null;
+  const odd = isFilledAtBlanks(sheet, { ...line, pattern }, atBlanks.length) ? atBlanks : [];
+  const strangers = [...others, ...odd].filter(({ row, column }) => {
+    const cell = sheet.cellAt(row, column);
+    return typeof cell?.value === "number" || cell?.formula !== undefined;
+  });
+  return { ...line, sheet, pattern, strangers };
+}
+
+/** The lines of a block in which formulas may be filled: columns along the names or recipes, rows of totals. */
+function linesOf({ range, names, recipes, layout, totals }: RecipeBlock): Line[] {
+  // Packaging and labour cost what they cost, by the piece or the hour.
+  const foods = names.filter(({ item, amountAt }) => !isNoFood(item) && amountAt === undefined);
+  const rows = layout === "down" ? foods.map(({ row }) => row) : recipes.map(({ line }) => line);
+  const columns = Array.from({ length: range.right - range.left + 2 }, (_, at) => range.left + at);
+  const down = columns.map((column) => ({
+    length: rows.length,
+    placeAt: (at: number) => ({ row: rows[at] ?? 0, column }),
+  }));
+  const across = (layout === "down" ? totals : []).map((row) => ({
+    length: recipes.length,
+    placeAt: (at: number) => ({ row, column: recipes[at]?.line ?? 0 }),
+  }));
+  return [...down, ...across];
+}
+
+const known = new WeakMap<RecipeBlock, readonly FilledLine[]>();
+
+/** The lines of a recipe block that are filled with a formula; found once for all rules. */
+export function filledLines(block: RecipeBlock): readonly FilledLine[] {
+  const lines =
+    known.get(block) ??
+    linesOf(block)
+      .map((line) => filledLine(block.sheet, line))
+      .filter((line) => line !== null);
+  known.set(block, lines);
+  return lines;
+}

@@ -1,0 +1,107 @@
+import { eachCell } from "../../workbook/eachCell";
+import type { WorkbookSheet } from "../../workbook/model";
+import { referencesOf } from "../../workbook/references";
+import type { AuditContext } from "../context";
+import { filledLine, filledLines, type FilledLine } from "./filledLines";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
+
+/** Cells one below the other that hold numbers or formulas, in every row or in every second one. */
+interface Run {
+  readonly column: number;
+  readonly top: number;
+  bottom: number;
+  /** Rows from one cell to the next: two where a line of words stands between; null of a single cell. */
+  step: 1 | 2 | null;
+  formulas: number;
+}
+
+const LEAST_FORMULAS = 3;
+/** Longer columns are ledgers; what stands in them is looked at where they hold recipes. */
+const LONGEST = 5000;
+const SUMS_UP = /\b(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MIN|MAX|COUNT|MEDIAN)\s*\(/i;
+
+/** The step from a run to the next cell of its column when that goes on with it, else null. */
+function stepTo(run: Run | undefined, row: number): 1 | 2 | null {
+  const step = row - (run?.bottom ?? Number.NEGATIVE_INFINITY);
+  if (step !== 1 && step !== 2) return null;
+  return run?.step === null || run?.step === step ? step : null;
+}
+
+function runsOf(sheet: WorkbookSheet): Run[] {
+  const open = new Map<number, Run>();
+  const runs: Run[] = [];
+  eachCell(sheet, (row, column, cell) => {
+    const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
+    if (!isFormula && typeof cell.value !== "number") return;
+    const before = open.get(column);
+    const step = stepTo(before, row);
+    const run =
+      before !== undefined && step !== null
+        ? before
+        : { column, top: row, bottom: row, step: null, formulas: 0 };
+    if (run === before) run.step = step;
+    run.bottom = row;
+    if (isFormula) run.formulas += 1;
+    if (run === before) return;
+    open.set(column, run);
+    runs.push(run);
+  });
+  return runs.filter(
+    ({ top, bottom, formulas }) => formulas >= LEAST_FORMULAS && bottom - top < LONGEST,
+  );
+}
+
+/** Recipes' own columns are looked at with their ingredients and totals in mind. */
+const touches = ({ column, top, bottom }: Run, { range }: RecipeBlock): boolean =>
+  column >= range.left && column <= range.right + 1 && top <= range.bottom && bottom >= range.top;
+
+/** Whether a row sums up those above it, and so has a formula of its own by right. */
+function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string): boolean {
+  const formula = sheet.cellAt(row, column)?.formula ?? "";
+  if (SUMS_UP.test(formula) && !SUMS_UP.test(pattern)) return true;
+  for (let at = column - 1; at >= Math.max(0, column - 8); at -= 1) {
+    const role = headerRole(textAt(sheet, row, at));
+    if (role === "total") return true;
+  }
+  return false;
+}
+
+/** A running sum: what begins it has nothing before it to read. */
+const readsBefore = (pattern: string, top: number, column: number): boolean =>
+  /#REF!/.test(pattern) ||
+  referencesOf(pattern).some(({ range }) => range.top === top - 1 && range.left === column);
+
+function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): FilledLine | null {
+  const every = step ?? 1;
+  const line = filledLine(sheet, {
+    length: (bottom - top) / every + 1,
+    placeAt: (at) => ({ row: top + at * every, column }),
+  });
+  if (line === null) return null;
+  const strangers = line.strangers.filter(
+    (place) =>
+      !isSummary(sheet, place, line.pattern) &&
+      !(place.row === top && readsBefore(line.pattern, top, column)),
+  );
+  return { ...line, strangers };
+}
+
+const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
+
+/** The columns of a workbook that are filled with one formula: those of its recipes, then all others. */
+export function filledColumns({ workbook, blocks }: AuditContext): readonly FilledLine[] {
+  const before = known.get(blocks);
+  if (before !== undefined) return before;
+  const own = blocks.filter((block) => !isOneRow(block));
+  const others = workbook.sheets.flatMap((sheet) => {
+    const here = own.filter((block) => block.sheet === sheet);
+    return runsOf(sheet)
+      .filter((run) => !here.some((block) => touches(run, block)))
+      .flatMap((run) => lineOf(sheet, run) ?? []);
+  });
+  const found = [...own.flatMap(filledLines), ...others];
+  known.set(blocks, found);
+  return found;
+}

@@ -1,0 +1,106 @@
+import { parseCellName } from "../../workbook/address";
+import type { AuditContext } from "../context";
+import { mixEffect, rounded } from "../effect";
+import { explainResult, SALT_AS_ONE } from "../answers/explainResult";
+import type { Finding } from "../finding";
+import { findingAt } from "../findingAt";
+import { changedMix, gramsIn } from "../mix";
+import { isNear, molesOf } from "../solutions/molesOf";
+import { pureSolute } from "../solutions/pureSolute";
+import { amountOf } from "../recipes/amountOf";
+import { isClassBlock } from "../recipes/classSheet";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf } from "../recipes/saidOf";
+import type { StatedResult } from "../answers/statedResults";
+
+/** The rule to which what is found here belongs. */
+export const PARTICLES = { id: "particles-not-counted", severity: "error" } as const;
+
+const OF_PARTICLES = /particles?|teilchen|ions|ionen|osmol|\bi\s*[·*×x]\s*n\b/i;
+
+function findingOf(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+  place: Place,
+  says: string,
+): Finding[] {
+  const [recipe] = block.recipes;
+  const ions = pureSolute(name.item, block.ownIngredients)?.vantHoff.value ?? 1;
+  if (recipe === undefined) return [];
+  const mix = context.mixOf(block, recipe);
+  const grams = gramsIn(mix, name);
+  return [
+    findingAt(PARTICLES, block.sheet, place, {
+      message: `${name.item} falls into ${ions} particles, but ${says} once.`,
+      effect: mixEffect(changedMix(mix, name, { grams: grams / ions }), mix),
+      fix: `Multiply by the van 't Hoff factor ${ions}.`,
+    }),
+  ];
+}
+
+/** Salts that the sheet itself gives no wrong number of particles, which another rule would tell. */
+const saltsOf = (block: RecipeBlock): readonly RecipeName[] =>
+  block.names.filter((name) => {
+    const ions = pureSolute(name.item, block.ownIngredients)?.vantHoff.value ?? 1;
+    const place = saidOf(block, name, "particles");
+    const given = place === null ? null : block.sheet.cellAt(place.row, place.column)?.value;
+    return ions >= 2 && (place === null || (typeof given === "number" && given > 1));
+  });
+
+/** Moles of particles in which a salt has its formula units. */
+function inMoles(context: AuditContext, block: RecipeBlock): Finding[] {
+  const [recipe] = block.recipes;
+  if (recipe === undefined) return [];
+  return saltsOf(block).flatMap((name) => {
+    const place = saidOf(block, name, "moles");
+    const moles = molesOf(block, name);
+    const solute = pureSolute(name.item, block.ownIngredients);
+    const grams = amountOf(block, recipe, name).grams ?? 0;
+    if (place === null || solute === null || grams <= 0 || !OF_PARTICLES.test(place.label))
+      return [];
+    const says = `"${place.label}" counts each of its ${rounded(moles, 4)} mol`;
+    return isNear(moles, grams / solute.molarMass.value)
+      ? findingOf(context, block, name, place, says)
+      : [];
+  });
+}
+
+/** A result that comes out when every salt is taken for one particle, on a sheet that works with moles. */
+function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
+  const first = context.results.find(
+    (result) =>
+      result.block === block &&
+      (result.role === "depression" || result.role === "freezing point") &&
+      isSaltAsOne(context, result),
+  );
+  const [salt] = saltsOf(block);
+  return first === undefined || salt === undefined
+    ? []
+    : findingOf(context, block, salt, first, `"${first.label}" counts each unit of it`);
+}
+
+function isSaltAsOne(
+  context: AuditContext,
+  { block, recipe, role, value, unit, sheet, row, column }: StatedResult,
+): boolean {
+  if (role !== "depression" && role !== "freezing point") return false;
+  if (sheet.cellAt(row, column)?.formula === undefined) return false; // a typed one differs, whatever the moles say
+  const explained = explainResult(context.mixOf(block, recipe), role, value, unit === "°F");
+  return explained?.mistakes.length === 1 && explained.mistakes[0] === SALT_AS_ONE;
+}
+
+/** Class sheets that have a factor, or moles of particles, and do not use it for one salt. */
+export function unusedFactors(context: AuditContext, told: readonly Finding[]): Finding[] {
+  const isTold = (block: RecipeBlock) =>
+    told.some(
+      ({ sheet, cell }) =>
+        sheet === block.sheet.name &&
+        block.names.some(({ row }) => parseCellName(cell)?.row === row),
+    );
+  return context.blocks.filter(isClassBlock).flatMap((block) => {
+    if (isTold(block)) return [];
+    const found = inMoles(context, block);
+    return found.length > 0 ? found : inResults(context, block);
+  });
+}

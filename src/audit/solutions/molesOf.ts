@@ -1,0 +1,15 @@
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf } from "../recipes/saidOf";
+
+/** Numbers worked out by hand agree to the digits on the sheet. */
+const AGREES = 0.01;
+
+/** Whether two numbers of a class sheet are the same. */
+export const isNear = (one: number, other: number): boolean => Math.abs(one / other - 1) < AGREES;
+
+/** The moles that a class sheet gives for one solute; 0 when it gives none. */
+export function molesOf(block: RecipeBlock, name: RecipeName): number {
+  const place = saidOf(block, name, "moles");
+  const value = place === null ? null : block.sheet.cellAt(place.row, place.column)?.value;
+  return typeof value === "number" ? value : 0;
+}

@@ -1,0 +1,75 @@
+import { componentPer100, compositionGrams, numberFrom } from "../answers/answers";
+import type { AuditContext } from "../context";
+import { gramsIn, type MeantMix } from "../mix";
+import { hasWater, isClassBlock } from "../recipes/classSheet";
+import {
+  amountPlace,
+  type Place,
+  type Recipe,
+  type RecipeBlock,
+  type RecipeName,
+} from "../recipes/recipeBlock";
+
+/** A recipe that is judged as a whole. */
+export interface JudgedRecipe {
+  readonly block: RecipeBlock;
+  readonly recipe: Recipe;
+  readonly mix: MeantMix;
+}
+
+/** Of a ledger the first recipes are judged. */
+const MOST_RECIPES = 200;
+
+const judged = new WeakMap<AuditContext["blocks"], readonly JudgedRecipe[]>();
+
+/** The recipes of a workbook of which nothing is left out, with what they mean. */
+export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
+  const known =
+    judged.get(context.blocks) ??
+    context.blocks.flatMap((block) =>
+      block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
+        // A class's list whose water stands where nobody finds it is not all of a mix.
+        if (isClassBlock(block) && !hasWater(block)) return [];
+        const mix = context.mixOf(block, recipe);
+        return mix.whole && mix.items.length > 1 ? [{ block, recipe, mix }] : [];
+      }),
+    );
+  judged.set(context.blocks, known);
+  return known;
+}
+
+/** g of a substance per 100 g of the water of a mix; 0 when there is none of either. */
+export function per100Water(mix: MeantMix, substance: string): number {
+  const parts = compositionGrams(mix);
+  const [grams = 0, water = 0] = [parts.get(substance), parts.get("water")];
+  return water > 0 ? (100 * grams) / water : 0;
+}
+
+const solubilities = new Map<string, number | null>();
+
+/** g that dissolve in 100 g of water at 20 °C, or null when the catalogue has no figure. */
+export function solubility20(substance: string): number | null {
+  const known = solubilities.get(substance);
+  if (known !== undefined) return known;
+  const value = numberFrom("SOLUTE", substance, "solubility 20");
+  solubilities.set(substance, value);
+  return value;
+}
+
+/** The amount that brings most of a substance into a recipe. */
+export function mainSource({ block, recipe, mix }: JudgedRecipe, substance: string): Place {
+  const brought = (name: RecipeName) => {
+    const item = mix.items[mix.names.indexOf(name)] ?? name.item;
+    return gramsIn(mix, name) * (componentPer100(item, substance, mix.ownIngredients) ?? 0);
+  };
+  const [most] = [...mix.names].sort((one, other) => brought(other) - brought(one));
+  return most === undefined ? { row: recipe.line, column: 0 } : amountPlace(block, recipe, most);
+}
+
+/** The recipe's title in quotation marks, or what stands for one, as a sentence begins with it. */
+export const titleOf = (recipe: Recipe): string =>
+  recipe.title === "" ? "The recipe" : titleWithin(recipe);
+
+/** The same within a sentence. */
+export const titleWithin = ({ title }: Recipe): string =>
+  title === "" ? "the recipe" : `"${title.slice(0, 60)}"`;

@@ -1,0 +1,135 @@
+import { findTarget } from "../../catalogue/findTarget";
+import type { CellRange } from "../../workbook/model";
+import { normalName } from "../../catalogue/normalName";
+import type { Matrix } from "../../foundation/cell";
+import type { AuditContext } from "../context";
+import { mainRecipe } from "../answers/mainRecipe";
+import { looksNumeric, textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+import { columnsOfTargets, saysTarget } from "./saysTarget";
+import type { WantedIce } from "../temperatures/wantedIce";
+
+interface Asked {
+  readonly wanted: WantedIce;
+  /** What RIME.CHECK is asked with: the name, or the workbook's own table of it. */
+  readonly asked: string | Matrix;
+}
+
+/** A serving target that stands beside a recipe. */
+export interface NamedTarget extends Asked {
+  readonly block: RecipeBlock;
+  readonly recipe: Recipe;
+  readonly place: Place;
+  /** As written on the sheet. */
+  readonly name: string;
+}
+
+/** A target by the name in a cell: of the catalogue, as in the pane, else of the workbook's own ones. */
+function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
+  const known = name === "" ? undefined : findTarget(name);
+  if (known !== undefined) return { wanted: known, asked: name };
+  const own = ownTargets.get(normalName(name));
+  return own === undefined ? null : { wanted: own, asked: own.table };
+}
+
+interface Named extends Asked {
+  readonly place: Place;
+  readonly name: string;
+}
+
+/** The target that a cell names, after a colon where there is one: "Meant as: scooped at −13". */
+function namedAt(context: AuditContext, { sheet }: RecipeBlock, place: Place): Named | null {
+  const text = textAt(sheet, place.row, place.column);
+  for (const name of [text, text.slice(text.indexOf(":") + 1).trim()]) {
+    const asked = askedFor(name, context);
+    if (asked !== null) return { place, name, ...asked };
+  }
+  return null;
+}
+
+/** The targets in one column beside recipes in rows: in one that does not say so, most of its words must be targets. */
+function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
+  for (const column of columnsOfTargets(block)) {
+    const told = block.recipes.filter(({ line }) => textAt(block.sheet, line, column) !== "");
+    const targets = told.flatMap((recipe) => {
+      const named = namedAt(context, block, { row: recipe.line, column });
+      return named === null ? [] : [{ block, recipe, ...named }];
+    });
+    const isSaid = headerRole(textAt(block.sheet, block.headerRow ?? -1, column)) === "target";
+    if (isSaid || (targets.length > 0 && targets.length * 2 >= told.length)) return targets;
+  }
+  return [];
+}
+
+/** Whether a column belongs to another list than the block's own, side by side with it. */
+const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], column: number): boolean =>
+  (column < block.range.left || column > block.range.right) &&
+  all.some(
+    ({ sheet, layout, range }) =>
+      sheet === block.sheet &&
+      layout === "down" &&
+      column >= range.left &&
+      column <= range.right &&
+      range.top <= block.range.bottom &&
+      block.range.top <= range.bottom,
+  );
+
+/** How many rows lie between a row and a list: none inside it. */
+const rowsAway = ({ top, bottom }: CellRange, row: number): number =>
+  Math.max(0, top - row, row - bottom);
+
+/** Whether a row stands nearer to another list of the sheet, above or below this one. */
+const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
+  all.some(
+    ({ sheet, range }) =>
+      sheet === block.sheet &&
+      range.left <= block.range.right &&
+      block.range.left <= range.right &&
+      rowsAway(range, row) < rowsAway(block.range, row),
+  );
+
+/** The recipe of which a target is said in a column. */
+function recipeFor(block: RecipeBlock, column: number): Recipe | null {
+  const inColumn = block.layout === "down" && block.recipes.find(({ line }) => line === column);
+  return inColumn || mainRecipe(block);
+}
+
+/** Rows above a list, and below it, in which its target is looked for. */
+const [REACH_UP, REACH_DOWN] = [6, 40];
+
+/** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
+function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
+  const { blocks: all } = context;
+  const { sheet, range } = block;
+  const isNear = (row: number) => row >= range.top - REACH_UP && row <= range.bottom + REACH_DOWN;
+  const rows = [...sheetTexts(sheet).columnsByRow].filter(
+    ([row]) => isNear(row) && !isNearerToOther(block, all, row),
+  );
+  return rows.flatMap(([row, columns]) => {
+    const own = columns.filter((column) => !isOfOther(block, all, column));
+    const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
+    const isLabelled = own.some(isLabel);
+    return own.flatMap((column): NamedTarget[] => {
+      const named = namedAt(context, block, { row, column });
+      const recipe = named && recipeFor(block, column);
+      if (named === null || recipe === null) return [];
+      // In a table of targets the temperature stands beside the name.
+      const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
+      return isMeant && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
+    });
+  });
+}
+
+const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
+
+/** The targets named in a column beside recipes in rows, or near a list. */
+export function namedTargets(context: AuditContext, block: RecipeBlock): readonly NamedTarget[] {
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const beside = block.layout === "across" ? besideRows(context, block) : [];
+  const found = beside.length > 0 ? beside : near(context, block);
+  known.set(block, found);
+  return found;
+}

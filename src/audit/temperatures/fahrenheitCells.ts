@@ -1,0 +1,108 @@
+import { eachCell } from "../../workbook/eachCell";
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import type { Place } from "../recipes/recipeBlock";
+import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
+import { sheetTexts } from "../recipes/sheetTexts";
+import { servedInFahrenheit } from "./servedTemperatures";
+
+/** A cell that gives a temperature in °F. */
+export interface FahrenheitCell extends Place {
+  readonly temperatureF: number;
+  /** False when nothing says so but that no freezer is that warm. */
+  readonly isMarked: boolean;
+}
+
+const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
+const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
+const FREEZER =
+  /\b(freezer|deep freeze|cabinet|vitrine|tiefkühl\w*|gefrierschrank|(gefrier|eis)?truhe|eisvitrine)\b/i;
+/** A fridge is warmer, and so is a cabinet that cools. */
+const COOLER = /fridge|refrigerat|\bchill|\bkühl/i;
+const DURATION = /\b(min|hours?|stunden|h)\b/i;
+
+/** Beyond this a number beside °F is no kitchen's temperature. */
+const HOTTEST_F = 1000;
+/** A freezer said to be warmer than this in °C is one in °F: 0 °F is −17.8 °C. Common practice, no source. */
+const WARMEST_FREEZER_C = -4;
+const WARMEST_FREEZER_F = 20;
+
+function numberAt(sheet: WorkbookSheet, row: number, column: number): number | null {
+  const value = column < 0 ? null : sheet.cellAt(row, column)?.value;
+  return typeof value === "number" && Math.abs(value) <= HOTTEST_F ? value : null;
+}
+
+/** A word like "°F" right of a number is that number's unit, not a heading. */
+const isUnitOfNumber = (sheet: WorkbookSheet, row: number, column: number, text: string): boolean =>
+  /^[^\d]{1,12}$/.test(text) && numberAt(sheet, row, column - 1) !== null;
+
+function fromText(sheet: WorkbookSheet, row: number, column: number): FahrenheitCell | null {
+  const text = textAt(sheet, row, column);
+  const [, digits] = TEMPERATURE_TEXT.exec(text) ?? [];
+  if (digits !== undefined) {
+    const plain = digits.replace(/[−–]/, "-").replace(/\s/g, "").replace(",", ".");
+    return { row, column, temperatureF: Number(plain), isMarked: true };
+  }
+  if (FAHRENHEIT.test(text) && isUnitOfNumber(sheet, row, column, text)) {
+    const temperatureF = numberAt(sheet, row, column - 1) ?? 0;
+    return { row, column: column - 1, temperatureF, isMarked: true };
+  }
+  const isLabel =
+    FREEZER.test(text) && ![FAHRENHEIT, DURATION, COOLER].some((otherwise) => otherwise.test(text));
+  const warm =
+    isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
+  if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)
+    return { row, column: column + 1, temperatureF: warm, isMarked: false };
+  return null;
+}
+
+/** Whether a heading or label over or beside a cell says °F itself. */
+function isSaid(sheet: WorkbookSheet, { row, column }: Place): boolean {
+  const beside = [1, 2, 3]
+    .map((step) => textAt(sheet, row, column - step))
+    .find((text) => text !== "");
+  if (beside !== undefined && FAHRENHEIT.test(beside)) return true;
+  for (let above = row - 1; above >= Math.max(0, row - 200); above -= 1) {
+    const text = textAt(sheet, above, column);
+    if (text !== "" && !TEMPERATURE_TEXT.test(text)) return FAHRENHEIT.test(text);
+  }
+  return false;
+}
+
+interface Scales {
+  readonly celsius: number;
+  readonly fahrenheitHeadings: number;
+  readonly cells: readonly FahrenheitCell[];
+}
+
+function scalesIn(sheet: WorkbookSheet): Scales {
+  let [celsius, fahrenheitHeadings] = [0, 0];
+  const cells: FahrenheitCell[] = [];
+  for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
+    for (const column of columns) {
+      const text = textAt(sheet, row, column);
+      const cell = fromText(sheet, row, column);
+      cells.push(...(cell === null ? servedInFahrenheit(sheet, { row, column }, text) : [cell]));
+      if (cell === null && FAHRENHEIT.test(text)) fahrenheitHeadings += 1;
+      if (CELSIUS.test(text)) celsius += 1;
+    }
+  }
+  eachCell(sheet, (row, column, { value, format }) => {
+    if (format === undefined || typeof value !== "number") return;
+    if (CELSIUS.test(format)) celsius += 1;
+    if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
+  });
+  const known = new Set(cells.map(({ row, column }) => `${row},${column}`));
+  const logged = loggedInFahrenheit(sheet).filter(
+    ({ row, column }) => !known.has(`${row},${column}`),
+  );
+  return { celsius, fahrenheitHeadings, cells: [...cells, ...logged] };
+}
+
+/** The temperatures in °F on a sheet that is otherwise in °C; none where headings tell the two apart. */
+export function fahrenheitCells(sheet: WorkbookSheet): readonly FahrenheitCell[] {
+  const { celsius, fahrenheitHeadings, cells } = scalesIn(sheet);
+  if (celsius === 0 || fahrenheitHeadings > 0) return [];
+  return cells.filter((cell) => !isSaid(sheet, cell));
+}
