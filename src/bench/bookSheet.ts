@@ -36,8 +36,8 @@ function rowsOf(sheet: WorkbookSheet, looks: SheetLooks | undefined): (BookCell 
   eachCell(sheet, (row, column, cell) => {
     const target = rows[row];
     if (target === undefined) return;
-    const content = filled.has(`${row},${column}`) ? { ...cell, value: null } : cell;
-    target[column] = bookCell(content, looks?.lookAt(row, column));
+    const content = bookCell(cell, looks?.lookAt(row, column));
+    target[column] = filled.has(`${row},${column}`) ? { ...content, value: null } : content;
   });
   return rows;
 }

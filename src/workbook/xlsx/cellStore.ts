@@ -10,6 +10,8 @@ export interface StoredFormula {
   readonly spills?: CellRange;
 }
 
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
 const NUMBER = 1;
 const TEXT = 2;
 const TRUTH = 3;
@@ -27,6 +29,23 @@ function grown<T extends Float64Array | Uint32Array | Uint16Array | Uint8Array>(
   );
   larger.set(array);
   return larger;
+}
+
+/** A cell whose formula is the shared one moved here, which is done when asked for: millions may share one. */
+class SharedCell implements WorkbookCell {
+  readonly format?: string;
+  readonly spills?: CellRange;
+
+  constructor(
+    readonly value: WorkbookValue,
+    readonly sharedFormula: string,
+    private readonly down: number,
+    private readonly right: number,
+  ) {}
+
+  get formula(): string {
+    return moveFormula(this.sharedFormula, this.down, this.right);
+  }
 }
 
 /**
@@ -145,26 +164,24 @@ export class CellStore {
     }
   }
 
+  // Assembled without spreading: an audit asks for every cell some thirty times.
   private cell(at: number, row: number): WorkbookCell {
-    const value = this.value(at);
-    const format = this.formats[this.styles[at] ?? 0];
     const stored = this.formulas[this.formulaIndexes[at] ?? 0];
-    if (stored === undefined) return format === undefined ? { value } : { value, format };
-    const { text, masterRow, masterColumn, shared, spills } = stored;
-    const common = {
-      value,
-      ...(format !== undefined && { format }),
-      ...(spills !== undefined && { spills }),
-    };
-    if (!shared) return { ...common, formula: text };
-    const [down, right] = [row - masterRow, (this.columns[at] ?? 0) - masterColumn];
-    return {
-      ...common,
-      sharedFormula: text,
-      // Moved only when asked for: millions of cells may share one formula.
-      get formula() {
-        return moveFormula(text, down, right);
-      },
-    };
+    const value = this.value(at);
+    const cell: Writable<WorkbookCell> =
+      stored?.shared === true
+        ? new SharedCell(
+            value,
+            stored.text,
+            row - stored.masterRow,
+            (this.columns[at] ?? 0) - stored.masterColumn,
+          )
+        : { value };
+    const format = this.formats[this.styles[at] ?? 0];
+    if (format !== undefined) cell.format = format;
+    if (stored === undefined) return cell;
+    if (!stored.shared) cell.formula = stored.text;
+    if (stored.spills !== undefined) cell.spills = stored.spills;
+    return cell;
   }
 }
