@@ -61,9 +61,9 @@ export function alcoholTotals(block: RecipeBlock): Totalled[] {
     });
     return ends.flatMap((place): Totalled[] => {
       const [stored, formula] = [valueAt(place), sheet.cellAt(place.row, place.column)?.formula];
-      const rest = { recipe: null, unit: "g", summands, textSum: 0, otherTotals: [] };
+      const rest = { recipe: null, byFormula: true, unit: "g", summands };
       return typeof stored === "number" && formula !== undefined
-        ? [{ sheet, place, stored, formula, ...rest }]
+        ? [{ sheet, place, stored, formula, ...rest, textSum: 0, otherTotals: [] }]
         : [];
     });
   });

@@ -1,5 +1,9 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { decimalsOf } from "../decimalsOf";
 import { amountText } from "../recipes/amountText";
+import { textAt } from "../recipes/cells";
+import { hasWater } from "../recipes/classSheet";
+import { isOfParticles } from "../recipes/ofParticles";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
 import type { Role } from "../recipes/headerRole";
 import { unitText } from "../recipes/unit";
@@ -18,6 +22,8 @@ export interface Totalled {
   readonly formula: string | undefined;
   /** Null for a column beside the amounts: costs, moles. */
   readonly recipe: Recipe | null;
+  /** Whether its formula alone shows what it should count: a typed total of costs holds more, as rents. */
+  readonly byFormula: boolean;
   readonly unit: string;
   /** Numbers as the sheet's own SUM sees them. */
   readonly summands: readonly Summand[];
@@ -35,7 +41,7 @@ interface Line {
 const placeIn = ({ layout }: RecipeBlock, line: number, across: number): Place =>
   layout === "down" ? { row: across, column: line } : { row: line, column: across };
 
-/** What may be summed up beside the amounts; of moles a total may leave out the water on purpose. */
+/** What may be summed up beside the amounts. */
 const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
   "price",
   "amount",
@@ -43,13 +49,28 @@ const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
   "composition",
 ]);
 
+/** Whether a column beside the amounts may be summed up; of moles a total may leave out the water on purpose. */
+function isSummedUp({ roles, names }: RecipeBlock, column: number): boolean {
+  const role = roles.get(column);
+  const inList = names.filter(({ amountAt }) => amountAt === undefined);
+  return SUMMED_UP.has(role) || (role === "moles" && !hasWater({ names: inList }));
+}
+
+/** Moles of particles have nothing to be added but each other; those of formula units may be multiplied first. */
+function areMolesOfParticles({ sheet, headerRow, roles }: RecipeBlock, column: number): boolean {
+  const isAll = ![...roles.values()].includes("particles");
+  const isSaid = isOfParticles(textAt(sheet, headerRow ?? -1, column));
+  return roles.get(column) === "moles" && (isAll || isSaid);
+}
+
 /** The lines of amounts, and for lists the other columns of numbers. */
-function linesOf({ layout, recipes, repeats = [], range, names, roles }: RecipeBlock): Line[] {
+function linesOf(block: RecipeBlock): Line[] {
+  const { layout, recipes, repeats = [], range, names } = block;
   const amounts = [...recipes, ...repeats].map((recipe) => ({ line: recipe.line, recipe }));
   if (layout === "across") return amounts;
   const taken = new Set([...recipes.map(({ line }) => line), ...names.map(({ column }) => column)]);
   const columns = Array.from({ length: range.right - range.left + 1 }, (_, at) => range.left + at);
-  const others = columns.filter((column) => !taken.has(column) && SUMMED_UP.has(roles.get(column)));
+  const others = columns.filter((column) => !taken.has(column) && isSummedUp(block, column));
   return [...amounts, ...others.map((line) => ({ line, recipe: null }))];
 }
 
@@ -80,6 +101,7 @@ function totalledAt(
     stored: cell.value,
     formula: cell.formula,
     recipe,
+    byFormula: recipe === null && (cell.formula !== undefined || !areMolesOfParticles(block, line)),
     unit: recipe === null ? "" : unitText(recipe.unit),
     summands: values.flatMap(({ place: at, value }) =>
       typeof value === "number" ? [{ place: at, value }] : [],
@@ -116,4 +138,10 @@ export function sinceLastTotal({ summands, otherTotals, place }: Totalled): read
   const previous = otherTotals.filter(({ row }) => row < place.row).map(({ row }) => row);
   const last = Math.max(-1, ...previous);
   return summands.filter(({ place: { row } }) => row > last);
+}
+
+/** Typed totals are rounded: they may differ from the sum by half a percent; moles, in few figures, by more. */
+export function agrees({ stored, formula, recipe }: Totalled, sum: number): boolean {
+  const rounding = recipe === null && formula === undefined ? 0.5 / 10 ** decimalsOf(stored) : 0;
+  return Math.abs(sum - stored) <= Math.max(0.005 * Math.abs(sum), rounding) + 1e-9;
 }

@@ -3,6 +3,7 @@ import type { AuditContext } from "../context";
 import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { isAboutShownRows } from "../formulas/isAboutShownRows";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { isClassBlock } from "../recipes/classSheet";
 import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
@@ -67,6 +68,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
   if (isToldElsewhere(result, stated, ours, explanation)) return null;
   if (isPointInFahrenheit(context, result)) return null;
+  if (isAboutShownRows(context.workbook, sheet, result)) return null;
   if (explanation === null && mayBeOtherData(context, result, stated, ours)) return null;
   const shown = (value: number) => rounded(role === "ice fraction" ? 100 * value : value, 2);
   const unit = OUR_UNIT[role];

@@ -9,14 +9,13 @@ import { isNear, molesOf } from "../solutions/molesOf";
 import { pureSolute } from "../solutions/pureSolute";
 import { amountOf } from "../recipes/amountOf";
 import { isClassBlock } from "../recipes/classSheet";
-import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { isOfParticles } from "../recipes/ofParticles";
+import type { LabelledPlace, Place, Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
 import type { StatedResult } from "../answers/statedResults";
 
 /** The rule to which what is found here belongs. */
 export const PARTICLES = { id: "particles-not-counted", severity: "error" } as const;
-
-const OF_PARTICLES = /particles?|teilchen|ions|ionen|osmol|\bi\s*[·*×x]\s*n\b/i;
 
 function findingOf(
   context: AuditContext,
@@ -53,28 +52,41 @@ function inMoles(context: AuditContext, block: RecipeBlock): Finding[] {
   const [recipe] = block.recipes;
   if (recipe === undefined) return [];
   return saltsOf(block).flatMap((name) => {
-    const place = saidOf(block, name, "moles");
-    const moles = molesOf(block, name);
-    const solute = pureSolute(name.item, block.ownIngredients);
-    const grams = amountOf(block, recipe, name).grams ?? 0;
-    if (place === null || solute === null || grams <= 0 || !OF_PARTICLES.test(place.label))
-      return [];
-    const says = `"${place.label}" counts each of its ${rounded(moles, 4)} mol`;
-    return isNear(moles, grams / solute.molarMass.value)
-      ? findingOf(context, block, name, place, says)
-      : [];
+    const counted = countedTimes(block, recipe, name);
+    if (counted === null || !isNear(counted.times, 1)) return [];
+    const { place } = counted;
+    const says = `"${place.label}" counts each of its ${rounded(molesOf(block, name), 4)} mol`;
+    return findingOf(context, block, name, place, says);
   });
+}
+
+/** How many times a column of moles of particles counts each formula unit of a solute; null without one. */
+function countedTimes(
+  block: RecipeBlock,
+  recipe: Recipe,
+  name: RecipeName,
+): { readonly place: LabelledPlace; readonly times: number } | null {
+  const place = saidOf(block, name, "moles");
+  const molarMass = pureSolute(name.item, block.ownIngredients)?.molarMass.value;
+  const grams = amountOf(block, recipe, name).grams ?? 0;
+  return place === null || molarMass === undefined || grams <= 0 || !isOfParticles(place.label)
+    ? null
+    : { place, times: (molesOf(block, name) * molarMass) / grams };
 }
 
 /** A result that comes out when every salt is taken for one particle, on a sheet that works with moles. */
 function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
+  const [recipe] = block.recipes;
   const first = context.results.find(
     (result) =>
       result.block === block &&
       (result.role === "depression" || result.role === "freezing point") &&
       isSaltAsOne(context, result),
   );
-  const [salt] = saltsOf(block);
+  // One whose particles are counted in their own column does not make the difference.
+  const [salt] = saltsOf(block).filter(
+    (name) => recipe === undefined || countedTimes(block, recipe, name) === null,
+  );
   return first === undefined || salt === undefined
     ? []
     : findingOf(context, block, salt, first, `"${first.label}" counts each unit of it`);

@@ -17,7 +17,7 @@ export const isClassBlock = ({ roles, answers, layout }: RecipeBlock): boolean =
   answers !== undefined || (layout === "down" && isClassSheet(roles));
 
 /** Whether water is among the names of a block. */
-export const hasWater = ({ names }: RecipeBlock): boolean =>
+export const hasWater = ({ names }: Pick<RecipeBlock, "names">): boolean =>
   names.some(({ item }) => IS_WATER.test(item));
 
 /** A column of water beside the solutes: then every row is a solution of its own. */

@@ -66,7 +66,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "molality",
     /molalit|mol ?\/ ?kg|mol ?[·*] ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   ],
-  ["moles", /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bmoles\b/],
+  [
+    "moles",
+    /^(n|mol|mole|moles|stoffmenge)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b/,
+  ],
   [
     "particles",
     /van\W{0,3}t\W{0,3}hoff|^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\b(factor|faktor) i$|\bparticles\b|\bteilchen|^ions?$|^ionen|(number|count) of ions|\bions (per|in|from)\b|zahl (der )?(ionen|teilchen)|dissociation (factor|number)|dissoziationsfaktor/,

@@ -1,4 +1,5 @@
 import { textAt } from "./cells";
+import { isOfParticles } from "./ofParticles";
 import type { Role } from "./headerRole";
 import type { LabelledPlace, RecipeBlock, RecipeName } from "./recipeBlock";
 
@@ -7,8 +8,11 @@ export function saidOf(block: RecipeBlock, name: RecipeName, role: Role): Labell
   const own = name.details?.get(role);
   if (own !== undefined) return own;
   const { layout, roles, sheet, headerRow } = block;
-  const column = [...roles].find(([, one]) => one === role)?.[0];
+  const columns = [...roles].flatMap(([column, one]) => (one === role ? [column] : []));
+  const labelOf = (column: number) => textAt(sheet, headerRow ?? -1, column);
+  // Beside the moles of formula units those of particles are what the sheet goes on with.
+  const column = columns.find((one) => isOfParticles(labelOf(one))) ?? columns[0];
   return layout !== "down" || column === undefined
     ? null
-    : { row: name.row, column, label: textAt(sheet, headerRow ?? -1, column) };
+    : { row: name.row, column, label: labelOf(column) };
 }

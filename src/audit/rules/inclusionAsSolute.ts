@@ -28,7 +28,9 @@ function countedAt(
     const place = saidOf(block, name, role);
     const value =
       place === null ? null : (block.sheet.cellAt(place.row, place.column)?.value ?? null);
-    if (place === null || value === null) continue;
+    if (place === null || (value === null && role !== "moles")) continue;
+    // Left out of the moles it is not counted, whatever molar mass stands beside.
+    if (value === null) return null;
     if (typeof value === "number" && value > 0) return { place, role, number: value };
     if (
       value === true ||

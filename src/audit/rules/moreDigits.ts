@@ -1,6 +1,7 @@
 import { cellName } from "../../workbook/address";
 import type { WorkbookCell } from "../../workbook/model";
 import { numberEdit } from "../cellEdit";
+import { decimalsOf } from "../decimalsOf";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
@@ -29,11 +30,6 @@ const AMOUNT_DECIMALS: Readonly<Record<string, number>> = {
 const RESULT_DECIMALS: Readonly<Record<StatedResult["unit"], number>> = {
   ...{ "°C": 3, "°F": 3, K: 3, "mol/kg": 4, fraction: 4, "%": 2 },
 };
-
-function decimalsOf(value: number): number {
-  const [, decimals = "", exponent = "0"] = /\.(\d+)(?:e([-+]\d+))?$/.exec(String(value)) ?? [];
-  return Math.max(0, decimals.length - Number(exponent));
-}
 
 /** The decimals a cell claims: those of its format, else those typed; a formula without a format claims none. */
 function claimed({ value, format, formula }: WorkbookCell): number | null {

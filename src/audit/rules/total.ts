@@ -19,6 +19,7 @@ import {
   wholeSum,
 } from "../formulas/sumFormulas";
 import {
+  agrees,
   sinceLastTotal,
   sumOf,
   totalledLines,
@@ -28,8 +29,6 @@ import {
 
 const identity = { id: "total-incomplete", severity: "error" } as const;
 
-/** Typed totals are rounded: they may differ from the sum by half a percent. */
-const TOLERANCE = 0.005;
 /** These leave out what a filter hides, which is what they are for. */
 const COUNTS_SHOWN = /\b(SUBTOTAL|AGGREGATE)\s*\(/i;
 
@@ -53,8 +52,8 @@ function isMeant(total: Totalled, holds: (some: readonly Summand[]) => boolean):
 }
 
 function isRight(total: Totalled): boolean {
-  const { stored, formula, textSum, summands } = total;
-  const fits = (sum: number) => Math.abs(sum - stored) <= TOLERANCE * Math.abs(sum) + 1e-9;
+  const { formula, textSum, summands } = total;
+  const fits = (sum: number) => agrees(total, sum);
   // Who adds up by hand counts the amounts typed as text, too.
   if (formula === undefined && fits(sumOf(summands) + textSum)) return true;
   return isMeant(total, (some) => fits(sumOf(some)));
@@ -65,12 +64,11 @@ const leavesOut = (total: Totalled): boolean =>
   !isMeant(total, (some) => some.length === 0 || leftOut(total.formula, some).length === 0);
 
 function totalFinding(total: Totalled): Finding | null {
-  const { sheet, place, stored, formula, recipe, unit, summands } = total;
+  const { sheet, place, stored, formula, recipe, byFormula, unit, summands } = total;
   if (summands.length < 2 || addsAllTotals(total) || (isRight(total) && !leavesOut(total)))
     return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
-  // Beside the amounts only the formula tells: what a typed total of costs holds, rents say.
-  if (recipe === null && twice.length === 0 && !leavesOut(total)) return null;
+  if (byFormula && twice.length === 0 && !leavesOut(total)) return null;
   const [right, range] = [sumOf(summands), rangeName(rangeOfAll(summands.map((one) => one.place)))];
   const why =
     twice.length > 0
