@@ -37,6 +37,11 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, [rule]])),
 };
 
+/** A typed number among formulas that has another number's meaning: that is told, and the formula once it is mended. */
+const SAID_BY: Readonly<Record<string, readonly string[]>> = {
+  "formula-overwritten": ["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix"],
+};
+
 const overlaps = (a: CellRange, b: CellRange): boolean =>
   a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
@@ -47,7 +52,7 @@ interface Cause {
 }
 
 function causesAmong(findings: readonly Finding[]): readonly Cause[] {
-  const ids = new Set(Object.values(FOLLOWS_FROM).flat());
+  const ids = new Set([FOLLOWS_FROM, SAID_BY].flatMap((each) => Object.values(each).flat()));
   return findings.flatMap(({ rule, sheet, cell }) => {
     const range = ids.has(rule) ? parseRangeName(cell) : null;
     return range === null ? [] : [{ rule, sheet, range }];
@@ -56,6 +61,16 @@ function causesAmong(findings: readonly Finding[]): readonly Cause[] {
 
 /** A formula that lost what it read has a mistake of its own. */
 const BROKEN = /#REF!/;
+
+/** Whether another finding says of the same cell what its number is. */
+function isSaid({ rule, sheet, cell }: Finding, causes: readonly Cause[]): boolean {
+  const by = SAID_BY[rule] ?? [];
+  const place = by.length === 0 ? null : parseRangeName(cell);
+  return (
+    place !== null &&
+    causes.some((one) => by.includes(one.rule) && one.sheet === sheet && overlaps(one.range, place))
+  );
+}
 
 function follows(workbook: Workbook, finding: Finding, causes: readonly Cause[]): boolean {
   const from = FOLLOWS_FROM[finding.rule] ?? [];
@@ -79,5 +94,5 @@ export function withoutConsequences(
   const causes = causesAmong(findings);
   return causes.length === 0
     ? findings
-    : findings.filter((finding) => !follows(workbook, finding, causes));
+    : findings.filter((finding) => !isSaid(finding, causes) && !follows(workbook, finding, causes));
 }

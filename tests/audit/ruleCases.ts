@@ -15,6 +15,7 @@ import { longListCases } from "./longListCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { servedCases } from "./servedCases";
+import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
@@ -87,6 +88,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,
+  ...shareCases,
   ...textNumberCases,
   // stale-value
   {

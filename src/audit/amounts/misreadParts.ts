@@ -71,6 +71,9 @@ export const ethanolByVolume = ({ items, grams, ownIngredients }: MeantMix): num
     return isDrink ? sum + ((grams[at] ?? 0) * strengthOf(item)) / 100 : sum;
   }, 0);
 
+/** What is given to 100 g of water as well as in 100 g of the mix. */
+const TO_WATER = new Set<StatedPart["part"]>(["sugars", "sucrose", "dissolved solids"]);
+
 export type Misreading = "plain water" | "inclusions" | "by volume" | "other basis";
 
 /** The mistake that gives a stated part its number, each with a rule of its own; null when none does. */
@@ -83,6 +86,6 @@ export function misreadingOf(stated: StatedPart): Misreading | null {
   if (countedPiecesGrams(stated) !== null) return "inclusions";
   if (part === "ethanol" && near(value, inBasis(ethanolByVolume(mix)))) return "by volume";
   const other = basis === "% of the mix" ? "g per 100 g of water" : "% of the mix";
-  const otherwise = basis === "g" || part !== "sugars" ? null : partIn(mix, part, other);
+  const otherwise = basis === "g" || !TO_WATER.has(part) ? null : partIn(mix, part, other);
   return otherwise !== null && near(value, otherwise) ? "other basis" : null;
 }

@@ -1,12 +1,12 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { textAt } from "../recipes/cells";
 import {
   amountPlace,
   type Recipe,
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { isShare, unitFromFormat, unitFromHeader, type AmountUnit } from "../recipes/unit";
+import { isShare, type AmountUnit } from "../recipes/unit";
+import { recipeInColumn } from "../recipes/recipeInColumn";
 import type { Summand } from "./totalledLines";
 
 /** What one ingredient is of the mix, as it stands in its cell. */
@@ -28,11 +28,11 @@ export interface ShareLine {
 /** A ledger of thousands of recipes is looked at by its first ones. */
 const MOST_RECIPES = 1000;
 
-function unitOf({ sheet, headerRow, names }: RecipeBlock, column: number): AmountUnit | null {
-  const [first] = names;
-  const format = unitFromFormat(sheet.cellAt(first?.row ?? 0, column)?.format);
-  return format ?? (headerRow === null ? null : unitFromHeader(textAt(sheet, headerRow, column)));
-}
+const unitOf = ({ sheet, headerRow, names }: RecipeBlock, column: number): AmountUnit | null => {
+  const rows = names.map(({ row }) => row);
+  const { unit, unitAssumed } = recipeInColumn(sheet, headerRow, column, rows);
+  return unitAssumed ? null : unit;
+};
 
 /** Columns of shares beside amounts in grams; they are typed, for a formula's mistake is told as such. */
 function besideAmounts(block: RecipeBlock): { column: number; unit: AmountUnit }[] {

@@ -6,6 +6,7 @@ const MOST_RECIPES = 200;
 
 const isWithin = (one: number, other: number, times: number) =>
   one <= other * times && one * times >= other;
+const isOfUnits = (factor: number): boolean => ![0.01, 0.1, 10, 100].includes(factor);
 const medianOf = (sizes: readonly number[]): number =>
   [...sizes].sort((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
 
@@ -38,7 +39,9 @@ export function versionOutliers(
   const main = versions[medians.indexOf(Math.max(...medians))] ?? [];
   const isAgreed = [sizes, main].every((some) => Math.max(...some) <= 2 * Math.min(...some));
   if (line === undefined || more.length > 0 || !isAgreed) return [];
-  const factor = FACTORS_OF_UNITS.find((one) => isWithin(line.grams * one, median, 1.6));
+  // Solutions of one substance are made up in strengths that are ten times apart on purpose.
+  const factors = lines.length > 2 ? FACTORS_OF_UNITS : FACTORS_OF_UNITS.filter(isOfUnits);
+  const factor = factors.find((one) => isWithin(line.grams * one, median, 1.6));
   return factor === undefined
     ? []
     : [{ name: line.name, factor, why: "as in the recipes beside it" }];

@@ -6,11 +6,12 @@ import { columnsOfList, rolesBeside } from "./listColumns";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { isOfRemarks, isSaidOf } from "./remarks";
+import { itemsAndTotals } from "./itemsAndTotals";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
-import { isParted, guessedHeader, itemsAndTotals, segmentsOf, type Segment } from "./segments";
+import { isParted, guessedHeader, segmentsOf, type Segment } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare } from "./unit";
@@ -82,6 +83,10 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const least = isClass ? 1 : 2;
   if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))
     return null;
+  // The same recipe as shares left of the names belongs to the list, too.
+  const left = [...roles].flatMap(([each, role]) =>
+    role === "amount" && each < column && !isParted(sheet, segment, items, each) ? each : [],
+  );
   const rows = names.map(({ row }) => row);
   const unit = unitOfList(sheet, segment, names, totals);
   const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
@@ -91,7 +96,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     layout: "down",
     range: {
       top: headerRow ?? names[0]?.row ?? 0,
-      left: Math.min(column, ...columns),
+      left: Math.min(column, ...columns, ...left),
       bottom: Math.max(...names.map(({ row }) => row), ...totals),
       right: Math.max(column, ...columns, ...roles.keys()),
     },

@@ -1,4 +1,5 @@
 import { plainWords } from "./plainWords";
+import { PER_WATER } from "./perWater";
 import { unitFromHeader } from "./unit";
 
 /** What a column (or a row's label) is about. */
@@ -83,7 +84,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "ethanol",
     /\b(ethanol|pure alcohol|alcohol|alkohol|reiner alkohol)\b.*(\bg\b|grams?|gramm|mass)/,
   ],
-  ["counts as solute", /(counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich/],
+  [
+    "counts as solute",
+    /^(?!.*100 ?g\b).*((counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich)/,
+  ],
   [
     "depression",
     /depression|erniedrigung|absenkung|(freez|gefrier).*(lowering|lowered by|drop|decrease|senkung)|(lowering|drop|decrease)\b.*freez|lowers the freezing|^(δ|∆|delta|d) ?_?t_?f?\b/,
@@ -114,6 +118,12 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     /^((the )?(whole|entire) (batch|mix|recipe)|(ansatz|charge|menge|masse|mischung|rezept|mix|batch|recipe),? (gesamt|insgesamt|in total|all told))[ ,]*[([]?(g|kg)?[)\]]?$/,
   ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
+  ["composition", PER_WATER],
+  // Nothing but the unit of a share, and of what.
+  [
+    "amount",
+    /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
+  ],
   [
     "composition",
     /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
@@ -133,6 +143,9 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 
+/** The factor is a small i; the capital numbers trials. */
+const isNumeral = (text: string): boolean => text.trim() === "I";
+
 const answers = new Map<string, Role | null>();
 const ANSWERS_KEPT = 500_000;
 
@@ -148,7 +161,7 @@ export function headerRole(text: string): Role | null {
 
 function roleOf(text: string): Role | null {
   const plain = plainWords(text);
-  if (plain === "" || plain.length > 80) return null;
+  if (plain === "" || plain.length > 80 || isNumeral(text)) return null;
   const role = ROLES.find(([, pattern]) => pattern.test(plain));
   if (role !== undefined) return role[0];
   return unitFromHeader(plain) === null ? null : "amount";

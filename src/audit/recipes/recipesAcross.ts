@@ -2,7 +2,7 @@ import { isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headerRole";
 import type { Recipe, RecipeName } from "./recipeBlock";
-import { isSummaryTitle } from "./summaryRow";
+import { isSummaryRow, isSummaryTitle } from "./summaryRow";
 import { titleOfRow } from "./titleOfRow";
 import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
 
@@ -93,7 +93,7 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
       break;
     }
     const said = titleOfRow(sheet, row, left, firstColumn);
-    if (isSummaryTitle(said)) continue;
+    if (isSummaryTitle(said) || isSummaryRow(sheet, row, names)) continue;
     if (!names.some(({ column }) => looksNumeric(sheet, row, column))) break;
     title = title !== "" && unitFromWord(said) !== null ? title : said;
     const unit = unitOfRow(context, row, table) ?? table.unit;

@@ -1,32 +1,12 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "./cells";
-import type { FinderContext } from "./finderContext";
-import { headerRole, type Role } from "./headerRole";
-import { isTotalRow } from "./isTotalRow";
-import { nameInList } from "./nameInList";
+import { headerRole } from "./headerRole";
 
 /** Amounts stand at most this far beside the names. */
 const REACH_LEFT = 4;
 /** Farther left than this only where no column between is empty. */
 export const NEAR_LEFT = 2;
 const REACH_RIGHT = 12;
-
-/** Labels among ingredients that say something of one: no ingredients themselves. */
-const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles", "abv", "ethanol"]);
-
-/** Labels that end a list of ingredients, since what follows are answers. */
-const ANSWER_ROLES = new Set<Role>([
-  "freezing point",
-  "depression",
-  "ice fraction",
-  "molality",
-  "temperature",
-  "cryoscopic constant",
-  "measured",
-  "target",
-  "price",
-  "composition",
-]);
 
 export interface Segment {
   readonly column: number;
@@ -41,9 +21,15 @@ function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonl
   return end < 0 ? beside : beside.slice(0, end);
 }
 
+/** Whether a row after an empty one has words only, and a number below each but the first: titles of recipes. */
+const isOfTitles = (sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean =>
+  cells.length > 2 &&
+  cells.every((at) => isBlank(sheet, row - 1, at)) &&
+  cells.slice(1).every((at) => looksNumeric(sheet, row + 1, at));
+
 /**
- * Whether a row heads a table: two columns and more beside its first word say what they are about, or one says
- * amounts and has a number below.
+ * Whether a row heads a table: two columns and more beside its first word say what they are about, one says
+ * amounts and has a number below, or all are titles.
  */
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = cellsBeside(sheet, row, column);
@@ -51,7 +37,8 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   const isOfAmounts = (at: number) =>
     headerRole(textAt(sheet, row, at)) === "amount" && looksNumeric(sheet, row + 1, at);
   const heads = roles.filter((role) => role !== null).length;
-  const isHeading = heads >= 2 || beside.some(isOfAmounts);
+  const isHeading =
+    heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
   return isHeading && beside.every((at) => !looksNumeric(sheet, row, at));
 }
 
@@ -114,58 +101,4 @@ export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
   const above = firstRow - 1;
   const hasWords = beside.some((column) => textAt(sheet, above, column) !== "");
   return { ...segment, headerRow: hasWords ? above : null, rows: segment.rows.slice(first) };
-}
-
-interface Items {
-  readonly items: readonly number[];
-  readonly totals: readonly number[];
-}
-
-const isKnownName = ({ check }: FinderContext, text: string): boolean =>
-  check(nameInList(text, check).item).kind !== "unknown";
-
-/** Cuts a list at its totals and blank rows, and ends it where answers begin. */
-function groupsOf(context: FinderContext, segment: Segment): Items[] {
-  const { sheet } = context;
-  const { rows, column } = segment;
-  const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
-  let previous: number | null = null;
-  for (const row of rows) {
-    const text = textAt(sheet, row, column);
-    const isKnown = isKnownName(context, text);
-    const role = isKnown ? null : headerRole(text);
-    if (role !== null && ANSWER_ROLES.has(role)) break;
-    if (role !== null && SAID_OF_ONE.has(role)) {
-      previous = row;
-      continue;
-    }
-    const last = groups.at(-1);
-    const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
-    previous = row;
-    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row))) last?.totals.push(row);
-    else if (isCut) groups.push({ items: [row], totals: [] });
-    else last?.items.push(row);
-  }
-  return groups;
-}
-
-/**
- * The ingredients and totals of a list. What follows a blank row or a total belongs to it only while most of
- * its names are known: yields, rents and notes stand there too.
- */
-export function itemsAndTotals(context: FinderContext, segment: Segment): Items {
-  const { sheet } = context;
-  const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
-  const items = [...first.items];
-  const totals = [...first.totals];
-  for (const group of more) {
-    const known = group.items.filter((row) =>
-      isKnownName(context, textAt(sheet, row, segment.column)),
-    );
-    if (known.length * 2 < group.items.length || (known.length === 0 && group.totals.length === 0))
-      break;
-    items.push(...group.items);
-    totals.push(...group.totals);
-  }
-  return { items, totals };
 }

@@ -3,10 +3,12 @@ import { iceFraction } from "../answers/answers";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
+import { askedInFahrenheit } from "../temperatures/askedInFahrenheit";
 import { fahrenheitCells, type FahrenheitCell } from "../temperatures/fahrenheitCells";
 import type { CellEdit, Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
 import { fahrenheitToC } from "../answers/resultLabel";
 import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
 import type { StatedResult } from "../answers/statedResults";
@@ -94,13 +96,22 @@ function pointFinding({ sheet, row, column, value }: StatedResult): Finding {
   );
 }
 
+const isSame = (one: Place, other: Place): boolean =>
+  one.row === other.row && one.column === other.column;
+
 export const temperatureUnit: Rule = {
   ...identity,
   title: "One temperature is in °F on a sheet in °C",
-  find: (context) => [
-    ...context.workbook.sheets.flatMap((sheet) =>
-      fahrenheitCells(sheet).map((found) => finding(context, sheet, found)),
-    ),
-    ...context.results.filter((result) => isPointInFahrenheit(context, result)).map(pointFinding),
-  ],
+  find: (context) => {
+    const onSheets = context.workbook.sheets.flatMap((sheet) =>
+      fahrenheitCells(sheet).map((cell) => ({ sheet, cell })),
+    );
+    const asked = askedInFahrenheit(context).filter(
+      (one) => !onSheets.some(({ sheet, cell }) => sheet === one.sheet && isSame(cell, one.cell)),
+    );
+    return [
+      ...[...onSheets, ...asked].map(({ sheet, cell }) => finding(context, sheet, cell)),
+      ...context.results.filter((result) => isPointInFahrenheit(context, result)).map(pointFinding),
+    ];
+  },
 };

@@ -9,8 +9,8 @@ import { fahrenheitToC } from "../answers/resultLabel";
 /** What is eaten frozen is served below 0 °C. */
 export const SERVED =
   /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*|ausgabe\w*|ausgegeben)\b/i;
-const WARMEST_SERVED_C = -0.5;
-const WARMEST_SERVED_F = 25;
+export const WARMEST_SERVED_C = -0.5;
+export const WARMEST_SERVED_F = 25;
 /** Among other servings one in °F would be at home in °C, within so much. */
 const ABOUT_K = 4;
 const MOST_SERVINGS = 50;

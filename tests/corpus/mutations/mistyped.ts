@@ -54,8 +54,9 @@ export const insteadOf =
   ({ recipe, result }: Pair, right: number): number | null => {
     const value = trueValue(recipe.made, other, result.temperatureC);
     if (value === null) return null;
+    // Grams to a hundred of water are typed where a per cent stands; in a cell with a % format as a fraction.
     const scale = /per 100 g/.test(other)
-      ? 1
+      ? result.scale / 100
       : result.scale === 1 && /per 100 g/.test(result.states)
         ? 100
         : result.scale;
