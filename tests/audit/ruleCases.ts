@@ -14,12 +14,14 @@ import { mixtureCases } from "./mixtureCases";
 import { longListCases } from "./longListCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
+import { pastedCases } from "./pastedCases";
 import { servedCases } from "./servedCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
+import { totalPlaceCases } from "./totalPlaceCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
 import { workedExampleCases } from "./workedExampleCases";
@@ -83,6 +85,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...mixtureCases,
   ...ownTargetCases,
   ...totalCases,
+  ...totalPlaceCases,
+  ...pastedCases,
   ...unitCases,
   ...classCases,
   ...workedExampleCases,

@@ -13,25 +13,37 @@ interface Line {
   readonly parts: readonly Place[];
   /** Where its total may be. */
   readonly ends: readonly Place[];
+  /** The totals of other groups. */
+  readonly others?: readonly Place[];
 }
 
 const isEthanol = (label: string): boolean => headerRole(label) === "ethanol";
 
 const behind = (last: number): number[] => Array.from({ length: REACH }, (_, at) => last + 1 + at);
 
-/** Columns of alcohol beside the drinks, with the labelled rows below them. */
-function linesBelow({ sheet, names, roles, range }: RecipeBlock): Line[] {
+/** Columns of alcohol beside the drinks, with the labelled rows below them or below each group of them. */
+function linesBelow({ sheet, names, roles, range, totals }: RecipeBlock): Line[] {
   const rows = names.map(({ row }) => row);
   const isTotal = (row: number) =>
     Array.from({ length: range.right + 1 }, (_, column) => textAt(sheet, row, column)).some(
       (text) => SAYS_TOTAL.test(text),
     );
-  const totals = behind(Math.max(...rows)).filter(isTotal);
+  const last = Math.max(...rows);
+  const among = totals.filter((row) => row < last);
+  const ends = [...among, ...behind(last).filter(isTotal)];
   const columns = [...roles].filter(([, role]) => role === "ethanol").map(([column]) => column);
-  return columns.map((column) => ({
-    parts: rows.map((row) => ({ row, column })),
-    ends: totals.map((row) => ({ row, column })),
-  }));
+  return columns.flatMap((column) => {
+    const at = (row: number): Place => ({ row, column });
+    return ends.map((end, group) => {
+      const own = rows.filter((row) => row < end && row > (ends[group - 1] ?? -1));
+      const parts = among.length > 0 && own.length > 0 ? own : rows.filter((row) => row < end);
+      return {
+        parts: parts.map(at),
+        ends: [at(end)],
+        others: ends.filter((row) => row !== end).map(at),
+      };
+    });
+  });
 }
 
 /** Rows of alcohol below drinks that stand across, with the headed columns right of them. */
@@ -54,16 +66,16 @@ export function alcoholTotals(block: RecipeBlock): Totalled[] {
   const { sheet } = block;
   const valueAt = ({ row, column }: Place) => sheet.cellAt(row, column)?.value;
   const lines = block.layout === "down" ? linesBelow(block) : linesRight(block);
-  return lines.flatMap(({ parts, ends }) => {
+  return lines.flatMap(({ parts, ends, others = [] }) => {
     const summands = parts.flatMap((place) => {
       const value = valueAt(place);
-      return typeof value === "number" ? [{ place, value }] : [];
+      return typeof value === "number" ? [{ place, value, counts: value !== 0 }] : [];
     });
     return ends.flatMap((place): Totalled[] => {
       const [stored, formula] = [valueAt(place), sheet.cellAt(place.row, place.column)?.formula];
-      const rest = { recipe: null, byFormula: true, unit: "g", summands };
-      return typeof stored === "number" && formula !== undefined
-        ? [{ sheet, place, stored, formula, ...rest, textSum: 0, otherTotals: [] }]
+      const rest = { recipe: null, byFormula: true, mayHoldMore: false, unit: "g", summands };
+      return typeof stored === "number"
+        ? [{ sheet, place, stored, formula, ...rest, textSum: 0, otherTotals: others }]
         : [];
     });
   });

@@ -1,5 +1,6 @@
 import { findItem } from "../../catalogue/findItem";
 import { catalogueName } from "../catalogueName";
+import { decimalsOf } from "../decimalsOf";
 import { FACTORS_OF_UNITS, type Line, type MassOutlier } from "./massOutlier";
 import { amountOf } from "../recipes/amountOf";
 import {
@@ -63,6 +64,9 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
   });
 }
 
+/** Calculated amounts have no more decimals than matter. */
+const decimalsIn = (amount: number): number => decimalsOf(Number(amount.toFixed(6)));
+
 const isNear = (one: number, other: number, within: number) => Math.abs(one / other - 1) <= within;
 
 /** The one amount by which a typed total misses the sum. */
@@ -80,12 +84,16 @@ function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]
   const { row, column } = amountPlace(block, recipe, first.name);
   const typed = sheet.cellAt(row, column)?.value;
   const total = typeof typed === "number" ? (cell.value * first.grams) / typed : cell.value;
+  const perGram = typeof typed === "number" ? typed / first.grams : 1;
+  const most = Math.max(...lines.map(({ grams }) => decimalsIn(grams * perGram)));
   const sum = sumOf(lines);
   if (isNear(sum, total, 0.02)) return [];
   const fitting = lines.flatMap(({ name, grams }) =>
     FACTORS_OF_UNITS.filter(
       (factor) =>
         isNear(sum + (factor - 1) * grams, total, 0.002) &&
+        // An amount is meant as exactly as the others are weighed.
+        (factor > 1 || decimalsIn(factor * grams * perGram) <= most) &&
         // Nearly nothing would do as well: then the line may be one too many.
         (factor > 1 || factor * grams > 0.01 * total),
     ).map((factor) => ({

@@ -10,7 +10,7 @@ import { recipeInColumn } from "../recipes/recipeInColumn";
 import type { Summand } from "./totalledLines";
 
 /** What one ingredient is of the mix, as it stands in its cell. */
-export interface Share extends Summand {
+export interface Share extends Omit<Summand, "counts"> {
   readonly name: RecipeName;
 }
 

@@ -1,17 +1,16 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { decimalsOf } from "../decimalsOf";
 import { amountText } from "../recipes/amountText";
-import { textAt } from "../recipes/cells";
-import { hasWater } from "../recipes/classSheet";
-import { isOfParticles } from "../recipes/ofParticles";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
-import type { Role } from "../recipes/headerRole";
 import { unitText } from "../recipes/unit";
+import { areMolesOfParticles, summedLines, type SummedLine } from "./summedLines";
 
 /** A number that belongs into a total. */
 export interface Summand {
   readonly place: Place;
   readonly value: number;
+  /** False for a 0 that was typed, which no total misses. */
+  readonly counts: boolean;
 }
 
 /** A total with the numbers it should count. */
@@ -22,8 +21,10 @@ export interface Totalled {
   readonly formula: string | undefined;
   /** Null for a column beside the amounts: costs, moles. */
   readonly recipe: Recipe | null;
-  /** Whether its formula alone shows what it should count: a typed total of costs holds more, as rents. */
+  /** Whether its formula shows what it should count, and a typed one only where it stands among sums. */
   readonly byFormula: boolean;
+  /** Whether what is typed as the total can be more than the sum: costs may hold a rent, moles be multiplied. */
+  readonly mayHoldMore: boolean;
   readonly unit: string;
   /** Numbers as the sheet's own SUM sees them. */
   readonly summands: readonly Summand[];
@@ -33,50 +34,12 @@ export interface Totalled {
   readonly otherTotals: readonly Place[];
 }
 
-interface Line {
-  readonly line: number;
-  readonly recipe: Recipe | null;
-}
-
 const placeIn = ({ layout }: RecipeBlock, line: number, across: number): Place =>
   layout === "down" ? { row: across, column: line } : { row: line, column: across };
 
-/** What may be summed up beside the amounts. */
-const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
-  "price",
-  "amount",
-  "other",
-  "composition",
-]);
-
-/** Whether a column beside the amounts may be summed up; of moles a total may leave out the water on purpose. */
-function isSummedUp({ roles, names }: RecipeBlock, column: number): boolean {
-  const role = roles.get(column);
-  const inList = names.filter(({ amountAt }) => amountAt === undefined);
-  return SUMMED_UP.has(role) || (role === "moles" && !hasWater({ names: inList }));
-}
-
-/** Moles of particles have nothing to be added but each other; those of formula units may be multiplied first. */
-function areMolesOfParticles({ sheet, headerRow, roles }: RecipeBlock, column: number): boolean {
-  const isAll = ![...roles.values()].includes("particles");
-  const isSaid = isOfParticles(textAt(sheet, headerRow ?? -1, column));
-  return roles.get(column) === "moles" && (isAll || isSaid);
-}
-
-/** The lines of amounts, and for lists the other columns of numbers. */
-function linesOf(block: RecipeBlock): Line[] {
-  const { layout, recipes, repeats = [], range, names } = block;
-  const amounts = [...recipes, ...repeats].map((recipe) => ({ line: recipe.line, recipe }));
-  if (layout === "across") return amounts;
-  const taken = new Set([...recipes.map(({ line }) => line), ...names.map(({ column }) => column)]);
-  const columns = Array.from({ length: range.right - range.left + 1 }, (_, at) => range.left + at);
-  const others = columns.filter((column) => !taken.has(column) && isSummedUp(block, column));
-  return [...amounts, ...others.map((line) => ({ line, recipe: null }))];
-}
-
 function totalledAt(
   block: RecipeBlock,
-  { line, recipe }: Line,
+  { line, recipe, role }: SummedLine,
   total: number,
   place: Place = placeIn(block, line, total),
 ): Totalled | null {
@@ -91,7 +54,11 @@ function totalledAt(
       recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name),
     )
     .filter(({ row }) => layout === "across" || isOnTop || row < total);
-  const values = before.map((at) => ({ place: at, value: sheet.cellAt(at.row, at.column)?.value }));
+  const values = before.map((at) => {
+    const part = sheet.cellAt(at.row, at.column);
+    const counts = part?.value !== 0 || part.formula !== undefined;
+    return { place: at, value: part?.value, counts };
+  });
   const texts = values.map(({ value }) =>
     typeof value === "string" ? (amountText(value)?.number ?? 0) : 0,
   );
@@ -103,8 +70,9 @@ function totalledAt(
     recipe,
     byFormula: recipe === null && (cell.formula !== undefined || !areMolesOfParticles(block, line)),
     unit: recipe === null ? "" : unitText(recipe.unit),
-    summands: values.flatMap(({ place: at, value }) =>
-      typeof value === "number" ? [{ place: at, value }] : [],
+    mayHoldMore: role !== undefined && role !== "amount" && role !== "composition",
+    summands: values.flatMap(({ place: at, value, counts }) =>
+      typeof value === "number" ? [{ place: at, value, counts }] : [],
     ),
     textSum: texts.reduce((sum, value) => sum + value, 0),
     otherTotals: totals
@@ -115,7 +83,7 @@ function totalledAt(
 
 /** The totals of a block with what they should count, one at a time: a ledger has a hundred thousand. */
 export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefined> {
-  for (const line of linesOf(block)) {
+  for (const line of summedLines(block)) {
     for (const total of block.totals) {
       const totalled = totalledAt(block, line, total);
       if (totalled !== null) yield totalled;
@@ -130,7 +98,7 @@ export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefine
   }
 }
 
-export const sumOf = (summands: readonly Summand[]): number =>
+export const sumOf = (summands: readonly Pick<Summand, "value">[]): number =>
   summands.reduce((sum, { value }) => sum + value, 0);
 
 /** The summands after the last other total before this one: what a subtotal counts. */

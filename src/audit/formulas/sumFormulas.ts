@@ -18,7 +18,7 @@ export function leftOut(
 ): readonly Summand[] {
   if (formula === undefined || !SUMS.test(formula)) return [];
   const reads = isRead(formula);
-  const missing = summands.filter(({ place, value }) => value !== 0 && !reads(place));
+  const missing = summands.filter(({ place, counts }) => counts && !reads(place));
   // A sum of sums, or of something else altogether, is not judged by its ranges.
   return missing.length * 2 <= summands.length ? missing : [];
 }

@@ -11,6 +11,7 @@ import { knownItems, type ItemCheck } from "./knownItems";
 import { ownIngredientsIn, type OwnIngredients } from "./ownIngredients";
 import type { RecipeBlock } from "./recipeBlock";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
+import { withTotalsOnTop } from "./totalsOnTop";
 
 /** All recipes of a workbook, and the ranges of own ingredients that they draw on. */
 export interface FoundRecipes {
@@ -49,7 +50,7 @@ function blocksOf(
   );
   const taken = [...down, ...ownHere].map(({ range }) => range);
   const lists = [...down, ...blocksAcross(context, texts, taken)];
-  return withForms(lists, solutionForms(context, texts));
+  return withTotalsOnTop(withForms(lists, solutionForms(context, texts)));
 }
 
 const isSameName = (one: string, other: string): boolean =>

@@ -39,7 +39,8 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   const heads = roles.filter((role) => role !== null).length;
   const isHeading =
     heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
-  return isHeading && beside.every((at) => !looksNumeric(sheet, row, at));
+  // Where amounts stand left of the names, a line may have nothing but words right of them.
+  return isHeading && [column - 1, ...beside].every((at) => !looksNumeric(sheet, row, at));
 }
 
 /** Cuts a run of words in one column where a header row begins a new list. */

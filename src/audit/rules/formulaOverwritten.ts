@@ -4,16 +4,27 @@ import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import type { Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
+const LEAST_ZEROS = 2;
 const identity = { id: "formula-overwritten", severity: "warning" } as const;
+
+/** What is free, or not there, is typed as 0; not where formulas give that 0 in other lines. */
+function isFilledAtZeros({ sheet, length, placeAt }: FilledLine): boolean {
+  const isZero = ({ row, column }: Place) => {
+    const cell = sheet.cellAt(row, column);
+    return cell?.formula !== undefined && cell.value === 0;
+  };
+  return Array.from({ length }, (_, at) => placeAt(at)).filter(isZero).length >= LEAST_ZEROS;
+}
 
 function findIn(line: FilledLine): Finding[] {
   const { sheet, strangers } = line;
   return strangers.flatMap((place) => {
     const cell = sheet.cellAt(place.row, place.column);
     if (cell?.formula !== undefined || typeof cell?.value !== "number") return [];
-    if (cell.value === 0) return []; // what is free, or not there, is typed as 0
+    if (cell.value === 0 && !isFilledAtZeros(line)) return [];
     const formula = patternAt(line, place);
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} is the number ${cell.value} among formulas: it does not follow when the recipe changes.`,

@@ -5,7 +5,7 @@ import { cellEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { textAt } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { contains } from "../../workbook/references";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -45,10 +45,25 @@ function textsOf(sheet: WorkbookSheet): FormulaCell[] {
   );
 }
 
-/** A link in a recipe's own cells was pasted with the data; elsewhere people link to their suppliers. */
-const isLinkInData = (blocks: readonly RecipeBlock[], { row, column, formula }: FormulaCell) =>
-  LINK.test(formula) &&
-  blocks.some(({ range }) => contains({ ...range, right: range.right + BESIDE }, row, column));
+/** Whether nothing stands above or below a cell: a column of links has a heading. */
+const isAlone = (sheet: WorkbookSheet, { row, column }: FormulaCell): boolean =>
+  isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
+
+/**
+ * A link in a recipe's own cells, or alone at the end of one of its lines, was pasted with the data; elsewhere
+ * people link to their suppliers.
+ */
+function isLinkInData(
+  blocks: readonly RecipeBlock[],
+  sheet: WorkbookSheet,
+  cell: FormulaCell,
+): boolean {
+  if (!LINK.test(cell.formula)) return false;
+  const right = isAlone(sheet, cell) ? Number.POSITIVE_INFINITY : BESIDE;
+  return blocks.some(({ range }) =>
+    contains({ ...range, right: range.right + right }, cell.row, cell.column),
+  );
+}
 
 /** The words or the number that a formula shows, without the formula; a text that would run is left to a person. */
 function keptValue(sheet: WorkbookSheet, place: FormulaCell): readonly CellEdit[] {
@@ -62,7 +77,7 @@ function keptValue(sheet: WorkbookSheet, place: FormulaCell): readonly CellEdit[
 function findOn({ blocks }: AuditContext, sheet: WorkbookSheet): Finding[] {
   const here = blocks.filter((block) => block.sheet === sheet);
   return [...calledOutside(sheet), ...textsOf(sheet)].flatMap((cell): Finding[] => {
-    const link = isLinkInData(here, cell) ? "hides an address behind other words" : null;
+    const link = isLinkInData(here, sheet, cell) ? "hides an address behind other words" : null;
     const how = reachesOutHow(cell.formula) ?? link;
     if (how === null) return [];
     return [

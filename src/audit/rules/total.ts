@@ -5,11 +5,12 @@ import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { massOutliers } from "../amounts/massOutliers";
-import type { RecipeBlock } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { misreadShares } from "../amounts/misreadShares";
 import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
+import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/unit";
 import {
   addsAllTotals,
@@ -32,7 +33,7 @@ const identity = { id: "total-incomplete", severity: "error" } as const;
 /** These leave out what a filter hides, which is what they are for. */
 const COUNTS_SHOWN = /\b(SUBTOTAL|AGGREGATE)\s*\(/i;
 
-const namesOf = (places: readonly Summand["place"][]): string =>
+const namesOf = (places: readonly Place[]): string =>
   places.map(({ row, column }) => cellName(row, column)).join(", ");
 
 /** The numbers a total may be meant to count: all, those since the last total, those shown. */
@@ -68,7 +69,8 @@ function totalFinding(total: Totalled): Finding | null {
   if (summands.length < 2 || addsAllTotals(total) || (isRight(total) && !leavesOut(total)))
     return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
-  if (byFormula && twice.length === 0 && !leavesOut(total)) return null;
+  const isTold = !byFormula || twice.length > 0 || leavesOut(total) || isAmongSums(total);
+  if (!isTold) return null;
   const [right, range] = [sumOf(summands), rangeName(rangeOfAll(summands.map((one) => one.place)))];
   const why =
     twice.length > 0

@@ -1,0 +1,94 @@
+import { formula, type Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+const batches = (one: Rows[number][number], other: Rows[number][number]): Rows => [
+  ["Batch (g)", one, null, "Batch (g)", other],
+  [],
+  ["Ingredient", "g", null, "Ingredient", "g"],
+  ["water", 500, null, "whole milk", 600],
+  ["sucrose", 150, null, "sucrose", 120],
+  ["lemon juice", 40, null, "cream 35 % fat", 80],
+];
+const parts = (water: Rows[number][number], total: Rows[number][number]): Rows => [
+  ["Ingredient", "Amount (g)", "Water (g)", "Cost"],
+  ["whole milk", 500, water, formula("B2*0.002", 1)],
+  ["cream 35 % fat", 100, formula("0.59*B3", 59), formula("B3*0.01", 1)],
+  ["sucrose", 100, formula("0*B4", 0), formula("B4*0.005", 0.5)],
+  ["Total", formula("SUM(B2:B4)", 700), total, formula("SUM(D2:D4)", 2.5)],
+];
+const whole = formula("0.88*B2", 440);
+
+/** True and false examples of totals above their lists, left of them, and typed where others are sums. */
+export const totalPlaceCases: readonly RuleCase[] = [
+  {
+    rule: "total-incomplete",
+    what: "the size of a batch above its list that leaves out the last line",
+    rows: batches(formula("SUM(B4:B5)", 650), formula("SUM(E4:E6)", 800)),
+    cells: ["B1"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a batch typed above its list where the one beside is a sum",
+    rows: batches(formula("SUM(B4:B6)", 690), 750),
+    cells: ["E1"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "typed batches above two lists, which may be what is wanted of them",
+    rows: batches(1000, 2000),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "whole sums above their lists",
+    rows: batches(formula("SUM(B4:B6)", 690), formula("SUM(E4:E6)", 800)),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "the water of a mix typed as less than its sum, in a row of sums",
+    rows: parts(whole, 440),
+    cells: ["C5"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "the water of a mix typed as its sum",
+    rows: parts(whole, 499),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum that leaves out a line whose formula gives 0 today",
+    rows: parts(whole, formula("SUM(C2:C3)", 499)),
+    cells: ["C5"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a column of per cent left of the names that is counted twice",
+    rows: [
+      ["% by mass", "g", "Ingredient"],
+      [70, formula("A2*20", 1400), "water"],
+      [20, formula("A3*20", 400), "sucrose"],
+      [10, formula("A4*20", 200), "lemon juice"],
+      [formula("SUM(A2:A4)", 100), formula("SUM(B2:B4)", 2000), "Total"],
+      [formula("SUM(A2:A5)", 200), null, "Grand total"],
+    ],
+    cells: ["A6"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "the alcohol of each day, one day without its first drink",
+    rows: [
+      ["Day", "Drink", "g", "% vol", "Alcohol (g)"],
+      ["Friday", "vodka 40 %", 100, 40, formula("C2*0.333", 33.3)],
+      [null, "rum 40 %", 50, 40, formula("C3*0.333", 16.65)],
+      [null, "Sum", null, null, formula("SUM(E2:E3)", 49.95)],
+      [],
+      ["Saturday", "rum 40 %", 90, 40, formula("C6*0.333", 29.97)],
+      [null, "vodka 40 %", 60, 40, formula("C7*0.333", 19.98)],
+      [null, "gin 40 %", 60, 40, formula("C8*0.333", 19.98)],
+      [null, "Sum", null, null, formula("SUM(E7:E8)", 39.96)],
+    ],
+    cells: ["E9"],
+  },
+];
