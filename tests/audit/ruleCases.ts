@@ -12,6 +12,7 @@ import { inputCases, otherTotalCases } from "./inputCases";
 import { massCases } from "./massCases";
 import { mixtureCases } from "./mixtureCases";
 import { longListCases } from "./longListCases";
+import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { pastedCases } from "./pastedCases";
@@ -89,6 +90,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...pastedCases,
   ...unitCases,
   ...classCases,
+  ...plainPartCases,
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,

@@ -54,18 +54,31 @@ const isAmongAmounts = (block: RecipeBlock, sheet: WorkbookSheet, { row, column 
   contains(block.range, row, column) &&
   block.names.some((name) => name.column === column);
 
+/** Where the names of lists stand: what stands beside them is theirs. */
+function namesOf(blocks: readonly RecipeBlock[]): Map<WorkbookSheet, Set<string>> {
+  const places = new Map<WorkbookSheet, Set<string>>();
+  for (const { sheet, names, answers } of blocks) {
+    const here = places.get(sheet) ?? new Set<string>();
+    places.set(sheet, here);
+    // The words of a worked example may hold a name and ask for an answer.
+    if (answers === undefined) for (const { row, column } of names) here.add(`${row},${column}`);
+  }
+  return places;
+}
+
 function freeAnswers(
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
   taken: ReadonlySet<string>,
   isWanted: IsWanted,
 ): LabelledAnswer[] {
+  const names = namesOf(blocks);
   return workbook.sheets.flatMap((sheet) => {
     const answers: LabelledAnswer[] = [];
     for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
       for (const column of columns) {
         const label = textAt(sheet, row, column);
-        if (!isWanted(label)) continue;
+        if (!isWanted(label) || names.get(sheet)?.has(`${row},${column}`) === true) continue;
         const place = valuePlace(sheet, { row, column });
         if (place === null || taken.has(`${sheet.name}!${place.row},${place.column}`)) continue;
         const isOfList = (block: RecipeBlock) =>

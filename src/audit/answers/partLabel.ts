@@ -31,7 +31,7 @@ export const PER_100 =
 export const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
 /** "Water (g)" may be an ingredient; "Water in the mix" is not. */
 const OF_ALL =
-  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in (it|the|der|dem|einem|einer|one|each|every|jeder|jedem)|darin|davon|enthalten)\b/;
+  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in|of|from|aus|von|auf) \d+ ?k?g (of |the )*(mix|recipe|batch|base|mischung|masse|ansatz|rezept|grundmasse)\b|\b(in (it|the|der|dem|einem|einer|one|each|every|jeder|jedem)|darin|davon|enthalten)\b/;
 const NOT_PARTS = new Set<Role | null>([
   "freezing point",
   "depression",

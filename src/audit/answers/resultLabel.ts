@@ -45,7 +45,7 @@ export function labelledBasis(label: string): "water" | "mix" | null {
     )
   )
     return "mix";
-  return /\b(of|in) (the |its |all )?water|water (that is )?frozen|frozen water|des wassers|gefrorenes wasser/.test(
+  return /\b(of|in) (the |its |all )?water|water (that is )?frozen|frozen water|(des|vom|im) wassers?\b|gefrorenes wasser|wasser (als eis|gefroren)/.test(
     plain,
   )
     ? "water"

@@ -1,12 +1,12 @@
 import { componentGrams } from "./answers";
 import type { AuditContext } from "../context";
 import type { LabelledAnswer } from "./labelledAnswer";
-import { labelledAnswers } from "./labelledAnswers";
 import type { MeantMix } from "../mix";
+import { partAnswers } from "./partAnswers";
 import { partOf, PER_100, PER_KG, SHARE, type Part } from "./partLabel";
+import { plainPartOf } from "./plainPart";
 import { textAt } from "../recipes/cells";
 import { PER_WATER } from "../recipes/perWater";
-import { amountPlace, isOneRow } from "../recipes/recipeBlock";
 import { plainWords } from "../recipes/plainWords";
 import { gramsPer, isMass } from "../recipes/unit";
 
@@ -65,20 +65,9 @@ export function partIn(mix: MeantMix, part: Part, basis: PartBasis): number | nu
 
 function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[] {
   const { sheet, row, column, label, block, recipe } = answer;
-  const [part, read] = [partOf(label), basisOf(answer)];
+  const [part, read] = [partOf(label) ?? plainPartOf(label), basisOf(answer)];
   const typed = sheet.cellAt(row, column)?.value;
-  const isAmount = context.blocks.some(
-    (one) =>
-      one.sheet === sheet &&
-      !isOneRow(one) &&
-      one.names.some((name) =>
-        one.recipes.some((each) => {
-          const amount = amountPlace(one, each, name);
-          return amount.row === row && amount.column === column;
-        }),
-      ),
-  );
-  if (part === null || read === null || typeof typed !== "number" || isAmount) return [];
+  if (part === null || read === null || typeof typed !== "number") return [];
   const [basis, factor] = read;
   const mix = context.mixOf(block, recipe);
   const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
@@ -98,11 +87,9 @@ export function statedParts(context: AuditContext): readonly StatedPart[] {
   const before = known.get(context.blocks);
   if (before !== undefined) return before;
   const blocks = context.blocks.filter(({ recipes }) => recipes.length <= MOST_RECIPES);
-  const found = labelledAnswers(
-    context.workbook,
-    blocks,
-    (label) => partOf(label) !== null,
-  ).flatMap((answer) => statedPart(context, answer));
+  const found = partAnswers(context.workbook, blocks).flatMap((answer) =>
+    statedPart(context, answer),
+  );
   known.set(context.blocks, found);
   return found;
 }

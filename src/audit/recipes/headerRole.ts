@@ -94,7 +94,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "freezing point",
-    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\bfreezing (begins|starts|sets in)|(gefrieren|frieren) (beginnt|setzt ein)|\b(first|erstes) (ice|eis) (at|forms|bei|ab)\b|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
   ],
   [
     "ice fraction",

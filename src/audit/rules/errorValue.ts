@@ -9,7 +9,7 @@ import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import type { LabelledAnswer } from "../answers/labelledAnswer";
 import { labelledAnswers } from "../answers/labelledAnswers";
 import { isNotKnownThere, notKnownThere } from "../formulas/notKnownThere";
-import { partOf } from "../answers/partLabel";
+import { partAnswers } from "../answers/partAnswers";
 import { resultRole } from "../answers/statedResults";
 import type { Rule } from "../rule";
 
@@ -61,7 +61,15 @@ function readsError(sheet: WorkbookSheet, row: number, column: number): boolean 
 const fewRecipes = ({ blocks }: AuditContext): readonly RecipeBlock[] =>
   blocks.filter(({ recipes }) => recipes.length <= 1000);
 
-const isResult = (label: string): boolean => resultRole(label) !== null || partOf(label) !== null;
+const isResult = (label: string): boolean => resultRole(label) !== null;
+
+function answersIn(context: AuditContext): readonly LabelledAnswer[] {
+  const blocks = fewRecipes(context);
+  return [
+    ...labelledAnswers(context.workbook, blocks, isResult),
+    ...partAnswers(context.workbook, blocks),
+  ];
+}
 
 function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
   const cell = sheet.cellAt(row, column);
@@ -98,7 +106,7 @@ export const errorValue: Rule = {
   title: "An amount or a result is an error",
   find: (context) => [
     ...context.blocks.flatMap((block) => findIn(context, block)),
-    ...labelledAnswers(context.workbook, fewRecipes(context), isResult).flatMap(resultFinding),
+    ...answersIn(context).flatMap(resultFinding),
     ...calculatedElsewhere(context),
   ],
 };

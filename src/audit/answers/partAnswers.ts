@@ -1,0 +1,21 @@
+import type { Workbook } from "../../workbook/model";
+import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+import type { LabelledAnswer } from "./labelledAnswer";
+import { labelledAnswers } from "./labelledAnswers";
+import { partOf } from "./partLabel";
+import { amountsOf, isPlainAnswer, plainPartOf } from "./plainPart";
+
+/** The cells that say how much of something is in a recipe: water, solids, sugars, alcohol. */
+export function partAnswers(
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+): readonly LabelledAnswer[] {
+  // Beside a solution that has a row to itself a heading may be of an answer and of its water.
+  const amounts = amountsOf(blocks.filter((block) => !isOneRow(block)));
+  const isWanted = (label: string) => partOf(label) !== null || plainPartOf(label) !== null;
+  return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
+    const { sheet, row, column, label } = answer;
+    if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
+    return partOf(label) !== null || isPlainAnswer(workbook, blocks, answer);
+  });
+}

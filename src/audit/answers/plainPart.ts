@@ -1,0 +1,80 @@
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { rangesRead } from "../formulas/rangesRead";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import { plainWords } from "../recipes/plainWords";
+import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
+import { isAnswer, type LabelledAnswer } from "./labelledAnswer";
+import { partOf, type Part } from "./partLabel";
+import { readsAmounts } from "./recipeInBlock";
+
+/** "Water", "Wassermenge (g)", "Amount of sugar": an ingredient's name or an answer, which its place tells. */
+const PLAIN =
+  /^(?:(?:the|all|amount of(?: the)?|mass of(?: the)?|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?:?(?: ?[([,]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
+
+/** The part that a label may mean when it stands among answers; null when it says none. */
+export function plainPartOf(label: string): Part | null {
+  const [, word] = PLAIN.exec(plainWords(label)) ?? [];
+  if (word === undefined) return null;
+  return /^w/.test(word) ? "water" : "sugars";
+}
+
+const ANSWERS = new Set(["freezing point", "depression", "molality", "ice fraction"]);
+
+const saysAnswer = (label: string): boolean =>
+  label !== "" && (ANSWERS.has(headerRole(label) ?? "") || partOf(label) !== null);
+
+/** Labels stand at most this far left or right of their answer. */
+const [LEFT, RIGHT] = [4, 2];
+
+/** Whether an answer stands right above, below or beside a cell. */
+function isAmongAnswers(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const isBeside = [row - 1, row + 1].some(
+    (other) =>
+      isAnswer(sheet, other, column) &&
+      Array.from({ length: LEFT + RIGHT + 1 }, (_, at) => column - LEFT + at).some((at) =>
+        saysAnswer(textAt(sheet, other, at)),
+      ),
+  );
+  return (
+    isBeside ||
+    [column - 1, column + 1].some(
+      (other) => isAnswer(sheet, row, other) && saysAnswer(textAt(sheet, row - 1, other)),
+    )
+  );
+}
+
+type Places = ReadonlyMap<WorkbookSheet, ReadonlySet<string>>;
+
+const known = new WeakMap<readonly RecipeBlock[], Places>();
+
+/** The cells in which the amounts of some recipes stand. */
+export function amountsOf(blocks: readonly RecipeBlock[]): Places {
+  const before = known.get(blocks);
+  if (before !== undefined) return before;
+  const places = new Map<WorkbookSheet, Set<string>>();
+  for (const block of blocks) {
+    const here = places.get(block.sheet) ?? new Set<string>();
+    places.set(block.sheet, here);
+    for (const recipe of block.recipes) {
+      for (const name of block.names) {
+        const { row, column } = amountPlace(block, recipe, name);
+        here.add(`${row},${column}`);
+      }
+    }
+  }
+  known.set(blocks, places);
+  return places;
+}
+
+/** Whether a plain label's number is an answer: no amount itself, it reads the recipe's or stands among answers. */
+export function isPlainAnswer(
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+  { sheet, row, column, block, recipe }: LabelledAnswer,
+): boolean {
+  if (amountsOf(blocks).get(sheet)?.has(`${row},${column}`) === true) return false;
+  const formula = sheet.cellAt(row, column)?.formula;
+  const read = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
+  return readsAmounts(read, { block, recipe }) || isAmongAnswers(sheet, row, column);
+}
