@@ -20,6 +20,7 @@ import { servedCases } from "./servedCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
+import { sumRowCases } from "./sumRowCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
@@ -95,6 +96,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...alcoholCases,
   ...servedCases,
   ...shareCases,
+  ...sumRowCases,
   ...textNumberCases,
   // stale-value
   {

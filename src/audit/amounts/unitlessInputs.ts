@@ -37,6 +37,9 @@ const COLDEST_C = -60;
 const LONGEST_LABEL = 50;
 const MOST_LOOKED_UP = 40;
 
+/** Fewer numbers below each other are inputs that stand below words of their own: "Ice: | Lemon", "Batch | 2000". */
+const LEAST_ROWS = 3;
+
 /** Whether a number stands in a table's column rather than beside a label alone. */
 function isInTable(
   sheet: WorkbookSheet,
@@ -48,7 +51,11 @@ function isInTable(
   while (above >= 0 && looksNumeric(sheet, above, column) && !isRecipe(above)) above -= 1;
   // Right below a list it is no line of it.
   if (isRecipe(above)) return false;
-  return textAt(sheet, above, column) !== "" || looksNumeric(sheet, row, column + 1);
+  if (looksNumeric(sheet, row, column + 1)) return true;
+  const heading = textAt(sheet, above, column);
+  let below = row + 1;
+  while (below - above <= LEAST_ROWS && looksNumeric(sheet, below, column)) below += 1;
+  return heading !== "" && (headerRole(heading) !== null || below - above > LEAST_ROWS);
 }
 
 const saysUnit = (label: string): boolean =>
@@ -95,17 +102,20 @@ function writtenAs(
   return new RegExp(`(?:${[address, ...alias].join("|")})`, "iu");
 }
 
-/** Whether a formula works with the number as with a quantity: by its label, or as so much per hundred. */
+/** Whether a formula works with the number as with a quantity: by its label, as so much per hundred, or from grams to kilograms. */
 function isWorkedWith(workbook: Workbook, input: UnitlessInput): boolean {
   const isQuantity = QUANTITY.test(input.label);
   return workbook.sheets.some((sheet) => {
     const written = writtenAs(workbook, input, sheet === input.sheet);
-    const perHundred = new RegExp(`[-+]\\s*${written.source}\\s*(?:/\\s*100|%)`, "iu");
+    const converted = new RegExp(
+      `[-+]\\s*${written.source}\\s*(?:/\\s*100|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
+      "iu",
+    );
     let isRead = false;
     eachCell(sheet, (_row, _column, cell) => {
       const formula = cell.sharedFormula ?? cell.formula;
       if (isRead || formula === undefined) return;
-      isRead = (isQuantity ? written : perHundred).test(formula);
+      isRead = (isQuantity ? written : converted).test(formula);
     });
     return isRead;
   });

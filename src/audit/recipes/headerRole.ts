@@ -117,6 +117,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "total",
     /^((the )?(whole|entire) (batch|mix|recipe)|(ansatz|charge|menge|masse|mischung|rezept|mix|batch|recipe),? (gesamt|insgesamt|in total|all told))[ ,]*[([]?(g|kg)?[)\]]?$/,
   ],
+  [
+    "total",
+    /^((das )?(ergibt|macht|gibt)( zusammen| insgesamt)?|(alles )?zusammen|alles in allem|(it )?(makes|comes to)( in all| altogether)?|(all )?in all|in total|all told|all together|altogether)[ ,]*[([]?(g|kg|%)?[)\]]?$/,
+  ],
   ["unit", /^(units?|einheit(en)?|measure|maß)$/],
   ["composition", PER_WATER],
   // Nothing but the unit of a share, and of what.

@@ -49,6 +49,7 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
   const { rows, column } = segment;
   const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
   const isShareOfListed = sharesOfListed(context);
+  const listed: number[] = [];
   let previous: number | null = null;
   for (const row of rows) {
     const text = textAt(sheet, row, column);
@@ -62,8 +63,12 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const last = groups.at(-1);
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
-    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row))) last?.totals.push(row);
-    else if (isCut) groups.push({ items: [row], totals: [] });
+    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row, listed))) {
+      last?.totals.push(row);
+      continue;
+    }
+    listed.push(row);
+    if (isCut) groups.push({ items: [row], totals: [] });
     else last?.items.push(row);
   }
   return groups;

@@ -22,8 +22,8 @@ export function unitInTitle(
 ): AmountUnit | null {
   for (let row = header - 1; row >= Math.max(0, header - ROWS_ABOVE); row -= 1) {
     for (let column = left; column <= right; column += 1) {
-      // "Batch (kg) | 8" names the unit of its own number.
-      if (looksNumeric(sheet, row, column + 1)) continue;
+      // "Batch (kg) | 8" names the unit of its own number, beside it or below.
+      if (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column)) continue;
       const unit = unitIn(textAt(sheet, row, column));
       if (unit !== null) return unit;
     }
