@@ -16,6 +16,7 @@ import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { pastedCases } from "./pastedCases";
+import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
@@ -89,6 +90,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...totalCases,
   ...totalPlaceCases,
   ...pastedCases,
+  ...placedAnswerCases,
   ...unitCases,
   ...classCases,
   ...plainPartCases,

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { looksNumeric, textAt } from "./cells";
+import { isErrorAt, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isParted, type Segment } from "./segments";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
@@ -44,7 +44,10 @@ function versionsLeft(
   { beside, totals, titles, isHeading }: Beside & Titles,
 ): number[] {
   const isAddedUp = (column: number) =>
-    totals.some((row) => typeof sheet.cellAt(row, column)?.value === "number");
+    totals.some(
+      (row) =>
+        typeof sheet.cellAt(row, column)?.value === "number" || isErrorAt(sheet, row, column),
+    );
   if (!titles.some(isAddedUp)) return [];
   return beside.filter((column) => {
     const values = items.map((row) => sheet.cellAt(row, column)?.value);

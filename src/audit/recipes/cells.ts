@@ -19,3 +19,9 @@ export const isBlank = (sheet: WorkbookSheet, row: number, column: number): bool
   const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
   return value === null || value === "";
 };
+
+/** Whether a cell holds an error: a number stood there, or would. */
+export function isErrorAt(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
+  return typeof value === "object" && value !== null;
+}

@@ -15,6 +15,8 @@ export function headsList(sheet: WorkbookSheet, row: number): boolean {
   return (
     texts.length >= 2 &&
     texts.some(isHeading) &&
-    texts.every(({ column }) => !looksNumeric(sheet, row, column + 1))
+    texts.every(({ column }) =>
+      [column - 1, column + 1].every((beside) => !looksNumeric(sheet, row, beside)),
+    )
   );
 }

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { isBlank, looksNumeric, textAt } from "./cells";
+import { isBlank, isErrorAt, looksNumeric, textAt } from "./cells";
 import { headerRole } from "./headerRole";
 
 /** Amounts stand at most this far beside the names. */
@@ -95,7 +95,8 @@ export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
   const beside = columnsBeside(segment).filter(
     (at) => !isParted(sheet, { ...segment, headerRow: null }, segment.rows, at),
   );
-  const hasNumber = (row: number) => beside.some((column) => looksNumeric(sheet, row, column));
+  const hasNumber = (row: number) =>
+    beside.some((column) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column));
   const first = segment.rows.findIndex(hasNumber);
   if (first < 0) return segment;
   const firstRow = segment.rows[first] ?? 0;

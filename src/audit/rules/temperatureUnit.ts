@@ -10,6 +10,7 @@ import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { fahrenheitToC } from "../answers/resultLabel";
+import { measuredPoints } from "../temperatures/measuredPoints";
 import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
 import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
@@ -111,7 +112,9 @@ export const temperatureUnit: Rule = {
     );
     return [
       ...[...onSheets, ...asked].map(({ sheet, cell }) => finding(context, sheet, cell)),
-      ...context.results.filter((result) => isPointInFahrenheit(context, result)).map(pointFinding),
+      ...[...context.results, ...measuredPoints(context)]
+        .filter((result) => isPointInFahrenheit(context, result))
+        .map(pointFinding),
     ];
   },
 };

@@ -8,12 +8,16 @@ import { fahrenheitToC } from "../answers/resultLabel";
 export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
 
 /** A log has at least so many readings; of a longer one the first are read. */
-const LEAST_READINGS = 5;
+const LEAST_READINGS = 4;
 const MOST_READINGS = 2000;
 /** A freezer keeps its temperature within so many kelvins most of the time. */
 const LARGEST_SPREAD_K = 11;
 /** More foreign readings than this share are another freezer's, or another time's. */
 const MOST_FOREIGN = 0.15;
+/** At least this share is about as cold as the others: of four readings three. */
+const LEAST_USUAL = 0.75;
+/** Fewer say less about how cold it may be: what is read as °F may lie farther outside them, in K. */
+const MANY_READINGS = 10;
 /** A reading is foreign when it lies so far outside all others. */
 const OUTSIDE_K = 3;
 
@@ -68,13 +72,14 @@ function foreignIn(readings: readonly Reading[]): readonly Reading[] {
   const sorted = readings.map(({ value }) => value).sort((one, other) => one - other);
   const median = sorted[Math.floor(sorted.length / 2)] ?? 0;
   const usual = readings.filter(({ value }) => Math.abs(value - median) <= LARGEST_SPREAD_K / 2);
-  if (readings.length < LEAST_READINGS || median > -5 || usual.length < 0.8 * readings.length)
+  if (readings.length < LEAST_READINGS || median > -5 || usual.length < LEAST_USUAL * readings.length)
     return [];
+  const margin = readings.length < MANY_READINGS ? 3 : 2;
   const isForeign = ({ value }: Reading) => {
     const others = usual.map((one) => one.value).filter((one) => one !== value);
     const [least, most] = [Math.min(...others), Math.max(...others)];
     const celsius = fahrenheitToC(value);
-    return value > most + OUTSIDE_K && celsius >= least - 2 && celsius <= most + 2;
+    return value > most + OUTSIDE_K && celsius >= least - margin && celsius <= most + margin;
   };
   const foreign = readings.filter(isForeign);
   return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];

@@ -1,4 +1,7 @@
 import type { AuditContext } from "../context";
+import { massOutliers } from "../amounts/massOutliers";
+import { misreadShares } from "../amounts/misreadShares";
+import { shareLines } from "../amounts/shareLines";
 import { recomputed } from "../answers/recomputed";
 import { isLedger } from "../recipes/isLedger";
 import { fahrenheitToC } from "../answers/resultLabel";
@@ -9,6 +12,11 @@ const CLOSE_K = 0.25;
 const RELATIVE = 0.1;
 /** A brine at its strongest freezes at about −21 °C, a mix to be eaten not below −15. */
 const [COLDEST_F, COLDEST_IN_LEDGER_F] = [-6, 5];
+
+/** Whether the amounts themselves are not what is meant: then a point need not be what comes of them. */
+const isMisread = ({ block, recipe }: Pick<StatedResult, "block" | "recipe">): boolean =>
+  massOutliers(block, recipe).length > 0 ||
+  shareLines(block).some((line) => misreadShares(line).length > 0);
 
 /** Whether a freezing point that is said to be in °C is the recipe's in °F. */
 export function isPointInFahrenheit(context: AuditContext, result: StatedResult): boolean {
@@ -21,5 +29,6 @@ export function isPointInFahrenheit(context: AuditContext, result: StatedResult)
   const off = Math.abs(fahrenheitToC(value) - ours);
   // A depression in K, or a point that is only a little wrong, may come as near.
   const isNearest = off < Math.abs(value + ours) && off < Math.abs(value - ours);
-  return isNearest && off <= Math.max(CLOSE_K, RELATIVE * Math.abs(ours));
+  const isClose = off <= Math.max(CLOSE_K, RELATIVE * Math.abs(ours));
+  return isNearest && isClose && !isMisread(result);
 }

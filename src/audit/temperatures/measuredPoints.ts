@@ -1,0 +1,24 @@
+import type { AuditContext } from "../context";
+import { labelledAnswers } from "../answers/labelledAnswers";
+import { resultUnit } from "../answers/resultLabel";
+import type { StatedResult } from "../answers/statedResults";
+import { isLedger } from "../recipes/isLedger";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import { CELSIUS } from "./loggedTemperatures";
+
+const isMeasured = (label: string): boolean =>
+  headerRole(label) === "measured" && CELSIUS.test(label);
+
+/** What a thermometer showed in °C beside a recipe, as a freezing point of it would be stated. */
+export function measuredPoints({ workbook, blocks }: AuditContext): StatedResult[] {
+  const few = blocks.filter((block) => !isLedger(block));
+  return labelledAnswers(workbook, few, isMeasured).flatMap((answer): StatedResult[] => {
+    const { sheet, row, column, label } = answer;
+    const cell = sheet.cellAt(row, column);
+    if (typeof cell?.value !== "number") return [];
+    const role = "freezing point";
+    const unit = resultUnit(label, textAt(sheet, row, column + 1), cell, role);
+    return [{ ...answer, role, value: cell.value, unit, temperatureC: null }];
+  });
+}
