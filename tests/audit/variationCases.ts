@@ -51,6 +51,19 @@ const percentOverGrams = (sum: string): Rows => [
   ],
 ];
 
+/** A mix, and its topping in the same columns. */
+const twoLists: Rows = [
+  ["Ingredient", "Grams"],
+  ["water", 700],
+  ["sucrose", 200],
+  [],
+  ["Freezing point (°C)", -1.9],
+  [],
+  ["On top", "Grams"],
+  ["glucose", 30],
+  ["cream 35 % fat", 60],
+];
+
 /** True and false examples in columns that are filled in part, and sums that end where their numbers do. */
 export const variationCases: readonly RuleCase[] = [
   variationCase(
@@ -100,5 +113,19 @@ export const variationCases: readonly RuleCase[] = [
     what: "a sum of grams below percentages that leaves one out",
     rows: percentOverGrams("SUM(C4:D4)"),
     cells: ["F4"],
+  },
+  {
+    rule: "hidden-amount",
+    what: "one hidden column with the amounts of a mix and of its topping",
+    rows: twoLists,
+    cells: ["B2:B9"],
+    extras: { hiddenColumns: new Set([1]) },
+  },
+  {
+    rule: "hidden-amount",
+    what: "the column beside them",
+    rows: twoLists,
+    cells: [],
+    extras: { hiddenColumns: new Set([2]) },
   },
 ];

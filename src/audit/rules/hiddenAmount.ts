@@ -1,4 +1,5 @@
 import { cellName, columnName } from "../../workbook/address";
+import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
@@ -40,34 +41,49 @@ function ingredientFinding(
   );
 }
 
-/** A recipe whose whole column of amounts is hidden while its answers are to be seen. */
-function hiddenLineFindings(
-  { sheet, layout, recipes, names, range, headerRow }: RecipeBlock,
+/** The lists of each sheet by the hidden column in which their amounts stand. */
+function listsInHiddenColumns(
   blocks: readonly RecipeBlock[],
+): ReadonlyMap<WorkbookSheet, ReadonlyMap<number, readonly RecipeBlock[]>> {
+  const sheets = new Map<WorkbookSheet, Map<number, RecipeBlock[]>>();
+  for (const block of blocks) {
+    const { sheet, layout, recipes } = block;
+    if (layout !== "down" || sheet.hidden) continue;
+    const columns = sheets.get(sheet) ?? new Map<number, RecipeBlock[]>();
+    sheets.set(sheet, columns);
+    for (const { line } of recipes) {
+      if (!sheet.hiddenColumns.has(line)) continue;
+      const lists = columns.get(line) ?? [];
+      columns.set(line, lists);
+      lists.push(block);
+    }
+  }
+  return sheets;
+}
+
+/** A hidden column of amounts while their answers are to be seen: told once for all lists in it. */
+function hiddenColumnFinding(
+  sheet: WorkbookSheet,
+  line: number,
+  lists: readonly RecipeBlock[],
 ): Finding[] {
-  // The recipes of a long list share their columns: of them the first tells for all.
-  const isFurther = headerRow !== null && headerRow < range.top;
-  if (layout !== "down" || sheet.hidden || isFurther) return [];
-  return recipes
-    .filter(({ line }) => sheet.hiddenColumns.has(line))
-    .map(({ line }) => {
-      const shared = blocks.filter(
-        (block) =>
-          block.sheet === sheet &&
-          headerRow !== null &&
-          block.headerRow === headerRow &&
-          block.recipes.some((one) => one.line === line),
-      );
-      const rows = [...names, ...shared.flatMap((block) => block.names)]
-        .filter(({ amountAt }) => amountAt === undefined)
-        .map(({ row }) => row);
-      const place = { top: Math.min(...rows), bottom: Math.max(...rows), left: line, right: line };
-      return findingAt(identity, sheet, range.top <= place.top ? place : range, {
-        message: `The amounts in the hidden column ${columnName(line)} cannot be seen, though they make the recipe.`,
-        effect: null,
-        fix: "Show it, so that whoever reads the answer can check it.",
-      });
-    });
+  const rows = lists
+    .flatMap(({ names }) => names)
+    .filter(({ amountAt }) => amountAt === undefined)
+    .map(({ row }) => row);
+  if (rows.length === 0) return [];
+  const [top, bottom] = rows.reduce(
+    ([least, most], row) => [Math.min(least, row), Math.max(most, row)],
+    [Infinity, 0],
+  );
+  const place = { top, bottom, left: line, right: line };
+  return [
+    findingAt(identity, sheet, place, {
+      message: `The amounts in the hidden column ${columnName(line)} cannot be seen, though they make the recipe.`,
+      effect: null,
+      fix: "Show it, so that whoever reads the answer can check it.",
+    }),
+  ];
 }
 
 function sourceFinding({ kind, sheet, range, readBy }: HiddenSource): Finding {
@@ -112,7 +128,9 @@ function findAll(context: AuditContext): Finding[] {
           : kind === "column" && name.column === range.left),
     );
   return [
-    ...context.blocks.flatMap((block) => hiddenLineFindings(block, context.blocks)),
+    ...[...listsInHiddenColumns(context.blocks)].flatMap(([sheet, columns]) =>
+      [...columns].flatMap(([line, lists]) => hiddenColumnFinding(sheet, line, lists)),
+    ),
     ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
     ...hiddenSources(context)
       .filter((source) => !isTold(source) && !isAmounts(source))

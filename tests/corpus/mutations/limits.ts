@@ -79,7 +79,10 @@ const silent: Variant = {
       for (const spot of flags)
         put(sheetNamed(marked.book, spot.sheet), spot.row, spot.column, undefined);
     }
-    return preparedIn(marked) === undefined ? null : marked.recipes.flatMap(linesOf);
+    // The warning under a list of spirits is one of the flags: they are as silent without it.
+    const spirits = marked.alcohols.flatMap(({ grams, abv, alcohol }) => [grams, abv, alcohol]);
+    const lines = [...marked.recipes.flatMap(linesOf), ...spirits];
+    return preparedIn(marked) === undefined ? null : lines;
   },
 };
 
