@@ -33,7 +33,10 @@ const longTable = ({ headings, formula }: Call): Variant => ({
   apply: ({ book }, random) => {
     const language = random.whole(0, 1);
     const top = random.whole(0, 3);
-    const sheet = addSheet(book, ["Trials", "Versuche"][language]!);
+    const title = ["Trials", "Versuche"][language]!;
+    // No workbook has two sheets of one name.
+    const isTaken = book.sheets.some(({ name }) => name === title);
+    const sheet = addSheet(book, isTaken ? `${title} 2` : title);
     if (top > 0) put(sheet, 0, 0, ["Trials, amounts in g", "Versuche, Mengen in g"][language]);
     const [, ...names] = putRow(sheet, top, 0, HEADS[language]!);
     if (top === 0) put(sheet, top, 0, ["Trial (g)", "Versuch (g)"][language]);
