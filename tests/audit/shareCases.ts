@@ -4,22 +4,22 @@ import type { RuleCase } from "./ruleCase";
 const batch = (shares: readonly number[]): Rows => [
   ["Batch (g)", 2000],
   ["Per cent", "Ingredient", "Grams"],
-  [shares[0]!, "water", { formula: "=$B$1*A3/100", value: 20 * shares[0]! }],
-  [shares[1]!, "sugar", { formula: "=$B$1*A4/100", value: 20 * shares[1]! }],
-  [shares[2]!, "lemon juice", { formula: "=$B$1*A5/100", value: 20 * shares[2]! }],
+  [shares[0]!, "water", { formula: "$B$1*A3/100", value: 20 * shares[0]! }],
+  [shares[1]!, "sugar", { formula: "$B$1*A4/100", value: 20 * shares[1]! }],
+  [shares[2]!, "lemon juice", { formula: "$B$1*A5/100", value: 20 * shares[2]! }],
 ];
 
 const fractions = (shares: readonly number[]): Rows => [
   ["Component", "Mass fraction", "Pilot (g)"],
-  ["water", shares[0]!, { formula: "=750*B2", value: 750 * shares[0]! }],
-  ["sugar", shares[1]!, { formula: "=750*B3", value: 750 * shares[1]! }],
-  ["lemon juice", shares[2]!, { formula: "=750*B4", value: 750 * shares[2]! }],
+  ["water", shares[0]!, { formula: "750*B2", value: 750 * shares[0]! }],
+  ["sugar", shares[1]!, { formula: "750*B3", value: 750 * shares[1]! }],
+  ["lemon juice", shares[2]!, { formula: "750*B4", value: 750 * shares[2]! }],
 ];
 
 const syrup = (row: number, sugar: number, share?: number): Rows[number] => [
-  ...[200, sugar, { formula: `=100*B${row}/A${row}`, value: sugar / 2 }],
+  ...[200, sugar, { formula: `100*B${row}/A${row}`, value: sugar / 2 }],
   share ?? {
-    formula: `=100*B${row}/(A${row}+B${row})`,
+    formula: `100*B${row}/(A${row}+B${row})`,
     value: (100 * sugar) / (200 + sugar),
   },
 ];
@@ -54,7 +54,7 @@ const frozen = (label: string, temperature: number): Rows => [
   ["Lemon juice", 50],
   [],
   [label, temperature],
-  ["Share of the water frozen", { formula: '=RIME.ICEFRACTION(A2:A4,B2:B4,B6,"water")', value: 0 }],
+  ["Share of the water frozen", { formula: 'RIME.ICEFRACTION(A2:A4,B2:B4,B6,"water")', value: 0 }],
 ];
 
 /** Shares with grams calculated from them, tables of syrups; all figures by arithmetic. */

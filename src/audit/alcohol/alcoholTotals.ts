@@ -30,7 +30,7 @@ function linesBelow({ sheet, names, roles, range, totals }: RecipeBlock): Line[]
     );
   const last = Math.max(...rows);
   const among = totals.filter((row) => row < last);
-  const ends = [...among, ...behind(last).filter(isTotal)];
+  const ends = [...among, ...behind(last).filter((row) => totals.includes(row) || isTotal(row))];
   const columns = [...roles].filter(([, role]) => role === "ethanol").map(([column]) => column);
   return columns.flatMap((column) => {
     const at = (row: number): Place => ({ row, column });

@@ -9,6 +9,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
+import { totalPlaces } from "../recipes/totalPlaces";
 import { versionOutliers } from "./versionOutliers";
 
 /** What a recipe has plenty of; of gums, salts, acids and flavours a gram may be all. Common practice, no source. */
@@ -71,11 +72,9 @@ const isNear = (one: number, other: number, within: number) => Math.abs(one / ot
 
 /** The one amount by which a typed total misses the sum. */
 function againstTotal(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]): MassOutlier[] {
-  const { sheet, layout, totals } = block;
-  const [line] = totals;
-  if (totals.length !== 1 || line === undefined || lines.length < 3) return [];
-  const place =
-    layout === "down" ? { row: line, column: recipe.line } : { row: recipe.line, column: line };
+  const { sheet } = block;
+  const [place, ...more] = totalPlaces(block, recipe);
+  if (place === undefined || more.length > 0 || lines.length < 3) return [];
   const cell = sheet.cellAt(place.row, place.column);
   const first = lines[0];
   if (typeof cell?.value !== "number" || cell.formula !== undefined || first === undefined)

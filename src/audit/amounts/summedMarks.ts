@@ -6,6 +6,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
+import { totalPlaces } from "../recipes/totalPlaces";
 import { unitFromWord, unitText } from "../recipes/unit";
 
 /** An amount that its unit cell has in another unit than the rest. */
@@ -18,9 +19,9 @@ export interface OddMark {
 
 /** Amounts that their unit cells have in another unit than the rest, while a plain sum adds them all up. */
 export function summedMarks(block: RecipeBlock, recipe: Recipe): OddMark[] {
-  const { sheet, unitColumn, names, totals } = block;
-  const isSummed = totals.some((row) =>
-    /\bSUM\s*\(/i.test(sheet.cellAt(row, recipe.line)?.formula ?? ""),
+  const { sheet, unitColumn, names } = block;
+  const isSummed = totalPlaces(block, recipe).some(({ row, column }) =>
+    /\bSUM\s*\(/i.test(sheet.cellAt(row, column)?.formula ?? ""),
   );
   if (unitColumn === null || !recipe.unitAssumed || !isSummed) return [];
   const marked = names.flatMap((name) => {

@@ -43,7 +43,7 @@ function totalledAt(
   total: number,
   place: Place = placeIn(block, line, total),
 ): Totalled | null {
-  const { sheet, layout, names, totals } = block;
+  const { sheet, layout, names, totals, totalsApart = [] } = block;
   const cell = sheet.cellAt(place.row, place.column);
   if (typeof cell?.value !== "number") return null;
   // A total above the list counts all of it.
@@ -75,9 +75,10 @@ function totalledAt(
       typeof value === "number" ? [{ place: at, value, counts }] : [],
     ),
     textSum: texts.reduce((sum, value) => sum + value, 0),
-    otherTotals: totals
-      .filter((other) => other !== total)
-      .map((other) => placeIn(block, line, other)),
+    otherTotals: [
+      ...totals.map((other) => placeIn(block, line, other)),
+      ...totalsApart.filter((other) => other.line === line),
+    ].filter((other) => other.row !== place.row || other.column !== place.column),
   };
 }
 
@@ -89,8 +90,9 @@ export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefine
       if (totalled !== null) yield totalled;
     }
   }
-  for (const recipe of block.recipes.slice(0, 1)) {
-    for (const place of block.totalsBeside ?? []) {
+  for (const place of block.totalsApart ?? []) {
+    const recipe = block.recipes.find(({ line }) => line === place.line);
+    if (recipe !== undefined) {
       const line = { line: recipe.line, recipe };
       const totalled = totalledAt(block, line, Number.POSITIVE_INFINITY, place);
       if (totalled !== null) yield totalled;

@@ -85,6 +85,6 @@ const answersOfExample = (block: RecipeBlock, isWanted: IsWanted): LabelledAnswe
 export function nearAnswers(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
   if (block.answers !== undefined) return answersOfExample(block, isWanted);
   if (isOneRow(block)) return answersInRow(block, isWanted);
-  if (block.totalsBeside !== undefined) return answersInLines(block, isWanted);
+  if (block.isOneOfMany === true) return answersInLines(block, isWanted);
   return block.layout === "down" ? answersBelow(block, isWanted) : answersBeside(block, isWanted);
 }

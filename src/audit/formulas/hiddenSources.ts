@@ -4,6 +4,7 @@ import type { AuditContext } from "../context";
 import { isFilteredOut } from "../amounts/hiddenLines";
 import { precedentsOf } from "./precedents";
 import { amountPlace, type Place } from "../recipes/recipeBlock";
+import { totalPlaces } from "../recipes/totalPlaces";
 
 /** Something hidden that an answer of the workbook is computed from. */
 export interface HiddenSource {
@@ -51,15 +52,11 @@ function readersOfHidden({ workbook }: AuditContext): Answer[] {
 function answersOf(context: AuditContext): Answer[] {
   const { results, blocks } = context;
   const ofBlocks = blocks.flatMap((block) => {
-    const { sheet, layout, recipes, totals, names } = block;
+    const { sheet, recipes, names } = block;
     return recipes
       .slice(0, MOST_ANSWERS)
       .flatMap((recipe): Answer[] => [
-        ...totals.map((line) =>
-          layout === "down"
-            ? { sheet, row: line, column: recipe.line }
-            : { sheet, row: recipe.line, column: line },
-        ),
+        ...totalPlaces(block, recipe).map(({ row, column }) => ({ sheet, row, column })),
         ...names.map((name) => ({ sheet, ...amountPlace(block, recipe, name) })),
       ]);
   });

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { isErrorAt, looksNumeric, textAt } from "./cells";
+import { holdsNumber, isErrorAt, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isParted, type Segment } from "./segments";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
@@ -81,7 +81,7 @@ export function amountColumns(
   items: readonly number[],
   { roles, beside, totals }: Beside,
 ): number[] {
-  const filled = (column: number) => items.filter((row) => looksNumeric(sheet, row, column)).length;
+  const filled = (column: number) => items.filter((row) => holdsNumber(sheet, row, column)).length;
   const numeric = beside.filter((column) => filled(column) > 0);
   const headed = numeric.filter((column) => roles.get(column) === "amount");
   // Beyond an empty column another list stands beside.

@@ -1,6 +1,6 @@
 import type { CellRange } from "../../workbook/model";
 import type { FinderContext } from "./finderContext";
-import { isBlank, looksNumeric, textAt } from "./cells";
+import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headerRole";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { isTaken } from "./isTaken";
@@ -18,7 +18,7 @@ function firstAmountRow(
   columns: readonly number[],
 ): number | null {
   const numeric = (row: number) =>
-    columns.filter((column) => looksNumeric(sheet, row, column)).length;
+    columns.filter((column) => holdsNumber(sheet, row, column)).length;
   if (numeric(header + 1) >= 2) return header + 1;
   const units = columns.filter(
     (column) => unitFromWord(textAt(sheet, header + 1, column)) !== null,

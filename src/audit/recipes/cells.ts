@@ -15,13 +15,18 @@ export function looksNumeric(sheet: WorkbookSheet, row: number, column: number):
   return typeof value === "number" || (typeof value === "string" && amountText(value) !== null);
 }
 
-export const isBlank = (sheet: WorkbookSheet, row: number, column: number): boolean => {
-  const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
-  return value === null || value === "";
-};
-
 /** Whether a cell holds an error: a number stood there, or would. */
 export function isErrorAt(sheet: WorkbookSheet, row: number, column: number): boolean {
   const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
   return typeof value === "object" && value !== null;
 }
+
+/** Whether a cell holds a number, or an error where one should be. */
+export function holdsNumber(sheet: WorkbookSheet, row: number, column: number): boolean {
+  return looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column);
+}
+
+export const isBlank = (sheet: WorkbookSheet, row: number, column: number): boolean => {
+  const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
+  return value === null || value === "";
+};

@@ -10,8 +10,8 @@ import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./knownItems";
 import { ownIngredientsIn, type OwnIngredients } from "./ownIngredients";
 import type { RecipeBlock } from "./recipeBlock";
+import { withTotalsApart } from "./totalsApart";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
-import { withTotalsOnTop } from "./totalsOnTop";
 
 /** All recipes of a workbook, and the ranges of own ingredients that they draw on. */
 export interface FoundRecipes {
@@ -50,7 +50,7 @@ function blocksOf(
   );
   const taken = [...down, ...ownHere].map(({ range }) => range);
   const lists = [...down, ...blocksAcross(context, texts, taken)];
-  return withTotalsOnTop(withForms(lists, solutionForms(context, texts)));
+  return withTotalsApart(context, withForms(lists, solutionForms(context, texts)));
 }
 
 const isSameName = (one: string, other: string): boolean =>

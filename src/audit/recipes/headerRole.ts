@@ -52,7 +52,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
   [
     "target",
-    /^(target|desired|wanted|required|style|(serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|serving (style|target)|meant to be|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|texture wanted)\b/,
+    /^(target|desired|wanted|required|style|(serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|serving (style|target)|(for|as|to be|für|als|wird)$|(desired |gewünschte )?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)|meant to be|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|so soll es (sein|werden))\b/,
   ],
   ["price", /price|cost|preis(?!el)|kosten|€|\$|£|\b(eur|usd|chf)\b|budget/],
   [
@@ -94,7 +94,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "freezing point",
-    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\bfreezing (begins|starts|sets in)|(gefrieren|frieren) (beginnt|setzt ein)|\b(first|erstes) (ice|eis) (at|forms|bei|ab)\b|\b(begins|starts|first) (to freeze|freezing|ice)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
+    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\bfreezing (begins|starts|sets in)|(gefrieren|frieren) (beginnt|setzt ein)|\b(first|erstes) (ice|eis) (at|forms|bei|ab)\b|\b(begins?|starts?|first) (to (freeze|set|harden|go hard|firm( up)?|turn (in)?to ice|form ice)|freezing|setting|ice)|first (crystals|ice)|(wird|beginnt) (fest|zu (gefrieren|frieren|erstarren))|erste(s|r)? (eis|kristalle)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
   ],
   [
     "ice fraction",
@@ -115,7 +115,11 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "total",
-    /^((the )?(whole|entire) (batch|mix|recipe)|(ansatz|charge|menge|masse|mischung|rezept|mix|batch|recipe),? (gesamt|insgesamt|in total|all told))[ ,]*[([]?(g|kg)?[)\]]?$/,
+    /^(everything|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))[ ,]*[([]?(g|kg)?[)\]]?$/,
+  ],
+  [
+    "total",
+    /^((the )?(whole|entire) (batch|mix|recipe|lot|jug|pot|bowl|tub|pan|tray|bucket|vat|can|thing|list|order)|(ansatz|charge|menge|masse|mischung|rezept|mix|batch|recipe),? (gesamt|insgesamt|in total|all told))[ ,]*[([]?(g|kg)?[)\]]?$/,
   ],
   [
     "total",
@@ -139,7 +143,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "other",
-    /\b(per|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
+    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
   ],
   [
     "amount",

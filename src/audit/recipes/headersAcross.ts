@@ -61,7 +61,8 @@ export function headersAcross(
     names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
   }
   names.sort((one, other) => one.column - other.column);
-  const sums = sumsAcross(context, first, names);
+  const ofAmounts = [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
+  const sums = sumsAcross(context, first, names, ofAmounts);
   for (const column of sums) roles.set(column, "total");
   return {
     names: names.filter(({ column }) => !sums.includes(column)),

@@ -38,6 +38,12 @@ export interface Recipe {
   readonly unitStated?: boolean;
 }
 
+/** A total that stands elsewhere than in a line of totals: above the list, beside it, far below. */
+export interface TotalApart extends Place {
+  /** The recipe's line. */
+  readonly line: number;
+}
+
 /** Recipes that share their names: what the recipe functions take as `items` and `grams`. */
 export interface RecipeBlock {
   readonly sheet: WorkbookSheet;
@@ -51,8 +57,10 @@ export interface RecipeBlock {
   readonly repeats?: readonly Recipe[];
   /** Rows (down) or columns (across) that hold totals of the amounts. */
   readonly totals: readonly number[];
-  /** Where its total stands beside one of the recipes of a long list; absent for other lists. */
-  readonly totalsBeside?: readonly Place[];
+  /** Totals that stand apart from the list (down only). */
+  readonly totalsApart?: readonly TotalApart[];
+  /** True for one of the recipes of a long list. */
+  readonly isOneOfMany?: boolean;
   /** Column of a unit for each name (down only). */
   readonly unitColumn: number | null;
   /** What the block's other columns are about (down) or the columns beside the names (across). */

@@ -1,4 +1,4 @@
-import { isBlank, looksNumeric, textAt } from "./cells";
+import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headerRole";
 import type { Recipe, RecipeName } from "./recipeBlock";
@@ -94,7 +94,7 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
     }
     const said = titleOfRow(sheet, row, left, firstColumn);
     if (isSummaryTitle(said) || isSummaryRow(sheet, row, names)) continue;
-    if (!names.some(({ column }) => looksNumeric(sheet, row, column))) break;
+    if (!names.some(({ column }) => holdsNumber(sheet, row, column))) break;
     title = title !== "" && unitFromWord(said) !== null ? title : said;
     const unit = unitOfRow(context, row, table) ?? table.unit;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });

@@ -99,7 +99,10 @@ function recipeOf(block: RecipeBlock, { title, group, totalColumns }: OneOfMany)
     names: group,
     recipes: only !== undefined && more.length === 0 ? [{ ...only, title }] : recipes,
     totals: block.totals.filter((row) => row > top && row < bottom),
-    totalsBeside: totalColumns.flatMap((column) => numbersIn(block, group, column)),
+    isOneOfMany: true,
+    totalsApart: totalColumns.flatMap((column) =>
+      numbersIn(block, group, column).map((place) => ({ ...place, line: only?.line ?? column })),
+    ),
   };
 }
 

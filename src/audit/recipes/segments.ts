@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { isBlank, isErrorAt, looksNumeric, textAt } from "./cells";
+import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole } from "./headerRole";
 
 /** Amounts stand at most this far beside the names. */
@@ -35,7 +35,7 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   const beside = cellsBeside(sheet, row, column);
   const roles = beside.map((at) => headerRole(textAt(sheet, row, at)));
   const isOfAmounts = (at: number) =>
-    headerRole(textAt(sheet, row, at)) === "amount" && looksNumeric(sheet, row + 1, at);
+    headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, row + 1, at);
   const heads = roles.filter((role) => role !== null).length;
   const isHeading =
     heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
@@ -95,8 +95,7 @@ export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
   const beside = columnsBeside(segment).filter(
     (at) => !isParted(sheet, { ...segment, headerRow: null }, segment.rows, at),
   );
-  const hasNumber = (row: number) =>
-    beside.some((column) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column));
+  const hasNumber = (row: number) => beside.some((column) => holdsNumber(sheet, row, column));
   const first = segment.rows.findIndex(hasNumber);
   if (first < 0) return segment;
   const firstRow = segment.rows[first] ?? 0;

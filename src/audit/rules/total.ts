@@ -10,6 +10,7 @@ import type { Rule } from "../rule";
 import { misreadShares } from "../amounts/misreadShares";
 import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
+import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/unit";
 import {
@@ -68,6 +69,7 @@ function totalFinding(total: Totalled): Finding | null {
   const { sheet, place, stored, formula, recipe, byFormula, unit, summands } = total;
   if (summands.length < 2 || addsAllTotals(total) || (isRight(total) && !leavesOut(total)))
     return null;
+  if (isFarFromSum(total)) return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
   const isTold = !byFormula || twice.length > 0 || leavesOut(total) || isAmongSums(total);
   if (!isTold) return null;
