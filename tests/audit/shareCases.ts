@@ -57,6 +57,14 @@ const frozen = (label: string, temperature: number): Rows => [
   ["Share of the water frozen", { formula: 'RIME.ICEFRACTION(A2:A4,B2:B4,B6,"water")', value: 0 }],
 ];
 
+const twice = (first: number, again: number): Rows => [
+  ["Zutat", "Prozent (m/m)"],
+  ["Wasser", first],
+  ["Zucker", 14.6],
+  ["Zitronensaft", 8.7],
+  ["Wasser", again],
+];
+
 /** Shares with grams calculated from them, tables of syrups; all figures by arithmetic. */
 export const shareCases: readonly RuleCase[] = [
   {
@@ -124,5 +132,13 @@ export const shareCases: readonly RuleCase[] = [
   {
     ...{ rule: "temperature-units-mixed", cells: [], what: "ice asked for below freezing" },
     rows: frozen("Storage temperature (°C)", -12),
+  },
+  {
+    ...{ rule: "ingredient-twice", cells: ["A5"], what: "shares rounded to fit their sum" },
+    rows: twice(38.3, 38.4),
+  },
+  {
+    ...{ rule: "ingredient-twice", cells: [], what: "shares of two additions" },
+    rows: twice(40, 36.7),
   },
 ];

@@ -61,6 +61,8 @@ export const ODD_FORMULA = {
   "ideal-law-too-far-off": "the column may hold results",
   "error-in-an-amount": "it may read an empty cell or a text",
   "more-than-dissolves": "the column may hold amounts",
+  // Less of all else leaves more of the spirit.
+  "too-much-alcohol-to-set": "the column may hold amounts",
   "misses-its-target": "the column may hold amounts",
 } as const;
 

@@ -18,6 +18,9 @@ const isMisread = ({ block, recipe }: Pick<StatedResult, "block" | "recipe">): b
   massOutliers(block, recipe).length > 0 ||
   shareLines(block).some((line) => misreadShares(line).length > 0);
 
+/** What freezes below 0 °F is a brine or a spirit, not a mix of many things. */
+const MOST_IN_BRINE = 3;
+
 /** Whether a freezing point that is said to be in °C is the recipe's in °F. */
 export function isPointInFahrenheit(context: AuditContext, result: StatedResult): boolean {
   const { role, unit, value, block } = result;
@@ -25,7 +28,7 @@ export function isPointInFahrenheit(context: AuditContext, result: StatedResult)
   const coldest = isLedger(block) ? COLDEST_IN_LEDGER_F : COLDEST_F;
   if (role !== "freezing point" || unit !== "°C" || value < coldest || value > 32) return false;
   const ours = recomputed(context, result);
-  if (ours === null) return false;
+  if (ours === null || (value < 0 && block.names.length > MOST_IN_BRINE)) return false;
   const off = Math.abs(fahrenheitToC(value) - ours);
   // A depression in K, or a point that is only a little wrong, may come as near.
   const isNearest = off < Math.abs(value + ours) && off < Math.abs(value - ours);

@@ -246,6 +246,8 @@ export const formulaMutations: readonly Mutation[] = [
       ...WRONG_RESULT,
       "total-incomplete": "a stored total or part that is not the sum",
       "ideal-law-too-far-off": "a stored answer",
+      // What stands in the cell is what a reader of the file goes by until it is recalculated.
+      "misses-its-target": "a stored amount is that of another mix",
     },
   },
 ];
