@@ -18,6 +18,18 @@ export const inputCases: readonly RuleCase[] = [
   },
   {
     rule: "input-without-unit",
+    what: "the size of a portion, by which a total is divided",
+    rows: [...LIST, [], ["One portion", 80], ["Portions", formula("B4/B6", 8.125)]],
+    cells: ["B6"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "the number of portions, by which a total is divided",
+    rows: [...LIST, [], ["Portions", 8], ["One portion (g)", formula("B4/B6", 81.25)]],
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
     what: "a loss that a formula takes per hundred",
     rows: [...LIST, ["Sticks to the bowl", 3], ["Comes out (g)", formula("B4*(1-B5/100)", 630)]],
     cells: ["B5"],

@@ -28,10 +28,10 @@ const SAYS_UNIT =
   /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|\b(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)\b/i;
 /** What is counted or compared has no unit; what is dissolved is looked after by its own rules. */
 const HAS_NONE =
-  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|pieces?|portion(s|en)?|servings?|bars?|moulds?|molds?|formen|trays?|bleche|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|guests?|gäste|people|personen|id|ph|ice|trial|versuch|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|stück|water|wasser/i;
+  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|guests?|gäste|people|personen|id|ph|ice|trial|versuch|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|stück|water|wasser/i;
 /** Common practice, no source. */
 const QUANTITY =
-  /\b(batch|charge|ansatz|mass|weight|amount|quantity|size|loss(es)?|waste|overrun|yield|volume|evaporat\w*|shrink\w*)\b|masse\b|gewicht|menge|größe|schwund|verlust|ausbeute|aufschlag|volumen/i;
+  /\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\w*|shrink\w*)\b|masse\b|gewicht|menge|größe|schwund|verlust|ausbeute|aufschlag|volumen/i;
 const WARMEST_SERVED_C = -3;
 const COLDEST_C = -60;
 const LONGEST_LABEL = 50;
