@@ -1,63 +1,110 @@
 import { headerRole, type Role } from "../recipes/headerRole";
-import { PER_WATER } from "../recipes/perWater";
 import { plainWords } from "../recipes/plainWords";
 
 export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "sucrose" | "ethanol";
 
-/** The more particular first. What is said of milk's own solids is another thing. */
+/** What a number is per: so many grams of the mix or of its water, or a share of the mix. */
+export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
+
+/** A part of a mix as a label names it; `per` is null for the mass in the whole mix. */
+export interface LabelledPart {
+  readonly part: Part;
+  readonly per: Per | null;
+}
+
+/** The more particular first. */
 const PARTS: readonly (readonly [Part, RegExp])[] = [
   [
     "dissolved solids",
-    /dissolved (solids|matter)|solids (in solution|dissolved)|gelöste[nr]? (feststoffe|trockenmasse|stoffe)|\bgelöstes\b/,
+    /\bdiss(olved|\.)|solids in solution|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
   ],
-  ["solids", /\bsolids\b|dry (matter|mass)|trocken(masse|substanz|stoffe)|feststoffe/],
-  ["ethanol", /\b(pure )?(alcohol|ethanol)\b|alkohol/],
-  ["sugars", /\bsugars?\b|zucker/],
+  [
+    "solids",
+    /\bsolids\b|dry (matter|mass|substance)|trocken(masse|substanz|stoffe?|anteil)|feststoffe?|^(ts|tm)\b|except water|außer wasser/,
+  ],
+  ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
+  ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],
   ["water", /\bwater\b|wasser/],
-  ["dissolved solids", /\b(dissolved|solutes?|gelöste[sn]?|gelöst)\b/],
 ];
-/** What a label names without saying of what may be an ingredient, or a solute of a class. */
+
+/** What a label names without saying of what may be an ingredient. */
 const MAY_BE_ONE = new Set<Part>(["water", "sugars", "sucrose"]);
-const SOLUTES = /solids|matter|gelöste[nr]? (feststoffe|trockenmasse|stoffe)|gelöstes/;
+
+/** What is no part of a mix, whatever else is said, and what is said of milk's own solids or of one ingredient. */
 const OTHER_THING =
-  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|abv|by volume|frozen|\b(as|is) ice\b|eisanteil|gefroren|free of|per bar|je (riegel|stück|portion)|lost|verlust|activity|aktivität|price|cost|added|temperature|sweet|süß/;
-/** Grams in each kilogram, of the mix where nothing else is said. */
-export const PER_KG =
-  /(?:\bper|\bpro|\bje|\bauf|\/) ?(?:1 ?)?kg\b(?: (?:of )?(?:the )?(water|wasser))?/;
-/** Grams in 100 g, which is the mix where nothing else is said. */
-export const PER_100 =
-  /(?:\bin|\bper|\bpro|\bje|\bauf|\/) ?100 ?g\b(?! ?(?:of )?(?:the )?(?:water|wasser|h2o))/;
-export const SHARE = /%|per ?cent|prozent|\bshare\b|anteil|fraction|w\/w/;
-/** "Water (g)" may be an ingredient; "Water in the mix" is not. */
+  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|süß|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
+const OF_ONE =
+  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!(the |der |des )?(mix|mass|whole|recipe|batch|total|masse|mischung|rezept))/;
+const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
+
+const OF_WATER =
+  /(?:\b(?:per|pro|je|auf|to|for|on|with|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
+const OF_MIX =
+  /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
+const SHARE =
+  /%|per ?cent|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
+/** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /\b(total|all|in (the )?(mix|recipe|batch|whole)|of the (mix|recipe|batch)|whole|gesamt|insgesamt)\b|gesamt|in der (mischung|masse)|im (mix|ansatz)|\b(in|of|from|aus|von|auf) \d+ ?k?g (of |the )*(mix|recipe|batch|base|mischung|masse|ansatz|rezept|grundmasse)\b|\b(in (it|the|der|dem|einem|einer|one|each|every|jeder|jedem)|darin|davon|enthalten)\b/;
+  /gesamt|insg|\b(total|all|sum|summe|everything|alles|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
+const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 const NOT_PARTS = new Set<Role | null>([
-  "freezing point",
-  "depression",
-  "molality",
-  "ice fraction",
-  "price",
-  "temperature",
-  "molar mass",
-  "moles",
-  "particles",
-  "measured",
-  "target",
-  "name",
+  ...([
+    "freezing point",
+    "depression",
+    "molality",
+    "ice fraction",
+    "price",
+    "temperature",
+  ] as const),
+  ...([
+    "cryoscopic constant",
+    "molar mass",
+    "moles",
+    "particles",
+    "measured",
+    "target",
+    "name",
+    "abv",
+  ] as const),
 ]);
 
-/** What a label says is how much of in a recipe; null when it says no such thing. */
-export function partOf(label: string): Part | null {
+function perOf(plain: string): Per | null {
+  const ofWater = OF_WATER.exec(plain);
+  if (ofWater !== null && !/^(water|wasser)/.test(plain))
+    return { grams: isKilogram(ofWater[0]) ? 1000 : 100, of: "water" };
+  if (SHARE.test(plain) && !MASS.test(plain)) return "share";
+  const ofMix = OF_MIX.exec(plain);
+  if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };
+  return SHARE.test(plain) ? "share" : null;
+}
+
+const isKilogram = (words: string): boolean => /1000|(?<!\d ?)kg|1 ?kg/.test(words);
+
+function read(label: string): LabelledPart | null {
   const plain = plainWords(label);
-  const isAbout100Water = PER_WATER.test(plain);
-  if ((OTHER_THING.test(plain) && !isAbout100Water) || NOT_PARTS.has(headerRole(label)))
+  const per = perOf(plain);
+  const isOfWater = per !== null && per !== "share" && per.of === "water";
+  if (OTHER_THING.test(plain) || OF_ONE.test(plain) || (FROZEN.test(plain) && !isOfWater))
     return null;
-  const words = plain.replace(PER_WATER, "");
-  const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
-  const isOfAll =
-    [OF_ALL, SHARE, PER_KG, PER_100].some((words) => words.test(plain)) || isAbout100Water;
-  const isPlain = part !== null && !MAY_BE_ONE.has(part);
-  const isSaid = part !== "dissolved solids" || SOLUTES.test(plain);
-  return part === null || (isPlain && isSaid) || isOfAll ? part : null;
+  if (NOT_PARTS.has(headerRole(label))) return null;
+  const words = isOfWater ? plain.replace(OF_WATER, "") : plain;
+  const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];
+  if (part === undefined) return null;
+  // A bare "Sugar (g)" or "Water" may be an ingredient.
+  const isOfAll = per !== null || OF_ALL.test(plain);
+  return isOfAll || !MAY_BE_ONE.has(part) ? { part, per } : null;
+}
+
+const answers = new Map<string, LabelledPart | null>();
+const ANSWERS_KEPT = 100_000;
+
+/** What a label says is how much of in a recipe; null when it says no such thing. */
+export function partOf(label: string): LabelledPart | null {
+  const known = answers.get(label);
+  if (known !== undefined) return known;
+  if (answers.size >= ANSWERS_KEPT) answers.clear();
+  const part = read(label);
+  answers.set(label, part);
+  return part;
 }

@@ -36,18 +36,21 @@ export function resultUnit(
   return role === "depression" ? "K" : "°C";
 }
 
+const MIX = "(mix|mass|bar|batch|weight|masse|gesamtmasse|eismasse|mischung|ansatz|lot|everything)";
+const FILLER = "((the|its|all|whole|total|finished|der|des|ganzen|gesamten|vom|von) )*";
+const OF = "(of|in|by|per|der|des|vom|von|am|im|an|%|100 g)";
+const OF_WATER = new RegExp(
+  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|gefrorenes|ausgefrorenes|gefr\\.|ausgefr\\.) (water|wasser)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad`,
+);
+const OF_MIX = new RegExp(
+  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|gesamtmasse|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
+);
+
 /** The share of what a label promises, or null when it does not say. */
 export function labelledBasis(label: string): "water" | "mix" | null {
   const plain = plainWords(label);
-  if (
-    /\b(of|in) (the |its |all )?(mix|mass|total|whole|weight|bar|batch)|der (masse|mischung)|gesamt/.test(
-      plain,
-    )
-  )
-    return "mix";
-  return /\b(of|in) (the |its |all )?water|water (that is )?frozen|frozen water|(des|vom|im) wassers?\b|gefrorenes wasser|wasser (als eis|gefroren)/.test(
-    plain,
-  )
-    ? "water"
-    : null;
+  const [water, mix] = [OF_WATER.exec(plain), OF_MIX.exec(plain)];
+  if (mix === null || water === null) return water !== null ? "water" : mix !== null ? "mix" : null;
+  // "Frozen water, % of the mix": the last word tells.
+  return mix.index > water.index ? "mix" : "water";
 }

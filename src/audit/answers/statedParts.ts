@@ -3,10 +3,10 @@ import type { AuditContext } from "../context";
 import type { LabelledAnswer } from "./labelledAnswer";
 import type { MeantMix } from "../mix";
 import { partAnswers } from "./partAnswers";
-import { partOf, PER_100, PER_KG, SHARE, type Part } from "./partLabel";
 import { plainPartOf } from "./plainPart";
+import { isClassBlock } from "../recipes/classSheet";
+import { partOf, type Part, type Per } from "./partLabel";
 import { textAt } from "../recipes/cells";
-import { PER_WATER } from "../recipes/perWater";
 import { plainWords } from "../recipes/plainWords";
 import { gramsPer, isMass } from "../recipes/unit";
 
@@ -26,27 +26,22 @@ export interface StatedPart extends LabelledAnswer {
 }
 
 /** The basis by label, by the cell beside and by the format, and the factor that brings the number to it. */
-function basisOf({
-  sheet,
-  row,
-  column,
-  label,
-  recipe,
-}: LabelledAnswer): readonly [PartBasis, number] | null {
+function basisOf(
+  { sheet, row, column, label, recipe }: LabelledAnswer,
+  per: Per | null,
+): readonly [PartBasis, number] | null {
   const [plain, beside] = [plainWords(label), plainWords(textAt(sheet, row, column + 1))];
   const cell = sheet.cellAt(row, column);
-  if (PER_WATER.test(plain)) return ["g per 100 g of water", 1];
-  if (/%/.test((cell?.format ?? "").replace(/"[^"]*"|\\./g, ""))) return ["% of the mix", 100];
-  if (SHARE.test(plain) || beside.startsWith("%")) {
-    const isFraction =
-      typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !/%/.test(plain);
+  const format = (cell?.format ?? "").toLowerCase();
+  if (per !== null && per !== "share")
+    return [per.of === "water" ? "g per 100 g of water" : "% of the mix", 100 / per.grams];
+  if (/%/.test(format.replace(/"[^"]*"|\\./g, ""))) return ["% of the mix", 100];
+  const saysPercent = /%|per ?cent|prozent/.test(`${plain} ${beside}`);
+  if (per === "share" || beside.startsWith("%")) {
+    const isFraction = typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !saysPercent;
     return ["% of the mix", isFraction ? 100 : 1];
   }
-  if (PER_100.test(plain)) return ["% of the mix", 1];
-  const perKg = PER_KG.exec(plain);
-  if (perKg !== null)
-    return [perKg[1] === undefined ? "% of the mix" : "g per 100 g of water", 0.1];
-  const said = `${plain} ${beside} ${(cell?.format ?? "").toLowerCase()}`;
+  const said = `${plain} ${beside} ${format}`;
   if (/\bkg\b|kilogram/.test(said)) return ["g", 1000];
   if (/\bg\b|\bgrams?\b|gramm/.test(said)) return ["g", 1];
   // Without a unit it is in that of the amounts.
@@ -65,9 +60,13 @@ export function partIn(mix: MeantMix, part: Part, basis: PartBasis): number | nu
 
 function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[] {
   const { sheet, row, column, label, block, recipe } = answer;
-  const [part, read] = [partOf(label) ?? plainPartOf(label), basisOf(answer)];
+  const labelled = partOf(label);
+  const part = labelled?.part ?? plainPartOf(label);
+  const read = basisOf(answer, labelled?.per ?? null);
   const typed = sheet.cellAt(row, column)?.value;
   if (part === null || read === null || typeof typed !== "number") return [];
+  // The water of a solution is what it is made with.
+  if (part === "water" && isClassBlock(block)) return [];
   const [basis, factor] = read;
   const mix = context.mixOf(block, recipe);
   const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;

@@ -1,3 +1,4 @@
+import { answerRole } from "./answerRole";
 import { plainWords } from "./plainWords";
 import { PER_WATER } from "./perWater";
 import { unitFromHeader } from "./unit";
@@ -46,10 +47,16 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     "amount",
-    /^((mass|weight|amount|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage))\b(?!.*(solids|matter|feststoff|trocken))/,
+    /^((mass|weight|amount|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\b(?!.*(solids|matter|feststoff|trocken))/,
   ],
-  ["amount", /^(solutes?|stoff|gelöster stoff|substance|substanz)\s*[([]\s*(g|kg|mg)\s*[)\]]$/],
-  ["measured", /\b(measured|gemessen|observed|reading|messwert|thermometer)\b/],
+  [
+    "amount",
+    /^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\s*[([]\s*(g|kg|mg)\s*[)\]]$/,
+  ],
+  [
+    "measured",
+    /\b(measured|gemessene?[rs]?|observed|readings?|messwerte?|messung|thermometer|abgelesen\w*|beobachtet|actually|tatsächlich\w*|found in)\b|\bgem\./,
+  ],
   [
     "target",
     /^(target|desired|wanted|required|style|(serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|serving (style|target)|(for|as|to be|für|als|wird)$|(desired |gewünschte )?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)|meant to be|goal|ziel|zielwert|zielvorgabe|servier(vorgabe|ziel|art)|vorgabe|soll|sollwert|so soll es (sein|werden))\b/,
@@ -88,18 +95,10 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
     "counts as solute",
     /^(?!.*100 ?g\b).*((counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich)/,
   ],
-  [
-    "depression",
-    /depression|erniedrigung|absenkung|(freez|gefrier).*(lowering|lowered by|drop|decrease|senkung)|(lowering|drop|decrease)\b.*freez|lowers the freezing|^(δ|∆|delta|d) ?_?t_?f?\b/,
-  ],
-  [
-    "freezing point",
-    /freezing[ -]?(point|temp|pt\b)|^fp\b|^t_?f\b|erstarrungspunkt|freezes (at|from)|friert (ab|bei)|\bfreezing (begins|starts|sets in)|(gefrieren|frieren) (beginnt|setzt ein)|\b(first|erstes) (ice|eis) (at|forms|bei|ab)\b|\b(begins?|starts?|first) (to (freeze|set|harden|go hard|firm( up)?|turn (in)?to ice|form ice)|freezing|setting|ice)|first (crystals|ice)|(wird|beginnt) (fest|zu (gefrieren|frieren|erstarren))|erste(s|r)? (eis|kristalle)|gefrierpunkt|gefriertemperatur|gefrierbeginn/,
-  ],
-  [
-    "ice fraction",
-    /\b(ice|frozen|eis)\b.*(share|fraction|%|part|anteil)|(share|fraction|part|anteil|%).*\b(ice|frozen|eis)\b|\bice in (the |a )?(whole|mix|bar|batch|water|total)|eis in der (masse|mischung)|eisanteil|frozen water|water frozen|gefroren|ausgefroren/,
-  ],
+];
+
+/** What is looked for when a header names no answer. */
+const MORE_ROLES: readonly (readonly [Role, RegExp])[] = [
   ["temperature", /temp|°c|°f|freezer|serving at/],
   [
     "name",
@@ -170,7 +169,8 @@ export function headerRole(text: string): Role | null {
 function roleOf(text: string): Role | null {
   const plain = plainWords(text);
   if (plain === "" || plain.length > 80 || isNumeral(text)) return null;
-  const role = ROLES.find(([, pattern]) => pattern.test(plain));
-  if (role !== undefined) return role[0];
+  const firstIn = (roles: typeof ROLES) => roles.find(([, pattern]) => pattern.test(plain))?.[0];
+  const role = firstIn(ROLES) ?? answerRole(plain) ?? firstIn(MORE_ROLES);
+  if (role !== undefined) return role;
   return unitFromHeader(plain) === null ? null : "amount";
 }

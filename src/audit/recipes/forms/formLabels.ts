@@ -37,6 +37,7 @@ const WATER = new RegExp(
 );
 const OF_MASS =
   /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogen|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
+const DRY_MATTER = /solids|matter|feststoff|trocken/;
 /** Of both together, or not of this solution at all. */
 const OF_OTHER =
   /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis/;
@@ -74,7 +75,7 @@ export function formKind(label: string): FormKind | null {
   if (role === "cryoscopic constant") return "constant";
   if (role === "molar mass" || role === "moles" || role === "particles") return role;
   if (role !== null && ANSWERS.has(role)) return "answer";
-  if (partOf(label) !== null) return "answer";
-  if (OF_OTHER.test(bare)) return null;
-  return OF_MASS.test(plainWords(label)) || OF_MASS.test(bare) ? "mass" : null;
+  const isMass = OF_MASS.test(plainWords(label)) || OF_MASS.test(bare);
+  if (isMass && !OF_OTHER.test(bare) && !DRY_MATTER.test(bare)) return "mass";
+  return partOf(label) === null ? null : "answer";
 }

@@ -1,0 +1,128 @@
+/** What an answer of a recipe is about, as far as it is no part of its mass. */
+export type AnswerRole = "freezing point" | "depression" | "ice fraction";
+
+/** One pattern of several spellings, which may begin or end inside a word. */
+const any = (...spellings: readonly string[]): RegExp => new RegExp(spellings.join("|"));
+
+/*
+ * Labels are taken apart into what they say: that something freezes, that it is lowered, that it is ice, that it
+ * is a share. English and German as cooks and teachers write them; common practice, no source.
+ */
+const FREEZES = any(
+  ...[
+    "\\bfree?z(es?|e?ing)\\b",
+    "\\bfrz\\b",
+    "\\bfr\\.? ?(p\\b|pt|point)",
+    "\\bf\\.? ?p\\b",
+    "\\bt[_ ]?f\\b",
+  ],
+  ...[
+    "(ge)?frier(t|en|ens)?\\b",
+    "gefrier-?(p|temp|beginn)",
+    "\\bgefr\\.? ?(p|t)",
+    "\\bt gefr",
+    "\\bgp\\b",
+  ],
+  ...["erstarr", "\\b(begins?|starts?) to set\\b"],
+);
+const FIRST_ICE = any(
+  "\\b(first|erste[nsr]?) (ice|eis)",
+  "\\bice (begins|starts|forms|appears)",
+  "eisbildung|bildet sich eis",
+);
+const LOWERED = any(
+  ...["depress", "lower", "\\bdrops?\\b", "\\bfalls?\\b", "decreas", "degrees? below", "far below"],
+  ...["erniedrig", "senk", "sinkt", "herabgesetzt", "herabsetz", "tiefer", "fällt um"],
+);
+const DIFFERENCE = /^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
+const THAN_WATER = /(than|als|below|unter) (plain |pure |reines? )?(water|wasser)|[([, ]k[)\]]?$/;
+const ICE = any(
+  "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
+  "\\bfrozen\\b",
+  "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|geh\\b|menge)|\\beis\\b",
+);
+const SHARE = any(
+  ...[
+    "%",
+    "per ?cent",
+    "\\bpct\\b",
+    "prozent",
+    "\\bshare\\b",
+    "\\bparts?\\b",
+    "fraction",
+    "proportion",
+  ],
+  ...[
+    "content",
+    "anteil",
+    "gehalt",
+    "\\bgeh\\b",
+    "(how|this) much",
+    "\\b(so |wie ?)viel",
+    "ausfriergrad",
+  ],
+  ...["(per|pro|je|in|auf|of|von) 100 ?g"],
+);
+/** Water that has become ice is a share of it without saying so. */
+const WATER_AS_ICE = any(
+  "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
+  "(water|wassers?),? (that is |turned |has turned |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
+  "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(water|wasser|mix|masse|mischung)",
+);
+const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
+/** Devices, times and stores are about freezing, too, and goods and portions about ice. */
+const OTHER_THING = any(
+  ...[
+    "freezers?\\b",
+    "freez\\w* (room|cost|speed|machine|tunnel)",
+    "\\btime\\b",
+    "dauer",
+    "zeit",
+    "min(utes?)?\\b",
+  ],
+  ...[
+    "hours?",
+    "stunden",
+    "maschine",
+    "truhe",
+    "schrank",
+    "einfrier",
+    "eingefroren",
+    "price",
+    "cost",
+    "kosten",
+  ],
+  ...[
+    "preis",
+    "[€$]",
+    "sold",
+    "verkauft",
+    "portion",
+    "kugeln",
+    "scoops?\\b",
+    "pieces",
+    "stück\\b",
+    "sorte",
+    "\\bdate\\b",
+  ],
+);
+
+/** A temperature asked for, not one at which something is so. */
+const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
+
+const isIce = (plain: string): boolean =>
+  ICE.test(plain) &&
+  !IN_CELSIUS.test(plain) &&
+  (WATER_AS_ICE.test(plain) || SHARE.test(plain) || AT_COLD.test(plain) || /^gefroren/.test(plain));
+
+/** Which answer of a recipe a label in plain words names; null when none. */
+export function answerRole(plain: string): AnswerRole | null {
+  if (DIFFERENCE.test(plain)) return "depression";
+  const ice = isIce(plain) && !FIRST_ICE.test(plain) && !/freezing[ -]?p|gefrier-?p/.test(plain);
+  if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))
+    return "ice fraction";
+  if (OTHER_THING.test(plain)) return null;
+  const freezes = FREEZES.test(plain);
+  if (LOWERED.test(plain) && (freezes || THAN_WATER.test(plain))) return "depression";
+  return freezes || FIRST_ICE.test(plain) ? "freezing point" : null;
+}
