@@ -23,12 +23,15 @@ const FREEZES = any(
     "\\bt gefr",
     "\\bgp\\b",
   ],
-  ...["erstarr", "\\b(begins?|starts?) to set\\b"],
+  ...[
+    "erstarr",
+    "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)",
+  ],
 );
 const FIRST_ICE = any(
   "\\b(first|erste[nsr]?) (ice|eis)",
   "\\bice (begins|starts|forms|appears)",
-  "eisbildung|bildet sich eis",
+  "eisbildung|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
 );
 const LOWERED = any(
   ...["depress", "lower", "\\bdrops?\\b", "\\bfalls?\\b", "decreas", "degrees? below", "far below"],
