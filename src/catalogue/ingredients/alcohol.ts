@@ -1,5 +1,8 @@
 import { defineIngredient, type Ingredient } from "../ingredient";
 
+const BY_STRENGTH =
+  "Alcohol by its strength and density, the rest of the change is water: the source gives the share that the same strength has in plain water, without the sugar.";
+
 /** Wine, beer, spirits, liqueurs. Strength by volume is not mass: 40 % vol is 33.3 % by mass. */
 export const alcohol: readonly Ingredient[] = [
   defineIngredient({
@@ -36,14 +39,14 @@ export const alcohol: readonly Ingredient[] = [
     group: "alcohol",
     aliases: { en: ["coffee liqueur"], de: ["Kaffeelikör", "Kaffeelikör 26,5 %"] },
     composition: {
-      water: 31,
+      water: 34.9,
       fat: 0.3,
       protein: 0.1,
-      solutes: { sucrose: 46.43, ethanol: 21.7, "sodium chloride": 0.065 },
+      solutes: { sucrose: 46.43, ethanol: 17.8, "sodium chloride": 0.065 },
       ash: 0.04,
       inert: 0.37,
     },
-    spread: { ethanol: 1.1, water: 0.93, sucrose: 5.6 },
+    spread: { ethanol: 0.89, water: 1.0, sucrose: 5.6 },
     spreadBasis: "between makers: strength ± 5 %, sugar ± 12 % relative (common practice)",
     source: "usdaSr26",
     sourceRecord: "NDB 14414",
@@ -53,6 +56,7 @@ export const alcohol: readonly Ingredient[] = [
     gramsPerMl: { value: 1.177, relativeSpread: 0.01 },
     measuresSource: "usdaSr26",
     abvPercent: 26.5,
+    note: BY_STRENGTH,
   }),
   defineIngredient({
     name: "mint liqueur 36 % vol",
@@ -62,11 +66,11 @@ export const alcohol: readonly Ingredient[] = [
       de: ["Pfefferminzlikör", "Minzlikör"],
     },
     composition: {
-      water: 28.29,
+      water: 33.09,
       fat: 0.3,
-      solutes: { sucrose: 41.6, ethanol: 29.8, "sodium chloride": 0.013 },
+      solutes: { sucrose: 41.6, ethanol: 25, "sodium chloride": 0.013 },
     },
-    spread: { ethanol: 1.5, water: 0.85, sucrose: 5.0 },
+    spread: { ethanol: 1.25, water: 1.0, sucrose: 5.0 },
     spreadBasis: "between makers: strength ± 5 %, sugar ± 12 % relative (common practice)",
     source: "usdaSr26",
     sourceRecord: "NDB 14034",
@@ -76,6 +80,7 @@ export const alcohol: readonly Ingredient[] = [
     gramsPerMl: { value: 1.136, relativeSpread: 0.01 },
     measuresSource: "usdaSr26",
     abvPercent: 36,
+    note: BY_STRENGTH,
   }),
   defineIngredient({
     name: "coffee cream liqueur 17 % vol",
@@ -85,14 +90,14 @@ export const alcohol: readonly Ingredient[] = [
       de: ["Sahnelikör", "Sahnelikör 17 %"],
     },
     composition: {
-      water: 46.5,
+      water: 47.55,
       fat: 15.7,
       protein: 2.8,
-      solutes: { sucrose: 19.76, ethanol: 13.8, "sodium chloride": 0.282 },
+      solutes: { sucrose: 19.76, ethanol: 12.75, "sodium chloride": 0.282 },
       ash: 0.12,
       inert: 1.04,
     },
-    spread: { ethanol: 0.69, water: 1.4, sucrose: 2.4 },
+    spread: { ethanol: 0.64, water: 1.4, sucrose: 2.4 },
     spreadBasis: "between makers: strength ± 5 %, sugar ± 12 % relative (common practice)",
     source: "usdaSr26",
     sourceRecord: "NDB 14415",
@@ -102,6 +107,7 @@ export const alcohol: readonly Ingredient[] = [
     gramsPerMl: { value: 1.052, relativeSpread: 0.01 },
     measuresSource: "usdaSr26",
     abvPercent: 17,
+    note: BY_STRENGTH,
   }),
   defineIngredient({
     name: "sweet dessert wine",
