@@ -1,14 +1,13 @@
+import { anyOf } from "./roles/anyOf";
+
 /** What an answer of a recipe is about, as far as it is no part of its mass. */
 export type AnswerRole = "freezing point" | "depression" | "ice fraction";
-
-/** One pattern of several spellings, which may begin or end inside a word. */
-const any = (...spellings: readonly string[]): RegExp => new RegExp(spellings.join("|"));
 
 /*
  * Labels are taken apart into what they say: that something freezes, that it is lowered, that it is ice, that it
  * is a share. English and German as cooks and teachers write them; common practice, no source.
  */
-const FREEZES = any(
+const FREEZES = anyOf(
   ...[
     "\\bfree?z(es?|e?ing)\\b",
     "\\bfrz\\b",
@@ -28,23 +27,23 @@ const FREEZES = any(
     "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)",
   ],
 );
-const FIRST_ICE = any(
+const FIRST_ICE = anyOf(
   "\\b(first|erste[nsr]?) (ice|eis)",
   "\\bice (begins|starts|forms|appears)",
   "eisbildung|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
 );
-const LOWERED = any(
+const LOWERED = anyOf(
   ...["depress", "lower", "\\bdrops?\\b", "\\bfalls?\\b", "decreas", "degrees? below", "far below"],
   ...["erniedrig", "senk", "sinkt", "herabgesetzt", "herabsetz", "tiefer", "fällt um"],
 );
 const DIFFERENCE = /^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
 const THAN_WATER = /(than|als|below|unter) (plain |pure |reines? )?(water|wasser)|[([, ]k[)\]]?$/;
-const ICE = any(
+const ICE = anyOf(
   "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
   "\\bfrozen\\b",
   "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|geh\\b|menge)|\\beis\\b",
 );
-const SHARE = any(
+const SHARE = anyOf(
   ...[
     "%",
     "per ?cent",
@@ -67,14 +66,14 @@ const SHARE = any(
   ...["(per|pro|je|in|auf|of|von) 100 ?g"],
 );
 /** Water that has become ice is a share of it without saying so. */
-const WATER_AS_ICE = any(
+const WATER_AS_ICE = anyOf(
   "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
   "(water|wassers?),? (that is |turned |has turned |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
   "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(water|wasser|mix|masse|mischung)",
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
-const OTHER_THING = any(
+const OTHER_THING = anyOf(
   ...[
     "freezers?\\b",
     "freez\\w* (room|cost|speed|machine|tunnel)",

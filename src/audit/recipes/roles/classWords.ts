@@ -1,0 +1,46 @@
+import { anyOf } from "./anyOf";
+import type { Words } from "./words";
+
+const PARTICLES = anyOf(
+  "van\\W{0,3}t\\W{0,3}hoff",
+  "^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\\b(factor|faktor) i$",
+  "\\bparticles\\b|\\bteilchen",
+  "^ions?$|^ionen|(number|count|how many) (of )?ions|\\bions (per|in|from)\\b|zahl (der )?(ionen|teilchen)",
+  "dissociation (factor|number)|dissoziationsfaktor",
+);
+const SPLITS =
+  /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissoziier|\b(ions?|ionen)\b|entsteh/;
+const COUNTED = /\b(how many|number of|into|count of)\b|wie ?viele|\banzahl\b|zahl\b/;
+
+/** A salt falls into particles, and how many of them is asked for. */
+const particles: Words = {
+  test: (plain) =>
+    PARTICLES.test(plain) || (SPLITS.test(plain) && COUNTED.test(plain) && !/mass|mol/.test(plain)),
+};
+
+/** What a class works with: English and German as teachers write them; common practice, no source. */
+export const classWords = {
+  constantOfWater:
+    /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|\bk ?·? ?k?g ?\/ ?mol/,
+  ofPureWater:
+    /(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
+  /** What stays whole is the opposite of what counts as dissolved. */
+  undissolved:
+    /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
+  massOfSolute: anyOf(
+    "^((mass|weight|amount(?!.*\\bmol)|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\\b(?!.*(solids|matter|feststoff|trocken))",
+    "^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\\s*[([]\\s*(g|kg|mg)\\s*[)\\]]$",
+    "^m (solute|salt|sugar|stoff|salz|zucker)$",
+    "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
+  ),
+  molarMass:
+    /molar ?(mass|weight)|mola?re? ?masse|molmasse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+  molality:
+    /molalit|mol ?\/ ?kg|mol ?[·*] ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
+  moles:
+    /^(n|mols?|moles?|stoffmenge|molzahl)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^(an)?zahl (der )?mole?n?$|^amount of (the )?substance$|^(amount|stoffmenge),? n$/,
+  particles,
+  constant: /^k ?_?f\b|cryosc|kryosk|freezing (point )?constant|gefrier(punkts?)?konst/,
+  countsAsSolute:
+    /^(?!.*100 ?g\b).*((counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich)/,
+} as const satisfies Readonly<Record<string, Words>>;

@@ -1,0 +1,29 @@
+import { PER_WATER } from "../perWater";
+import { perLotWords } from "./perLotWords";
+import type { Words } from "./words";
+
+/** Headings of lists: English and German as kitchens and classes write them; common practice, no source. */
+export const listWords = {
+  measured:
+    /\b(measured|gemessene?[rs]?|observed|readings?|messwerte?|messung|thermometer|abgelesen\w*|beobachtet|actually|tatsächlich\w*|found in)\b|\bgem\./,
+  unit: /^(units?( of measure)?|uom|u\/m|me|(maß|mengen)?einh(eit(en)?|\.)?|maß|measure|(measured|weighed|gemessen|gewogen) in)$/,
+  price:
+    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|bezahlt|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|^ek\b/,
+  perLot: perLotWords,
+  /** As physicists write it: "Mass / g". */
+  massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage) ?\/ ?(k?g|mg)$/,
+  name: /^((raw |all )?(ingredients?|ingr\.?|items?|components?|(raw )?materials?)|name|what|zutat(en)?|zutatenliste|rohstoffe?|rohware|bestandteile?|komponenten?|lebensmittel|artikel|produkt|product|foodstuffs?)\b|^(stuff|was|(was|what) .*(rein|hinein|drin|goes in|went in))\??$/,
+  /** Nothing but the unit of a share, and of what. */
+  shareOnly:
+    /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
+  perWater: PER_WATER,
+  composition:
+    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
+  /** What a store holds, and what was bought for it. */
+  stock:
+    /^(counted|on hand|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
+  other:
+    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
+  amount:
+    /amount|quantity|\bqty\b|weight|\bmass\b|grams?\b|gramm|menge|gewicht|masse\b|einwaage|batch|ansatz|share|anteil|portion|recipe|rezept|\bmix\b|^(how much|wie ?viel)( (of (it|each)|davon|jeweils|do we need|brauchen wir))?\??$/,
+} as const satisfies Readonly<Record<string, Words>>;

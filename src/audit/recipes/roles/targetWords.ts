@@ -1,0 +1,34 @@
+import { anyOf } from "./anyOf";
+import type { Words } from "./words";
+
+const GOAL =
+  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil)\b/;
+const SERVED_AS =
+  /^((serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|(for|as|to be|für|als|wird)$)/;
+const TEXTURE =
+  /^((target|desired|wanted|intended|soll|ziel|gewünschte|angestrebte)[ -]?)?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)\b/;
+const KIND = anyOf(
+  "\\b(kind|type|style|sort) of (ice|frozen|dessert|sweet|product|mix|treat|thing)",
+  "\\b(art|typ|stil) (des|der|von|vom) (fertigen )?(eis|dessert|produkt|ergebnis)",
+  "(^|/ ?)(eisart|stil|style)$",
+);
+const WISHED = anyOf(
+  "^(desired|wanted|required|wished|gewünscht\\w*|erwünscht\\w*|angestrebt\\w*)\\b",
+  "\\b(we|i|you)('d| would)? (want|like|wish for|hope for|aim (for|at))\\b|\\b(we|i)( a|')re? (after|going for|aiming)",
+  "\\bwhat (are|do|shall|should) (we|i) (want|mak|get|aim)",
+  "\\b(wir|ich) (wollen|möchten?|wünschen|hätten gern)|\\b(wollen|möchten|machen) wir\\b",
+);
+const SHALL = anyOf(
+  "\\b(should|shall|supposed to|meant to|ought to|has to|is to) (it )?(be|become|turn|come|feel|taste)\\b",
+  "\\bsoll(te)?( es| das| sie| er)? (mal )?(sein|werden|schmecken)\\b|\\bwie soll\\b|\\bso soll\\b|meant to be",
+);
+/** Much else has an aim. */
+const OTHER_THING =
+  /audience|group|market|customer|\bdate\b|\btime\b|price|costs?\b|margin|budget|sales|gruppe|datum|preis|kosten|kunden|markt|umsatz|[- /]ist\b/;
+
+/** Labels of what a mix shall be: aims, wishes, kinds of what is served. Common practice, no source. */
+export const targetWords: Words = {
+  test: (plain) =>
+    !OTHER_THING.test(plain) &&
+    [GOAL, SERVED_AS, TEXTURE, KIND, WISHED, SHALL].some((words) => words.test(plain)),
+};
