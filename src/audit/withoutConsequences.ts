@@ -28,9 +28,11 @@ const OF_A_MIX = [
  * of one on the right. There it is mended, and both are gone; one cause is told once, not in every row.
  */
 const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
-  "error-in-an-amount": [...NAMES, ...AMOUNTS],
+  "error-in-an-amount": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
   "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
   "total-incomplete": ["number-as-text"],
+  // A link to an amount that is text is text, too.
+  "number-as-text": ["number-as-text"],
   // Amounts that are calculated from shares are as wrong as those.
   "mass-units-mixed": ["percent-and-fraction"],
   // Grams calculated from shares, batches from a base: the same mix once more.

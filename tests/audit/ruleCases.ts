@@ -18,6 +18,7 @@ import { ownTargetCases } from "./ownTargetCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
+import { kitchenCases } from "./kitchenCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
@@ -97,6 +98,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,
+  ...kitchenCases,
   ...shareCases,
   ...sumRowCases,
   ...textNumberCases,

@@ -7,6 +7,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
+import { unitColumnOf } from "../recipes/unitColumnOf";
 import {
   isMass,
   isShare,
@@ -29,7 +30,8 @@ const ownerOf = (sheet: WorkbookSheet, row: number, unitColumn: number): number 
 
 /** The unit that stands beside an amount or in its own format, where the header says another; else null. */
 export function otherMark(block: RecipeBlock, recipe: Recipe, name: RecipeName): OtherMark | null {
-  const { sheet, layout, unitColumn } = block;
+  const { sheet, layout } = block;
+  const unitColumn = unitColumnOf(block, recipe);
   const { unit, unitAssumed } = recipe;
   // The values of a worked example have no column of which one could be unlike the others.
   if (block.answers !== undefined) return null;

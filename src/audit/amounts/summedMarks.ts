@@ -7,6 +7,7 @@ import {
   type RecipeName,
 } from "../recipes/recipeBlock";
 import { totalPlaces } from "../recipes/totalPlaces";
+import { unitColumnOf } from "../recipes/unitColumnOf";
 import { unitFromWord, unitText } from "../recipes/unit";
 
 /** An amount that its unit cell has in another unit than the rest. */
@@ -19,7 +20,8 @@ export interface OddMark {
 
 /** Amounts that their unit cells have in another unit than the rest, while a plain sum adds them all up. */
 export function summedMarks(block: RecipeBlock, recipe: Recipe): OddMark[] {
-  const { sheet, unitColumn, names } = block;
+  const { sheet, names } = block;
+  const unitColumn = unitColumnOf(block, recipe);
   const isSummed = totalPlaces(block, recipe).some(({ row, column }) =>
     /\bSUM\s*\(/i.test(sheet.cellAt(row, column)?.formula ?? ""),
   );

@@ -1,7 +1,7 @@
-import { referencesOf } from "../../workbook/references";
+import { contains, referencesOf } from "../../workbook/references";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
-import { labelledNumbers } from "../labels";
+import { labelledNumbers, type LabelledNumber } from "../labels";
 import { textAt } from "../recipes/cells";
 import { formKind } from "../recipes/forms/formLabels";
 import { headerRole } from "../recipes/headerRole";
@@ -51,6 +51,19 @@ function cellsBelow(sheet: WorkbookSheet) {
   );
 }
 
+/** The same constant once more for each of the examples that stand beside each other. */
+function cellsOfExamples({ blocks }: AuditContext, first: LabelledNumber): LabelledNumber[] {
+  const { sheet, row, column } = first;
+  return blocks.flatMap(({ sheet: other, answers, range, recipes }) => {
+    const line = recipes[0]?.line ?? column;
+    const value = sheet.cellAt(row, line)?.value;
+    const isOther = answers !== undefined && other === sheet && line > column;
+    return isOther && contains(range, row, line) && typeof value === "number"
+      ? [{ ...first, column: line, value }]
+      : [];
+  });
+}
+
 /** Whether a sheet dissolves its substances in another liquid. */
 const isOtherSolvent = (sheet: WorkbookSheet): boolean =>
   [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
@@ -65,7 +78,8 @@ const isOtherSolvent = (sheet: WorkbookSheet): boolean =>
 export function constantCells(context: AuditContext): ConstantCell[] {
   const { sheets } = context.workbook;
   const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
-  const found = [...labelled, ...sheets.flatMap(cellsBelow), ...namedCells(context)];
+  const again = labelled.flatMap((first) => cellsOfExamples(context, first));
+  const found = [...labelled, ...again, ...sheets.flatMap(cellsBelow), ...namedCells(context)];
   const seen = new Set<string>();
   return found.flatMap(({ sheet, row, column, label, beside, value }) => {
     const key = `${sheet.name}!${row},${column}`;

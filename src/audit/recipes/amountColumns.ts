@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { baseColumns } from "./baseColumns";
 import { holdsNumber, isErrorAt, textAt } from "./cells";
 import { headerRole, type Role } from "./headerRole";
 import { isParted, type Segment } from "./segments";
@@ -100,7 +101,12 @@ export function amountColumns(
   const isShareOf = (column: number) => isShares(sheet, items, column, header(column));
   // Shares right of the names say again what the amounts left of them say.
   const amounts = named.filter((column) => !isShareOf(column));
-  if (named.length > 0) return preferRight(amounts.length > 0 ? amounts : named, segment.column);
+  if (named.length > 0) {
+    const chosen = amounts.length > 0 ? amounts : named;
+    const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
+    const all = [...bases, ...chosen].sort((one, other) => one - other);
+    return preferRight(all, segment.column);
+  }
   const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
   const unspoken = numeric.filter((column) => spoken(column) === null);
   const half = (column: number) => filled(column) * 2 >= items.length;

@@ -8,6 +8,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "./recipeBlock";
+import { unitColumnOf } from "./unitColumnOf";
 import { gramsPer, isMass, unitFromFormat, unitFromWord, type AmountUnit } from "./unit";
 
 /** An amount of a recipe: what the cell means in grams (or in shares of the mix), and how it was read. */
@@ -29,8 +30,9 @@ function unitOf(
   format: string | undefined,
 ): AmountUnit {
   if (recipe.unitStated === true) return recipe.unit;
-  if (block.unitColumn !== null && recipe.unitAssumed) {
-    const text = block.sheet.cellAt(name.row, block.unitColumn)?.value;
+  const units = unitColumnOf(block, recipe);
+  if (units !== null && recipe.unitAssumed) {
+    const text = block.sheet.cellAt(name.row, units)?.value;
     const unit = typeof text === "string" ? unitFromWord(text) : null;
     if (unit !== null) return unit;
   }

@@ -40,7 +40,7 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   const isHeading =
     heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
   // Where amounts stand left of the names, a line may have nothing but words right of them.
-  return isHeading && [column - 1, ...beside].every((at) => !looksNumeric(sheet, row, at));
+  return isHeading && [column - 1, ...beside].every((at) => !holdsNumber(sheet, row, at));
 }
 
 /** Cuts a run of words in one column where a header row begins a new list. */

@@ -1,4 +1,5 @@
 import { componentPer100, compositionGrams, iceFraction } from "../answers/answers";
+import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -25,14 +26,10 @@ const withoutAlcohol = ({ items, grams, ownIngredients }: Mix): Mix => ({
   ownIngredients,
 });
 
-/** A list of drinks and their strengths is no mix. */
-const isListOfDrinks = ({ items, ownIngredients }: Mix): boolean =>
-  items.every((item) => (componentPer100(item, "ethanol", ownIngredients) ?? 0) > 1);
-
 function findIn(context: AuditContext, judged: JudgedRecipe): Finding[] {
   const { mix, block, recipe } = judged;
   const grams = compositionGrams(mix).get("ethanol") ?? 0;
-  if (isListOfDrinks(mix)) return [];
+  if (isListOfDrinks(block)) return [];
   const total = mix.grams.reduce((sum, value) => sum + value, 0);
   if (grams <= LEAST_SHARE * total) return [];
   const named = namedTargets(context, block).find((one) => one.recipe === recipe)?.wanted;

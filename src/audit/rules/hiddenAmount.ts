@@ -4,7 +4,7 @@ import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { isFilteredOut } from "../amounts/hiddenLines";
+import { hiddenNames } from "../amounts/hiddenNames";
 import { hiddenSources, type HiddenSource } from "../formulas/hiddenSources";
 import { changedMix } from "../mix";
 import { amountOf } from "../recipes/amountOf";
@@ -12,12 +12,6 @@ import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "hidden-amount", severity: "warning" } as const;
-
-/** What a filter hides has a rule of its own. */
-const isHidden = ({ sheet, layout }: RecipeBlock, { row, column }: RecipeName): boolean =>
-  layout === "down"
-    ? sheet.hiddenRows.has(row) && !isFilteredOut(sheet, row)
-    : sheet.hiddenColumns.has(column);
 
 /** One finding for a hidden ingredient, shown by its effect on the block's first recipe that has some. */
 function ingredientFinding(
@@ -108,9 +102,7 @@ function sourceFinding({ kind, sheet, range, readBy }: HiddenSource): Finding {
 }
 
 function findAll(context: AuditContext): Finding[] {
-  const hidden = context.blocks.flatMap((block) =>
-    block.names.filter((name) => isHidden(block, name)).map((name) => ({ block, name })),
-  );
+  const hidden = hiddenNames(context);
   const isAmounts = ({ kind, sheet, range }: HiddenSource) =>
     kind === "column" &&
     context.blocks.some(

@@ -1,3 +1,4 @@
+import { isMisread } from "../amounts/isMisread";
 import { iceFraction } from "../answers/answers";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
@@ -24,6 +25,7 @@ function finding(context: AuditContext, result: StatedResult): Finding | null {
   const other = iceFraction(mix, temperatureC, basis === "water" ? "mix" : "water");
   if (own === null || other === null) return null;
   if (Math.abs(own - stated) <= TOLERANCE || Math.abs(other - stated) > TOLERANCE) return null;
+  if (isMisread(result.block, result.recipe)) return null;
   const said = basis === "water" ? "the water" : "the mix";
   const is = basis === "water" ? "the whole mix" : "the water only";
   return findingAt(identity, result.sheet, result, {

@@ -3,6 +3,7 @@ import type { CellRange } from "../../workbook/model";
 import { normalName } from "../../catalogue/normalName";
 import type { Matrix } from "../../foundation/cell";
 import type { AuditContext } from "../context";
+import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
@@ -101,7 +102,7 @@ const [REACH_UP, REACH_DOWN] = [6, 40];
 
 /** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
-  const { blocks: all } = context;
+  const all = context.blocks.filter((other) => !isListOfDrinks(other));
   const { sheet, range } = block;
   const isNear = (row: number) => row >= range.top - REACH_UP && row <= range.bottom + REACH_DOWN;
   const rows = [...sheetTexts(sheet).columnsByRow].filter(
@@ -128,6 +129,7 @@ const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
 export function namedTargets(context: AuditContext, block: RecipeBlock): readonly NamedTarget[] {
   const before = known.get(block);
   if (before !== undefined) return before;
+  if (isListOfDrinks(block)) return [];
   const beside = block.layout === "across" ? besideRows(context, block) : [];
   const found = beside.length > 0 ? beside : near(context, block);
   known.set(block, found);

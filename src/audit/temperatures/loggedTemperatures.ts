@@ -72,7 +72,11 @@ function foreignIn(readings: readonly Reading[]): readonly Reading[] {
   const sorted = readings.map(({ value }) => value).sort((one, other) => one - other);
   const median = sorted[Math.floor(sorted.length / 2)] ?? 0;
   const usual = readings.filter(({ value }) => Math.abs(value - median) <= LARGEST_SPREAD_K / 2);
-  if (readings.length < LEAST_READINGS || median > -5 || usual.length < LEAST_USUAL * readings.length)
+  if (
+    readings.length < LEAST_READINGS ||
+    median > -5 ||
+    usual.length < LEAST_USUAL * readings.length
+  )
     return [];
   const margin = readings.length < MANY_READINGS ? 3 : 2;
   const isForeign = ({ value }: Reading) => {

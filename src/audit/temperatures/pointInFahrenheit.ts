@@ -1,7 +1,5 @@
 import type { AuditContext } from "../context";
-import { massOutliers } from "../amounts/massOutliers";
-import { misreadShares } from "../amounts/misreadShares";
-import { shareLines } from "../amounts/shareLines";
+import { isMisread } from "../amounts/isMisread";
 import { recomputed } from "../answers/recomputed";
 import { isLedger } from "../recipes/isLedger";
 import { fahrenheitToC } from "../answers/resultLabel";
@@ -12,11 +10,6 @@ const CLOSE_K = 0.25;
 const RELATIVE = 0.1;
 /** A brine at its strongest freezes at about −21 °C, a mix to be eaten not below −15. */
 const [COLDEST_F, COLDEST_IN_LEDGER_F] = [-6, 5];
-
-/** Whether the amounts themselves are not what is meant: then a point need not be what comes of them. */
-const isMisread = ({ block, recipe }: Pick<StatedResult, "block" | "recipe">): boolean =>
-  massOutliers(block, recipe).length > 0 ||
-  shareLines(block).some((line) => misreadShares(line).length > 0);
 
 /** What freezes below 0 °F is a brine or a spirit, not a mix of many things. */
 const MOST_IN_BRINE = 3;
@@ -33,5 +26,5 @@ export function isPointInFahrenheit(context: AuditContext, result: StatedResult)
   // A depression in K, or a point that is only a little wrong, may come as near.
   const isNearest = off < Math.abs(value + ours) && off < Math.abs(value - ours);
   const isClose = off <= Math.max(CLOSE_K, RELATIVE * Math.abs(ours));
-  return isNearest && isClose && !isMisread(result);
+  return isNearest && isClose && !isMisread(block, result.recipe);
 }

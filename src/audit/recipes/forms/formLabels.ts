@@ -27,13 +27,16 @@ const SUBSTANCE =
 const SOLUTE = new RegExp(
   `^(the |name of (the )?|which |welche[rs]? )?(dissolved |gelöste[rs]? )?${SUBSTANCE}( ?[a-d1-4])?( (dissolved|used|chosen|name|gelöst))?$`,
 );
+/** Who dissolves, or what is done: "we dissolve", "wir lösen", "was gelöst wird". */
+const DISSOLVES =
+  /^((what )?(is |we |you |i )?(dissolved?|stir(red)? in|add(ed)?)|(was )?(wir |ihr |ich |man )?(lösen|löst|löse|gelöst wird|(ein)?gerührt wird)( wir| ihr| man)?)$/;
 const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
   "(mass|grams?|kilograms?|kg|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
 const WATER_WORD =
   "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
 const WATER = new RegExp(
-  `^((${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
+  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
   /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogen|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
@@ -70,7 +73,7 @@ export function formKind(label: string): FormKind | null {
   if (bare === "" || label.length > LONGEST) return null;
   if (SOLVENT.test(bare)) return "solvent";
   if (WATER.test(bare)) return "water";
-  if (SOLUTE.test(bare)) return "solute";
+  if (SOLUTE.test(bare) || DISSOLVES.test(bare)) return "solute";
   const role = headerRole(label);
   if (role === "cryoscopic constant") return "constant";
   if (role === "molar mass" || role === "moles" || role === "particles") return role;
