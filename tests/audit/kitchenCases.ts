@@ -30,8 +30,7 @@ const forTables = (dissolvedGrams: number): Rows => [
 const scaled = (first: number | { readonly error: string }): Rows => {
   const isError = typeof first === "object";
   const of = (text: string, value: number) => ({
-    ...formula(text, isError ? first : value),
-    format: "0.000",
+    ...{ formula: text, value: isError ? first : value, format: "0.000" },
   });
   return [
     ["Times", isError ? formula("12000/B6", first) : formula("12000/B6", 15)],
