@@ -1,5 +1,6 @@
 import { parseRangeName } from "../workbook/address";
 import type { CellRange, Workbook } from "../workbook/model";
+import { overlaps } from "../workbook/references";
 import type { Finding } from "./finding";
 import { precedentsOf } from "./formulas/precedents";
 
@@ -43,9 +44,6 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
 const SAID_BY: Readonly<Record<string, readonly string[]>> = {
   "formula-overwritten": ["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix"],
 };
-
-const overlaps = (a: CellRange, b: CellRange): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
 interface Cause {
   readonly rule: string;

@@ -1,3 +1,4 @@
+import { overlaps } from "./references";
 import { eachCell } from "./eachCell";
 import type { CellRange, Workbook } from "./model";
 import type { SheetRange } from "./precedents";
@@ -25,9 +26,6 @@ interface SheetFormulas {
   readonly columns: Map<number, FormulaCell[]>;
   spilling: Spilling[];
 }
-
-const overlaps = (a: CellRange, b: CellRange): boolean =>
-  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
 
 /** The first place in an ordered column at or below a row. */
 function firstFrom(cells: readonly FormulaCell[], row: number): number {

@@ -33,3 +33,7 @@ export const contains = (
   row: number,
   column: number,
 ): boolean => row >= top && row <= bottom && column >= left && column <= right;
+
+/** Whether two ranges have a cell in common. */
+export const overlaps = (a: CellRange, b: CellRange): boolean =>
+  a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;

@@ -1,6 +1,9 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { isAnswer, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
+import { precedentsOf } from "../formulas/precedents";
+import { isLedger } from "../recipes/isLedger";
+import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { nearAnswers } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
 import { isBlank, textAt } from "../recipes/cells";
@@ -97,7 +100,14 @@ export function labelledAnswers(
   blocks: readonly RecipeBlock[],
   isWanted: IsWanted,
 ): LabelledAnswer[] {
-  const near = blocks.flatMap((block) => nearAnswers(block, isWanted));
+  const few = blocks.filter((block) => !isLedger(block));
+  const isOfItsOwn = ({ sheet, row, column, block }: LabelledAnswer) =>
+    !isLedger(block) &&
+    sheet.cellAt(row, column)?.formula !== undefined &&
+    hasInputsOfItsOwn(precedentsOf(workbook, sheet, { row, column }), few);
+  const near = blocks
+    .flatMap((block) => nearAnswers(block, isWanted))
+    .filter((answer) => !isOfItsOwn(answer));
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
   const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted);
   return free.length === 0 ? near : [...near, ...free];

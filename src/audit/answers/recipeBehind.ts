@@ -4,6 +4,7 @@ import { mainRecipe } from "./mainRecipe";
 import { precedentsOf } from "../formulas/precedents";
 import { rangesRead, type RangeRead } from "../formulas/rangesRead";
 import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
+import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { headsList } from "../recipes/headsList";
 import { isLedger } from "../recipes/isLedger";
@@ -66,7 +67,8 @@ export function recipeBehind(
   const formula = sheet.cellAt(place.row, place.column)?.formula;
   const direct = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
   const isLong = ({ range }: RangeRead) => range.bottom > range.top || range.right > range.left;
-  for (const ranges of [direct, precedentsOf(workbook, sheet, place)]) {
+  const behind = precedentsOf(workbook, sheet, place);
+  for (const ranges of [direct, behind]) {
     const read = all.filter((each) => readsAmounts(ranges, each));
     if (read.length > 0) return read.length === 1 ? (read[0] ?? null) : null;
   }
@@ -75,7 +77,7 @@ export function recipeBehind(
   const main = block === undefined || ofShares.length > 1 ? null : mainRecipe(block);
   if (block !== undefined && main !== null) return { block, recipe: main };
   // What reads a list that is no recipe is not about the recipe beside it.
-  if (direct.some(isLong)) return null;
+  if (direct.some(isLong) || hasInputsOfItsOwn(behind, few)) return null;
   const neighbours = recipeOfNeighbours(workbook, all, sheet, place);
   if (neighbours !== null) return neighbours;
   return recipeByPlace(

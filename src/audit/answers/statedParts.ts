@@ -71,6 +71,8 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const mix = context.mixOf(block, recipe);
   const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
   const value = typed * factor;
+  // A list without any water, beside a label that has some, is not all of what the label is about.
+  if (part === "water" && right === 0) return [];
   return right === null || !Number.isFinite(value)
     ? []
     : [{ ...answer, part, basis, factor, value, mix, right }];

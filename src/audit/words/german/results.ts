@@ -1,5 +1,9 @@
 /** Findings on results, formulas, totals and the workbook. */
 export const resultFindings: Readonly<Record<string, string>> = {
+  'None of the {count} answers here fits the list: "{label}" is {stated} {unit}; recomputed from the recipe it is {ours} {unit2}.':
+    "Keine der {count} Antworten hier passt zur Liste: „{label}“ ist {stated} {unit}; aus dem Rezept nachgerechnet sind es {ours} {unit2}.",
+  "Look at what was read as the recipe, then at its amounts.":
+    "Erst ansehen, was als Rezept gelesen wurde, dann die Mengen.",
   '"{label}" is {stated} {unit}; recomputed from the recipe it is {ours} {unit2}.{why?}':
     "„{label}“ ist {stated} {unit}; aus dem Rezept neu berechnet ist es {ours} {unit2}.{why?}",
   " The ideal law i·Kf·m gives the sheet's number; at this strength real solutions differ.":

@@ -1,0 +1,53 @@
+import { formula, type Rows } from "./bookOf";
+import { findingsOf, placesOf } from "./findingsOf";
+
+const LIST: Rows = [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 600],
+  ["Sucrose", 150],
+  ["Dextrose monohydrate", 50],
+];
+const MIXES = "A2:A4,B2:B4";
+
+/** What stands below the list: water 604.5 g and sugars 195.5 g of 800. */
+const withAnswers = (point: number, ice: number, water: number): Rows => [
+  ...LIST,
+  [],
+  ["Freezing point (°C)", point],
+  ["Water frozen at −12 °C (%)", ice],
+  ["Water in the mix (g)", water],
+];
+
+test("answers of which none fits the list are told as one", () => {
+  const found = findingsOf(withAnswers(-5, 40, 300));
+  expect(placesOf(found)).toEqual(["B6 result-differs"]);
+  expect(found[0]?.severity).toBe("warning");
+  expect(found[0]?.message).toMatch(/^None of the 3 answers here fits the list: "Freezing point/);
+});
+
+test("where one of them fits, each of the others is told", () => {
+  const found = findingsOf(withAnswers(-5, 40, 604));
+  expect(placesOf(found)).toEqual(["B6 result-differs", "B7 result-differs"]);
+});
+
+const ownSolution: Rows = [
+  ["Weight of it (g)", 12],
+  ["Its molar mass (g/mol)", 180.16],
+  ["Water around it (g)", 250],
+  ["How far does the freezing point drop?", formula("1.86*B6/B7/(B8/1000)", 0.4956)],
+];
+
+test("an answer worked out from numbers of its own is not about the list above", () => {
+  expect(placesOf(findingsOf([...LIST, [], ...ownSolution]))).toEqual([]);
+});
+
+test("an answer worked out from the list is about it, wherever it stands", () => {
+  const rows: Rows = [
+    ...LIST,
+    [],
+    ["A tray holds (g)", 400],
+    ["Trays", 2],
+    ["Freezing point (°C)", { value: -5, formula: `RIME.FREEZINGPOINT(${MIXES})+0*B6*B7` }],
+  ];
+  expect(placesOf(findingsOf(rows))).toContain("B8 result-differs");
+});
