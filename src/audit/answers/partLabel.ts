@@ -20,7 +20,7 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ],
   [
     "solids",
-    /\bsolids\b|dry (matter|mass|substance)|trocken(masse|substanz|stoffe?|anteil)|feststoffe?|^(ts|tm)\b|except water|außer wasser/,
+    /\bsolids\b|dry (matter|mass|substance)|trocken(masse|substanz|stoffe?|anteil)|feststoffe?|^(ts|tm)\b|(except|non|without|all but|außer|ohne|nicht)[- ]?(the )?(water|wasser)/,
   ],
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
@@ -43,10 +43,10 @@ const OF_WATER =
 const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
 const SHARE =
-  /%|per ?cent|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
+  /%|per ?cent|\bpct\b|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|\b(total|all|sum|summe|everything|alles|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
+  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
 const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
+import { allergensSaid } from "./allergensSaid";
 import { isAllergenList, isOneWord } from "./allergenList";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
@@ -47,10 +48,6 @@ export const saysBesideNames = (context: AuditContext, words: RegExp): boolean =
     (one) => words.test(one.text) && !isOfNumbers(one) && !isName(context.blocks, one),
   );
 
-const ALLERGENS_SAID = /allerg|\b(may )?contains?\b|enthält|spuren von/i;
-/** What a heading of allergens consists of. */
-const HEADING_WORDS =
-  /allerg\p{L}*|\b(may )?contains?\b|enthält|spuren von|cautions?|hinweise?|warn\p{L}*|notes?|labels?|\b(and|und|for|für|to|the|die|der|per|je|line|zeile)\b|[^\p{L}]/giu;
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
 const LIST_REACH = 12;
@@ -98,7 +95,7 @@ export function saysAllergens(context: AuditContext): boolean {
   return someText(context, (one) => {
     if (isOwnIngredient(context, one)) return false;
     if (isAllergenList(one.text) && isNote(context, one)) return true;
-    if (!ALLERGENS_SAID.test(one.text)) return false;
-    return one.text.replaceAll(HEADING_WORDS, "").length > 1 || isFilled(context.blocks, one);
+    const said = allergensSaid(one.text);
+    return said === "statement" || (said === "heading" && isFilled(context.blocks, one));
   });
 }

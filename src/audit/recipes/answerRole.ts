@@ -12,7 +12,7 @@ const FREEZES = anyOf(
     "\\bfree?z(es?|e?ing)\\b",
     "\\bfrz\\b",
     "\\bfr\\.? ?(p\\b|pt|point)",
-    "\\bf\\.? ?p\\b",
+    "\\bf\\.? ?pt?\\b",
     "\\bt[_ ]?f\\b",
   ],
   ...[
@@ -24,7 +24,7 @@ const FREEZES = anyOf(
   ],
   ...[
     "erstarr",
-    "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)",
+    "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
   ],
 );
 const FIRST_ICE = anyOf(
@@ -33,11 +33,20 @@ const FIRST_ICE = anyOf(
   "eisbildung|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
 );
 const LOWERED = anyOf(
-  ...["depress", "lower", "\\bdrops?\\b", "\\bfalls?\\b", "decreas", "degrees? below", "far below"],
+  ...[
+    "depress",
+    "lower",
+    "\\bdrops?\\b",
+    "\\bfalls?\\b",
+    "decreas",
+    "degrees? (below|under)",
+    "far below",
+  ],
   ...["erniedrig", "senk", "sinkt", "herabgesetzt", "herabsetz", "tiefer", "fällt um"],
 );
 const DIFFERENCE = /^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
-const THAN_WATER = /(than|als|below|unter) (plain |pure |reines? )?(water|wasser)|[([, ]k[)\]]?$/;
+const THAN_WATER =
+  /(than|als|below|under|unter|gegenüber) (plain |pure |reine[sm]? )?(water|wasser|0|zero|null)\b|[([, ]k[)\]]?$/;
 const ICE = anyOf(
   "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
   "\\bfrozen\\b",
@@ -50,7 +59,7 @@ const SHARE = anyOf(
     "\\bpct\\b",
     "prozent",
     "\\bshare\\b",
-    "\\bparts?\\b",
+    "\\b(part|portion)s? of\\b|\\bparts?\\b",
     "fraction",
     "proportion",
   ],
@@ -61,21 +70,21 @@ const SHARE = anyOf(
     "\\bgeh\\b",
     "(how|this) much",
     "\\b(so |wie ?)viel",
-    "ausfriergrad",
+    "ausfriergrad|bezogen auf",
   ],
   ...["(per|pro|je|in|auf|of|von) 100 ?g"],
 );
 /** Water that has become ice is a share of it without saying so. */
 const WATER_AS_ICE = anyOf(
   "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
-  "(water|wassers?),? (that is |turned |has turned |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
+  "(water|wassers?),? (that is |that has |turned |has turned |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
   "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(water|wasser|mix|masse|mischung)",
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
 const OTHER_THING = anyOf(
   ...[
-    "freezers?\\b",
+    "freezers?\\b|deep[- ]freez",
     "freez\\w* (room|cost|speed|machine|tunnel)",
     "\\btime\\b",
     "dauer",

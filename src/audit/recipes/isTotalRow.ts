@@ -1,7 +1,10 @@
 import { referencesOf } from "../../workbook/references";
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "./cells";
+import { isAboutSum } from "./isAboutSum";
 import { isSumOfColumn } from "./isSumOfColumn";
+import { plainWords } from "./plainWords";
+import { lotWords } from "./roles/lotWords";
 
 const WHOLE = /batch|\b(whole|mix|recipe|all)\b|ansatz|charge|gesamt|menge|masse|mischung/i;
 /** Sums of some of the lines by intent: of what is dry, of the sugars, of all but the water. */
@@ -25,7 +28,23 @@ function addsThem(
   return left === column && right === column && added.length >= items.length - 1;
 }
 
-/** Whether a row has a word for the whole in a column of names and adds up amounts beside it, or adds up the list. */
+const numberAt = (sheet: WorkbookSheet, row: number, column: number): number | null => {
+  const value = sheet.cellAt(row, column)?.value;
+  return typeof value === "number" ? value : null;
+};
+
+/** Whether a typed number is about the sum of two lines and more. */
+function isTypedSum(sheet: WorkbookSheet, row: number, column: number, items: readonly number[]) {
+  const value = numberAt(sheet, row, column);
+  const amounts = items.flatMap((item) => numberAt(sheet, item, column) ?? []);
+  const sum = amounts.reduce((total, amount) => total + amount, 0);
+  return value !== null && amounts.length > 1 && isAboutSum(value, sum);
+}
+
+/**
+ * Whether a row has a word for the whole in a column of names and adds up amounts beside it, or adds up the list, or
+ * has the weight of the lot typed in.
+ */
 export function isTotalRow(
   sheet: WorkbookSheet,
   { column }: { readonly column: number },
@@ -34,6 +53,8 @@ export function isTotalRow(
 ): boolean {
   const beside = [column + 1, column + 2, column - 1];
   const text = textAt(sheet, row, column);
+  if (lotWords.test(plainWords(text)) && beside.some((at) => isTypedSum(sheet, row, at, items)))
+    return true;
   if (WHOLE.test(text)) return beside.some((at) => isSumOfColumn(sheet, row, at));
   return !OF_SOME.test(text) && beside.some((at) => addsThem(sheet, row, at, items));
 }

@@ -2,12 +2,11 @@ import { partOf } from "../answers/partLabel";
 import { textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole } from "./headerRole";
+import { isAboutSum } from "./isAboutSum";
 import type { RecipeBlock } from "./recipeBlock";
 import type { FoundTotal } from "./summedApart";
 import { sheetTexts } from "./sheetTexts";
 
-/** A number far from the sum is another thing: a batch that is wanted, the weight of one piece. */
-const [LEAST, MOST] = [0.75, 1.3];
 const REACH = 3;
 const sumOf = ({ sheet, names }: RecipeBlock, line: number): number =>
   names.reduce((sum, { row }) => {
@@ -57,9 +56,8 @@ function totalAt(
   if (owner === null || typeof cell?.value !== "number" || cell.formula !== undefined) return null;
   const { block, line } = owner;
   const { top, bottom } = block.range;
-  const ratio = cell.value / sumOf(block, line);
   const isInside = top <= row && row <= bottom && column === line;
-  const isTotal = !isInside && ratio >= LEAST && ratio <= MOST;
+  const isTotal = !isInside && isAboutSum(cell.value, sumOf(block, line));
   return isTotal ? { block, total: { row, column, line } } : null;
 }
 

@@ -40,7 +40,7 @@ export function unitFromWord(word: string): AmountUnit | null {
 }
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
-const UNIT_FIRST = /^(\S+?)\s*(?:\/|\b(?:for|per|pro|je|auf|of|in|für)\b)/;
+const UNIT_FIRST = /^(\S+?)\s*(?:\/|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */

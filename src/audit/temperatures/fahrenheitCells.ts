@@ -2,9 +2,11 @@ import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
+import { plainWords } from "../recipes/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { servedInFahrenheit } from "./servedTemperatures";
 
 /** A cell that gives a temperature in °F. */
@@ -16,8 +18,6 @@ export interface FahrenheitCell extends Place {
 
 const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
 const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
-const FREEZER =
-  /\b(freezer|deep freeze|cabinet|vitrine|tiefkühl\w*|gefrierschrank|(gefrier|eis)?truhe|eisvitrine)\b/i;
 /** A fridge is warmer, and so is a cabinet that cools. */
 const COOLER = /fridge|refrigerat|\bchill|\bkühl/i;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;
@@ -49,7 +49,8 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     return { row, column: column - 1, temperatureF, isMarked: true };
   }
   const isLabel =
-    FREEZER.test(text) && ![FAHRENHEIT, DURATION, COOLER].some((otherwise) => otherwise.test(text));
+    temperatureWords.ofFreezer.test(plainWords(text)) &&
+    ![FAHRENHEIT, DURATION, COOLER].some((otherwise) => otherwise.test(text));
   const warm =
     isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)

@@ -3,12 +3,12 @@ import type { FahrenheitCell } from "./fahrenheitCells";
 import { CELSIUS } from "./loggedTemperatures";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
+import { plainWords } from "../recipes/plainWords";
 import type { Place } from "../recipes/recipeBlock";
+import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { fahrenheitToC } from "../answers/resultLabel";
 
 /** What is eaten frozen is served below 0 °C. */
-export const SERVED =
-  /\b(serv(e|ed|ing)|scoop(ed|ing)?|servier\w*|portionier\w*|ausgabe\w*|ausgegeben)\b/i;
 export const WARMEST_SERVED_C = -0.5;
 export const WARMEST_SERVED_F = 25;
 /** Among other servings one in °F would be at home in °C, within so much. */
@@ -58,7 +58,8 @@ export function servedInFahrenheit(
   label: Place,
   text: string,
 ): readonly FahrenheitCell[] {
-  if (!SERVED.test(text) || headerRole(text) !== "temperature") return [];
+  if (!temperatureWords.ofServing.test(plainWords(text)) || headerRole(text) !== "temperature")
+    return [];
   for (const isDown of [false, true]) {
     const places = numbersFrom(sheet, label, isDown);
     const [first] = places;

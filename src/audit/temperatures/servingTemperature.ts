@@ -1,8 +1,11 @@
 import type { AuditContext } from "../context";
 import { labelledNumbers } from "../labels";
 import { resultUnit, fahrenheitToC } from "../answers/resultLabel";
-import { SERVED } from "./servedTemperatures";
+import { plainWords } from "../recipes/plainWords";
+import { temperatureWords } from "../recipes/roles/temperatureWords";
 import type { StatedResult } from "../answers/statedResults";
+
+const saysServing = (label: string): boolean => temperatureWords.ofServing.test(plainWords(label));
 
 /** The temperature in the same row of an across block: "at, °C". */
 function temperatureInRowC({ block, recipe }: StatedResult): number | null {
@@ -22,7 +25,7 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
     ({ sheet }) => sheet === result.sheet,
   );
   // Beside the readings of a freezer the one at which it is served.
-  const served = onSheet.length > 1 ? onSheet.filter(({ label }) => SERVED.test(label)) : onSheet;
+  const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
   const [only] = served;
   if (only === undefined || served.length > 1) return null;
   const unit = resultUnit(only.label, only.beside, { value: only.value }, "temperature");

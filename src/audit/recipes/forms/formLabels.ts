@@ -1,5 +1,6 @@
 import { partOf } from "../../answers/partLabel";
 import { headerRole } from "../headerRole";
+import { classWords } from "../roles/classWords";
 import { plainWords } from "../plainWords";
 
 /** What a label beside a value says in a worked example of a class. */
@@ -36,14 +37,14 @@ const MASS =
 const WATER_WORD =
   "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
 const WATER = new RegExp(
-  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
+  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
-  /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogen|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
+  /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogene?[rsn]?|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge|portion)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
 const DRY_MATTER = /solids|matter|feststoff|trocken/;
 /** Of both together, or not of this solution at all. */
 const OF_OTHER =
-  /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis/;
+  /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis|\bempty\b|beaker|\b(bowl|container|cup|tare|flask)\b|becher|schüssel|gefäß|kolben|\b(leer|tara)/;
 
 const ANSWERS = new Set(["molality", "depression", "freezing point", "ice fraction"]);
 
@@ -78,7 +79,10 @@ export function formKind(label: string): FormKind | null {
   if (role === "cryoscopic constant") return "constant";
   if (role === "molar mass" || role === "moles" || role === "particles") return role;
   if (role !== null && ANSWERS.has(role)) return "answer";
-  const isMass = OF_MASS.test(plainWords(label)) || OF_MASS.test(bare);
+  const plain = plainWords(label);
+  const isMass = [OF_MASS, classWords.massOfSolute].some(
+    (words) => words.test(plain) || words.test(bare),
+  );
   if (isMass && !OF_OTHER.test(bare) && !DRY_MATTER.test(bare)) return "mass";
   return partOf(label) === null ? null : "answer";
 }

@@ -4,9 +4,9 @@ import type { Words } from "./words";
 /** "For 2 kg of mix", "je Liter Masse": how much of the whole the amounts make. */
 const FOR_MIX =
   /^(per|pro|je|for|für|auf) (\d+([.,]\d+)? ?)?(kg|kilo|1000 ?g|l|liter|litre)s?\b.*(mix|mischung|masse|batch|ansatz|base|recipe|rezept)/;
-/** "Per mould (g)", "kg je Blech", "g each group": for how many the amounts are. */
+/** "Per mould (g)", "kg je Blech", "g each group", "für 10 Stück in g": for how many the amounts are. */
 const PER_ONE =
-  /^(?:(?:k?g|grams?|gramm) )?(?:per|pro|je|each|every|jede[rsnm]?) (?:\d+ )?([\p{L}-]+)/u;
+  /^(?:(?:k?g|grams?|gramm) )?(?:(?:per|pro|je|each|every|jede[rsnm]?) (?:\d+ )?|(?:for|für) \d+ )([\p{L}-]+)/u;
 /** What a number is per that is no recipe: units, times, packs, the ingredient itself. */
 const NO_LOT =
   /^(k?g|mg|kilos?|grams?|gramm|m?l|lit(er|re)s?|mol|lb|oz|pounds?|cups?|tbsp|tsp|cents?|prozent|day|week|month|year|hour|h|minute|tag|woche|monat|jahr|stunde|pack\p{L}*|packung|gebinde|bag|sack|carton|karton|case|box|kiste|flasche|bottle|can|dose|ingredient|zutat|item|unit|einheit|piece|egg|ei)$/u;
