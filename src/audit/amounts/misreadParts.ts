@@ -72,7 +72,9 @@ export const ethanolByVolume = ({ items, grams, ownIngredients }: MeantMix): num
   }, 0);
 
 /** What is given to 100 g of water as well as in 100 g of the mix. */
-const TO_WATER = new Set<StatedPart["part"]>(["sugars", "sucrose", "dissolved solids"]);
+const TO_WATER = new Set<StatedPart["part"]>([
+  ...(["sugars", "sucrose", "dissolved solids", "sodium chloride"] as const),
+]);
 
 export type Misreading = "plain water" | "inclusions" | "by volume" | "other basis";
 

@@ -1,7 +1,8 @@
 import { headerRole, type Role } from "../recipes/headerRole";
 import { plainWords } from "../recipes/plainWords";
 
-export type Part = "water" | "dissolved solids" | "solids" | "sugars" | "sucrose" | "ethanol";
+export type Part =
+  ("water" | "dissolved solids" | "solids" | "sugars" | "sucrose" | "ethanol") | "sodium chloride";
 
 /** What a number is per: so many grams of the mix or of its water, or a share of the mix. */
 export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
@@ -25,21 +26,24 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],
+  ["sodium chloride", /\bsalt\b|salz|\bsodium chloride\b|natriumchlorid|\bnacl\b/],
   ["water", /\bwater\b|wasser/],
 ];
 
 /** What a label names without saying of what may be an ingredient. */
-const MAY_BE_ONE = new Set<Part>(["water", "sugars", "sucrose"]);
+const MAY_BE_ONE = new Set<Part>(["water", "sugars", "sucrose", "sodium chloride"]);
+/** The salt of a food as its packet tells it is not all of it sodium chloride. */
+const BRINE = /brine|\bsole\b|salzlake|salzlösung|solution|lösung/;
 
 /** What is no part of a mix, whatever else is said, and what is said of milk's own solids or of one ingredient. */
 const OTHER_THING =
   /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|süß|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
 const OF_ONE =
-  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!(the |der |des )?(mix|mass|whole|recipe|batch|total|masse|mischung|rezept))/;
+  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 const OF_WATER =
-  /(?:\b(?:per|pro|je|auf|to|for|on|with|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
+  /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
 const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
 const SHARE =
@@ -91,6 +95,7 @@ function read(label: string): LabelledPart | null {
   const words = isOfWater ? plain.replace(OF_WATER, "") : plain;
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];
   if (part === undefined) return null;
+  if (part === "sodium chloride" && !isOfWater && !BRINE.test(plain)) return null;
   // A bare "Sugar (g)" or "Water" may be an ingredient.
   const isOfAll = per !== null || OF_ALL.test(plain);
   return isOfAll || !MAY_BE_ONE.has(part) ? { part, per } : null;

@@ -8,8 +8,13 @@ import { statedParts, type StatedPart } from "../answers/statedParts";
 
 const identity = { id: "per-water-or-per-mix", severity: "error" } as const;
 
+function quantityOf({ part }: StatedPart, says: string): string {
+  if (part === "dissolved solids") return `what is dissolved per ${says}`;
+  return part === "sodium chloride" ? `salt per ${says}` : `sugar per ${says}`;
+}
+
 function finding(stated: StatedPart): Finding[] {
-  const { sheet, label, value, right, basis, factor, part } = stated;
+  const { sheet, label, value, right, basis, factor } = stated;
   if (misreadingOf(stated) !== "other basis") return [];
   const isPerWater = basis === "g per 100 g of water";
   const [says, is] = isPerWater
@@ -19,7 +24,7 @@ function finding(stated: StatedPart): Finding[] {
     findingAt(identity, sheet, stated, {
       message: `"${label}" is ${rounded(value, 2)}, which is per ${is}; per ${says} it is ${rounded(right, 2)}.`,
       effect: {
-        quantity: `${part === "dissolved solids" ? "what is dissolved" : "sugar"} per ${says}`,
+        quantity: quantityOf(stated, says),
         from: rounded(value, 2),
         to: rounded(right, 2),
         unit: isPerWater ? "g" : "%",

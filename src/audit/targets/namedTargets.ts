@@ -64,22 +64,28 @@ function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   return [];
 }
 
-/** Whether a column belongs to another list than the block's own, side by side with it. */
-const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], column: number): boolean =>
-  (column < block.range.left || column > block.range.right) &&
-  all.some(
-    ({ sheet, layout, range }) =>
-      sheet === block.sheet &&
-      layout === "down" &&
-      column >= range.left &&
-      column <= range.right &&
-      range.top <= block.range.bottom &&
-      block.range.top <= range.bottom,
-  );
+/** Rows above a list, and below it, in which its target is looked for. */
+const [REACH_UP, REACH_DOWN] = [6, 40];
 
 /** How many rows lie between a row and a list: none inside it. */
 const rowsAway = ({ top, bottom }: CellRange, row: number): number =>
   Math.max(0, top - row, row - bottom);
+
+const isNear = ({ top, bottom }: CellRange, row: number): boolean =>
+  row >= top - REACH_UP && row <= bottom + REACH_DOWN;
+
+/** Whether a place belongs to another list than the block's own: one that stands side by side with it. */
+const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place): boolean =>
+  (place.column < block.range.left || place.column > block.range.right) &&
+  all.some(
+    ({ sheet, layout, range }) =>
+      sheet === block.sheet &&
+      layout === "down" &&
+      place.column >= range.left &&
+      place.column <= range.right &&
+      (isNear(range, place.row) ||
+        (range.top <= block.range.bottom && block.range.top <= range.bottom)),
+  );
 
 /** Whether a row stands nearer to another list of the sheet, above or below this one. */
 const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
@@ -97,19 +103,15 @@ function recipeFor(block: RecipeBlock, column: number): Recipe | null {
   return inColumn || mainRecipe(block);
 }
 
-/** Rows above a list, and below it, in which its target is looked for. */
-const [REACH_UP, REACH_DOWN] = [6, 40];
-
 /** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const all = context.blocks.filter((other) => !isListOfDrinks(other));
   const { sheet, range } = block;
-  const isNear = (row: number) => row >= range.top - REACH_UP && row <= range.bottom + REACH_DOWN;
   const rows = [...sheetTexts(sheet).columnsByRow].filter(
-    ([row]) => isNear(row) && !isNearerToOther(block, all, row),
+    ([row]) => isNear(range, row) && !isNearerToOther(block, all, row),
   );
   return rows.flatMap(([row, columns]) => {
-    const own = columns.filter((column) => !isOfOther(block, all, column));
+    const own = columns.filter((column) => !isOfOther(block, all, { row, column }));
     const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
     const isLabelled = own.some(isLabel);
     return own.flatMap((column): NamedTarget[] => {

@@ -79,10 +79,12 @@ export function formKind(label: string): FormKind | null {
   if (role === "cryoscopic constant") return "constant";
   if (role === "molar mass" || role === "moles" || role === "particles") return role;
   if (role !== null && ANSWERS.has(role)) return "answer";
+  const part = partOf(label);
+  if (part !== null && part.per !== null) return "answer";
   const plain = plainWords(label);
   const isMass = [OF_MASS, classWords.massOfSolute].some(
     (words) => words.test(plain) || words.test(bare),
   );
   if (isMass && !OF_OTHER.test(bare) && !DRY_MATTER.test(bare)) return "mass";
-  return partOf(label) === null ? null : "answer";
+  return part === null ? null : "answer";
 }

@@ -4,9 +4,13 @@ import { chemicalName } from "../chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
-import { unitFromHeader, unitFromWord, type AmountUnit } from "../unit";
+import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "../unit";
+import { asksForSolute } from "./asksForSolute";
 import { formKind, type FormKind } from "./formLabels";
 import { itemInLabel } from "./itemInLabel";
+import { kindsByFormula } from "./kindsByFormula";
+import { isPerWater } from "./isOfStrength";
+import { keyOf } from "./rolesByFormula";
 
 /** A label with what stands beside or below it; several values are those of several solutions. */
 export interface LabelledPair extends Place {
@@ -29,14 +33,23 @@ const isNumber = (sheet: WorkbookSheet, row: number, column: number): boolean =>
 };
 
 /** A name may stand where a substance is asked for, a number anywhere. */
-function isValue({ sheet, check }: FinderContext, kind: FormKind, row: number, column: number) {
+function isValue(
+  { sheet, check }: FinderContext,
+  kind: FormKind | null,
+  row: number,
+  column: number,
+) {
   if (isNumber(sheet, row, column)) return true;
   const asksForName = kind === "solute" || kind === "solvent";
   const text = textAt(sheet, row, column);
   return asksForName && text !== "" && chemicalName(text, check) !== null;
 }
 
-function valuesBeside(context: FinderContext, kind: FormKind, { row, column }: Place): Place[] {
+function valuesBeside(
+  context: FinderContext,
+  kind: FormKind | null,
+  { row, column }: Place,
+): Place[] {
   const { sheet } = context;
   const values: Place[] = [];
   for (let at = column + 1; at <= column + REACH + MOST_VALUES; at += 1) {
@@ -57,7 +70,11 @@ function valuesBeside(context: FinderContext, kind: FormKind, { row, column }: P
 }
 
 /** One value below its label, which is no column of them. */
-function valueBelow(context: FinderContext, kind: FormKind, { row, column }: Place): Place[] {
+function valueBelow(
+  context: FinderContext,
+  kind: FormKind | null,
+  { row, column }: Place,
+): Place[] {
   const isOne = isValue(context, kind, row + 1, column) && !isValue(context, kind, row + 2, column);
   return isOne ? [{ row: row + 1, column }] : [];
 }
@@ -78,18 +95,34 @@ function unitOf(
   return units.find((unit) => unit !== null && unit !== "%") ?? null;
 }
 
-function pairAt(context: FinderContext, place: Place): LabelledPair | null {
+/** A labelled pair of which the words do not tell what it is. */
+export type UnsaidPair = Omit<LabelledPair, "kind"> & { readonly kind: FormKind | null };
+
+function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const label = textAt(context.sheet, place.row, place.column);
-  const said = formKind(label);
-  const kind = said ?? (itemInLabel(label, context) === null ? null : "mass");
-  if (kind === null) return null;
+  const said = formKind(label) ?? (asksForSolute(context, place) ? "solute" : null);
+  const isNamed = itemInLabel(label, context) !== null;
+  const kind = said ?? (isNamed ? "mass" : null);
   const beside = valuesBeside(context, kind, place);
   const values = beside.length > 0 ? beside : valueBelow(context, kind, place);
   if (values.length === 0) return null;
   const unit = unitOf(context, label, place, values);
   // A bare name beside numbers is a line of a list.
-  if (said === null && unit === null) return null;
-  return { ...place, label, kind, values, unit, isBelow: beside.length === 0 };
+  if (said === null && kind !== null && unit === null) return null;
+  const pair = { ...place, label, values, unit, isBelow: beside.length === 0 };
+  return { ...pair, kind: isNamed && isWeighed(context, pair, said) ? "mass" : kind };
+}
+
+/** Whether what might be an answer was typed as a mass: "Caster sugar in it" is what went in. */
+function isWeighed(
+  { sheet }: FinderContext,
+  { label, values, unit }: Omit<LabelledPair, "kind">,
+  said: FormKind | null,
+): boolean {
+  const isTyped = values.every(
+    ({ row, column }) => sheet.cellAt(row, column)?.formula === undefined,
+  );
+  return said === "answer" && isTyped && unit !== null && isMass(unit) && !isPerWater(label);
 }
 
 /** The labelled values of a sheet that a worked example could have, row by row; a value has one label. */
@@ -99,14 +132,15 @@ export function labelledPairs(
 ): LabelledPair[] {
   const labelled = new Set<string>();
   const isNew = ({ values }: LabelledPair) => {
-    const keys = values.map(({ row, column }) => `${row},${column}`);
+    const keys = values.map(keyOf);
     const isFirst = keys.every((key) => !labelled.has(key));
     for (const key of keys) labelled.add(key);
     return isFirst;
   };
-  return [...columnsByRow].flatMap(([row, columns]) =>
-    columns.flatMap((column) => pairAt(context, { row, column }) ?? []).filter(isNew),
+  const pairs = [...columnsByRow].flatMap(([row, columns]) =>
+    columns.flatMap((column) => pairAt(context, { row, column }) ?? []),
   );
+  return kindsByFormula(context.sheet, pairs).filter(isNew);
 }
 
 /** The nearest name in the rows above a place. */

@@ -51,6 +51,7 @@ export const resultFindings: Readonly<Record<string, string>> = {
   '"{label}" is {value}, which is per {per}; per {per2} it is {right}.':
     "„{label}“ ist {value}, das gilt je {per}; je {per2} sind es {right}.",
   "sugar per {per}": "Zucker je {per}",
+  "salt per {per}": "Salz je {per}",
   "what is dissolved per {per}": "Gelöstes je {per}",
   "Enter {value}, or change the label.": "{value} eingeben oder die Beschriftung ändern.",
   "{cell} is {value} in a column of {among}: as {meant} the shares come to {whole}.":

@@ -1,0 +1,52 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { textAt } from "../cells";
+import { headerRole } from "../headerRole";
+import { plainWords } from "../plainWords";
+import type { FormKind } from "./formLabels";
+import type { LabelledPair, UnsaidPair } from "./labelledPairs";
+import { keyOf, rolesByFormula, type ClassRole } from "./rolesByFormula";
+
+const OF_UNIT: readonly (readonly [ClassRole, RegExp])[] = [
+  ["molar mass", /^k?g ?[·*]?\/ ?mol$|^k?g ?[·*] ?mol ?(\^?[-−]1|⁻¹)$/],
+  ["constant", /^(k|°c) ?[·*]? ?kg ?\/ ?mol$/],
+  ["molality", /^mol ?\/ ?kg$/],
+  ["moles", /^mol$/],
+];
+
+const SAID: ReadonlyMap<FormKind, ClassRole> = new Map<FormKind, ClassRole>([
+  ...(["mass", "water", "molar mass", "moles", "particles", "constant"] as const).map(
+    (kind) => [kind, kind] as const,
+  ),
+]);
+const ANSWERS: ReadonlyMap<string | null, ClassRole> = new Map<string | null, ClassRole>([
+  ...(["molality", "depression", "freezing point"] as const).map((role) => [role, role] as const),
+]);
+
+/** What the words of a pair, or the unit beside its values, say that these are. */
+function saidRole(sheet: WorkbookSheet, { kind, label, values }: UnsaidPair): ClassRole | null {
+  const said = kind === "answer" ? ANSWERS.get(headerRole(label)) : SAID.get(kind ?? "solute");
+  if (said !== undefined) return said;
+  const last = values.at(-1);
+  const unit = last === undefined ? "" : plainWords(textAt(sheet, last.row, last.column + 1));
+  return OF_UNIT.find(([, pattern]) => pattern.test(unit))?.[0] ?? null;
+}
+
+const kindOf = (role: ClassRole): FormKind => (ANSWERS.has(role) ? "answer" : (role as FormKind));
+
+/** Pairs with what they are: by their words, else by their unit, else by what the formulas do with their values. */
+export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[]): LabelledPair[] {
+  const said = pairs.map((pair) => saidRole(sheet, pair));
+  const known = new Map<string, ClassRole>();
+  for (const [at, { values }] of pairs.entries()) {
+    const role = said[at] ?? null;
+    if (role !== null) for (const value of values) known.set(keyOf(value), role);
+  }
+  const roles = rolesByFormula(sheet, known);
+  return pairs.flatMap((pair, at) => {
+    const read = pair.values.flatMap((value) => roles.get(keyOf(value)) ?? []);
+    const role = said[at] ?? read[0] ?? null;
+    const isLoose = pair.kind === null || (pair.kind === "answer" && said[at] === null);
+    const kind = isLoose && role !== null ? kindOf(role) : pair.kind;
+    return kind === null ? [] : [{ ...pair, kind }];
+  });
+}

@@ -1,0 +1,115 @@
+import { eachCell } from "../../../workbook/eachCell";
+import type { WorkbookSheet } from "../../../workbook/model";
+import { IDEAL_KF_K_KG_PER_MOL } from "../../../foundation/constants";
+import { solutes } from "../../../catalogue/solutes";
+import type { Place } from "../recipeBlock";
+import { productOf, type Product } from "./productOf";
+
+/** What a number of a class calculation is, as its formulas use it. */
+export type ClassRole =
+  | ("mass" | "water" | "molar mass" | "moles" | "particles" | "constant")
+  | ("molality" | "depression" | "freezing point");
+
+interface Step extends Product {
+  readonly place: Place;
+}
+
+/** The cells of a calculation, and what is known of them so far. */
+interface Cells {
+  /** The number typed into a cell; 0 for anything else. */
+  readonly typedAt: (place: Place) => number;
+  readonly roleOf: (place: Place) => ClassRole | undefined;
+  readonly say: (place: Place | undefined, role: ClassRole) => void;
+}
+
+/** A sheet with more formulas than this is a ledger, no worked example. */
+const MOST_FORMULAS = 2000;
+const PASSES = 6;
+
+export const keyOf = ({ row, column }: Place): string => `${row},${column}`;
+
+function stepsOf(sheet: WorkbookSheet): Step[] {
+  const steps: Step[] = [];
+  let seen = 0;
+  eachCell(sheet, (row, column, { formula }) => {
+    if (formula === undefined || (seen += 1) > MOST_FORMULAS) return;
+    const product = productOf(formula);
+    if (product !== null && product.above.length > 0)
+      steps.push({ ...product, place: { row, column } });
+  });
+  return seen > MOST_FORMULAS ? [] : steps;
+}
+
+const isNear = (value: number, other: number): boolean => Math.abs(value / other - 1) < 0.002;
+/** As printed, with its decimals: a round number may be any mass. */
+const isMolarMass = (value: number): boolean =>
+  !Number.isInteger(value) && solutes.some(({ molarMass }) => isNear(value, molarMass.value));
+const isCount = (value: number): boolean => value === 1 || value === 2 || value === 3;
+
+/** The only one of some cells of which nothing is known. */
+function onlyUnknown({ roleOf }: Cells, places: readonly Place[]): Place | undefined {
+  const [only, ...more] = places.filter((place) => roleOf(place) === undefined);
+  return more.length === 0 ? only : undefined;
+}
+
+/** Numbers of particles and the constant are known by their values. */
+function readFactors(cells: Cells, above: readonly Place[]): void {
+  for (const place of above) {
+    const value = cells.typedAt(place);
+    if (cells.roleOf(place) !== undefined) continue;
+    if (isNear(value, IDEAL_KF_K_KG_PER_MOL)) cells.say(place, "constant");
+    else if (isCount(value) && above.length > 1) cells.say(place, "particles");
+  }
+}
+
+/** A mass over its molar mass is moles; over its water, too, a molality; times Kf a depression. */
+function readStep(cells: Cells, { above, below, isNegative, place }: Step): void {
+  const { roleOf, typedAt, say } = cells;
+  const has = (places: readonly Place[], role: ClassRole) =>
+    places.some((each) => roleOf(each) === role);
+  if (!has(below, "molar mass")) {
+    const molar = below.find((each) => roleOf(each) === undefined && isMolarMass(typedAt(each)));
+    say(molar, "molar mass");
+  }
+  const isMassOverMolar = has(below, "molar mass");
+  const isOfMoles = has(above, "moles");
+  if (isMassOverMolar || isOfMoles || has(above, "constant")) {
+    readFactors(cells, above);
+    if (isMassOverMolar && !has(above, "mass")) say(onlyUnknown(cells, above), "mass");
+    if (isMassOverMolar || isOfMoles) say(onlyUnknown(cells, below), "water");
+  }
+  const isPerWater = has(below, "water");
+  if (has(above, "constant")) {
+    if (isPerWater || has(above, "molality")) say(place, "depression");
+  } else if (isMassOverMolar || isOfMoles) say(place, isPerWater ? "molality" : "moles");
+  else if (has(above, "molality") && below.length === 0) say(place, "molality");
+  else if (above.length === 1 && below.length === 0 && isNegative && has(above, "depression"))
+    say(place, "freezing point");
+}
+
+/**
+ * What the cells of a sheet's multiplications are, from those of which it is known: what divides what tells it,
+ * whatever the labels say.
+ */
+export function rolesByFormula(
+  sheet: WorkbookSheet,
+  known: ReadonlyMap<string, ClassRole>,
+): ReadonlyMap<string, ClassRole> {
+  const roles = new Map(known);
+  const steps = stepsOf(sheet);
+  const cells: Cells = {
+    typedAt: ({ row, column }) => {
+      const cell = sheet.cellAt(row, column);
+      return typeof cell?.value === "number" && cell.formula === undefined ? cell.value : 0;
+    },
+    roleOf: (place) => roles.get(keyOf(place)),
+    say: (place, role) => {
+      if (place !== undefined && !roles.has(keyOf(place))) roles.set(keyOf(place), role);
+    },
+  };
+  for (let pass = 0, size = -1; pass < PASSES && size !== roles.size; pass += 1) {
+    size = roles.size;
+    for (const step of steps) readStep(cells, step);
+  }
+  return roles;
+}
