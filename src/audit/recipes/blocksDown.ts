@@ -87,6 +87,10 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const left = [...roles].flatMap(([each, role]) =>
     role === "amount" && each < column && !isParted(sheet, segment, items, each) ? each : [],
   );
+  // Left of an empty column the units are those of another list.
+  const near = new Map(
+    [...roles].filter(([each]) => each > column || !isParted(sheet, segment, items, each)),
+  );
   const rows = names.map(({ row }) => row);
   const unit = unitOfList(sheet, segment, names, totals);
   const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
@@ -105,7 +109,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     // A share column beside one of grams says the same recipe again.
     recipes: masses.length > 0 ? masses : recipes,
     totals,
-    unitColumn: unitColumn(roles, column, columns),
+    unitColumn: unitColumn(near, column, columns),
     roles,
     ownIngredients,
   };

@@ -1,5 +1,6 @@
 import { looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
+import { derivedAcross } from "./derivedAcross";
 import { headerRole, type Role } from "./headerRole";
 import { itemName } from "./namesAcross";
 import { namesInDisguise, type Headers } from "./namesInDisguise";
@@ -64,8 +65,12 @@ export function headersAcross(
   const ofAmounts = [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
   const sums = sumsAcross(context, first, names, ofAmounts);
   for (const column of sums) roles.set(column, "total");
+  const listed = names.filter(({ column }) => !sums.includes(column));
+  const derived = derivedAcross(context, first, listed);
+  for (const column of derived)
+    roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");
   return {
-    names: names.filter(({ column }) => !sums.includes(column)),
+    names: listed.filter(({ column }) => !derived.includes(column)),
     totals: [...totals, ...sums],
     roles,
   };

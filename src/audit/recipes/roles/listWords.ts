@@ -12,7 +12,7 @@ export const listWords = {
   perLot: perLotWords,
   /** As physicists write it: "Mass / g". */
   massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage) ?\/ ?(k?g|mg)$/,
-  name: /^((raw |all )?(ingredients?|ingr\.?|items?|components?|(raw )?materials?)|name|what|zutat(en)?|zutatenliste|rohstoffe?|rohware|bestandteile?|komponenten?|substances?|substanz(en)?|lebensmittel|artikel|produkt|product|foodstuffs?)\b|^(stuff|was|(was|what) .*(rein|hinein|drin|goes in|went in))\??$/,
+  name: /^((raw |all )?(ingredients?|ingr\.?|items?|components?|(raw )?materials?)|name|what(?! .*\?$)|zutat(en)?|zutatenliste|rohstoffe?|rohware|bestandteile?|komponenten?|substances?|substanz(en)?|lebensmittel|artikel|produkt|product|foodstuffs?)\b|^(stuff|was|(was|what) .*(rein|hinein|drin|goes in|went in))\??$/,
   /** Nothing but the unit of a share, and of what. */
   shareOnly:
     /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
