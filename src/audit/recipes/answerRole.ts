@@ -78,7 +78,7 @@ const SHARE = anyOf(
 const WATER_AS_ICE = anyOf(
   "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
   "(water|wassers?),? (that is |that has |turned |has turned |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
-  "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(water|wasser|mix|masse|mischung)",
+  "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(gesamt)?(water|wasser|mix|masse|mischung)",
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */

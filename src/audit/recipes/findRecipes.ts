@@ -1,6 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
 import { blocksDown } from "./blocksDown";
+import { withCalledRecipes } from "./calledRecipes";
 import { followCorrections } from "./corrections/followCorrections";
 import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
@@ -49,7 +50,7 @@ function blocksOf(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
   const taken = [...down, ...ownHere].map(({ range }) => range);
-  const lists = [...down, ...blocksAcross(context, texts, taken)];
+  const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken)]);
   return withTotalsApart(context, withForms(lists, solutionForms(context, texts)));
 }
 

@@ -1,5 +1,5 @@
 import { callFunction } from "../../worksheet/callFunction";
-import { iceFraction } from "../answers/answers";
+import { column, iceFraction, numberFrom } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
@@ -15,6 +15,24 @@ const identity = { id: "misses-its-target", severity: "error" } as const;
 
 /** In a ledger only the first misses are told how to be mended. */
 const MOST_MENDED = 40;
+
+/** Whether a mix is outside the target's band by less than its ice share is known to. */
+function isWithinUncertainty(
+  mix: Mix,
+  { temperatureC, iceFrom, iceTo, basis }: WantedIce,
+): boolean {
+  const ice = iceFraction(mix, temperatureC, basis);
+  const known = numberFrom(
+    "UNCERTAINTY",
+    column(mix.items),
+    column(mix.grams),
+    "ice fraction",
+    temperatureC,
+    mix.ownIngredients,
+  );
+  if (ice === null || known === null) return false;
+  return ice > iceFrom - known && ice < iceTo + known;
+}
 
 /** How far the ice share is outside the target's band, in percent of the basis. */
 function effectOf(mix: Mix, { temperatureC, iceFrom, iceTo, basis }: WantedIce): Effect | null {
@@ -45,7 +63,6 @@ function finding(
   const { block, recipe, place, name, wanted, asked } = named;
   const mix = context.mixOf(block, recipe);
   if (!mix.complete || mix.items.length === 0) return null;
-  const column = (values: readonly (string | number)[]) => values.map((value) => [value]);
   const verdict = callFunction(
     "CHECK",
     column(mix.items),
@@ -56,8 +73,11 @@ function finding(
   if (typeof verdict !== "string" || verdict.startsWith("meets")) return null;
   mended.count += 1;
   const fix = mended.count > MOST_MENDED ? undefined : fixOf(mix, wanted);
-  return findingAt(identity, block.sheet, place, {
-    message: `${titleOf(recipe)} misses "${name}": ${verdict}.`,
+  const isClose = isWithinUncertainty(mix, wanted);
+  const rule = isClose ? { ...identity, severity: "note" as const } : identity;
+  const close = isClose ? " by less than it is known to" : "";
+  return findingAt(rule, block.sheet, place, {
+    message: `${titleOf(recipe)} misses "${name}"${close}: ${verdict}.`,
     effect: effectOf(mix, wanted),
     ...(fix !== undefined && { fix }),
   });

@@ -67,6 +67,8 @@ export const resultFindings: Readonly<Record<string, string>> = {
   "Show {most} decimals or fewer.": "Höchstens {most} Nachkommastellen zeigen.",
 
   '{recipe} misses "{name}": {verdict}.': "{recipe} verfehlt „{name}“: {verdict}.",
+  '{recipe} misses "{name}" by less than it is known to: {verdict}.':
+    "{recipe} verfehlt „{name}“ um weniger, als man es weiß: {verdict}.",
   "{item} moves it with the fewest grams: {to} g instead of {from} g ({by} g {way}) just meets it.":
     "{item} bewegt es mit den wenigsten Gramm: {to} g statt {from} g ({by} g {way}) trifft es gerade.",
   "{recipe} has {percent} % of alcohol by mass: at {temperature} °C only {share} % of the {basis} is ice{more?}.":
