@@ -19,6 +19,7 @@ import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
 import { kitchenCases } from "./kitchenCases";
+import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
@@ -99,6 +100,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...alcoholCases,
   ...servedCases,
   ...kitchenCases,
+  ...shopCases,
   ...shareCases,
   ...sumRowCases,
   ...textNumberCases,

@@ -1,6 +1,7 @@
 import { findItem } from "../../catalogue/findItem";
 import { componentGrams, componentPer100 } from "../answers/answers";
 import { catalogueName } from "../catalogueName";
+import { decimalsOf } from "../decimalsOf";
 import type { MeantMix } from "../mix";
 import { plainWords } from "../recipes/plainWords";
 import { partIn, type StatedPart } from "../answers/statedParts";
@@ -8,6 +9,17 @@ import { partIn, type StatedPart } from "../answers/statedParts";
 const CLOSE = 0.01;
 
 const near = (one: number, other: number): boolean => Math.abs(one / other - 1) < CLOSE;
+
+/** Rounding does not change more than this: a plain 2 may be 2.0. */
+const ROUNDED_BY = 0.05;
+
+/** A typed number is rounded, so that it may be half of its last decimal off. */
+function roundingOf({ sheet, row, column, factor }: StatedPart): number {
+  const { value, formula } = sheet.cellAt(row, column) ?? {};
+  const isTyped = formula === undefined && typeof value === "number";
+  if (!isTyped) return 0;
+  return factor * Math.min(0.5001 * 10 ** -decimalsOf(value), ROUNDED_BY * value);
+}
 
 type Own = MeantMix["ownIngredients"];
 
@@ -81,13 +93,15 @@ export type Misreading = "plain water" | "inclusions" | "by volume" | "other bas
 /** The mistake that gives a stated part its number, each with a rule of its own; null when none does. */
 export function misreadingOf(stated: StatedPart): Misreading | null {
   const { part, basis, value, right, mix } = stated;
-  if (near(value, right)) return null;
+  const rounding = roundingOf(stated);
+  const isNear = (other: number) => near(value, other) || Math.abs(value - other) <= rounding;
+  if (isNear(right)) return null;
   const inBasis = (grams: number) =>
     basis === "g" ? grams : (100 * grams) / basisGrams(mix, basis);
-  if (part === "water" && near(value, inBasis(plainWaterGrams(mix)))) return "plain water";
+  if (part === "water" && isNear(inBasis(plainWaterGrams(mix)))) return "plain water";
   if (countedPiecesGrams(stated) !== null) return "inclusions";
-  if (part === "ethanol" && near(value, inBasis(ethanolByVolume(mix)))) return "by volume";
+  if (part === "ethanol" && isNear(inBasis(ethanolByVolume(mix)))) return "by volume";
   const other = basis === "% of the mix" ? "g per 100 g of water" : "% of the mix";
   const otherwise = basis === "g" || !TO_WATER.has(part) ? null : partIn(mix, part, other);
-  return otherwise !== null && near(value, otherwise) ? "other basis" : null;
+  return otherwise !== null && isNear(otherwise) ? "other basis" : null;
 }

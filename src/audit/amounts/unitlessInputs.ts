@@ -4,37 +4,25 @@ import type { CellRange, Workbook, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
-import { headerRole, type Role } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { unitFromFormat, unitFromHeader, unitFromWord } from "../recipes/unit";
+import { unitFromFormat, unitFromWord } from "../recipes/unit";
+import { isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
+import { isRowOfInputs, lastInRow } from "./rowOfInputs";
 
 /** A labelled number that someone typed for formulas, or people, to work with, and that names no unit. */
 export interface UnitlessInput extends Place {
   readonly sheet: WorkbookSheet;
+  /** The cell, or the row of numbers that share a label. */
+  readonly range: CellRange;
   readonly label: string;
   readonly value: number;
   readonly isTemperature: boolean;
 }
 
-/** Labels of answers, and of what the rules on constants look after. */
-const NO_INPUT: ReadonlySet<Role | null> = new Set<Role | null>([
-  ...(["freezing point", "depression", "ice fraction", "molality", "moles"] as const),
-  ...(["particles", "molar mass", "cryoscopic constant", "measured", "price"] as const),
-  ...(["composition", "abv", "ethanol", "total", "target", "temperature"] as const),
-]);
-
-const SAYS_UNIT =
-  /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|\b(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)\b/i;
-/** What is counted or compared has no unit; what is dissolved is looked after by its own rules. */
-const HAS_NONE =
-  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|guests?|gäste|people|personen|id|ph|ice|trial|versuch|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|stück|water|wasser/i;
-/** Common practice, no source. */
-const QUANTITY =
-  /\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\w*|shrink\w*)\b|masse\b|gewicht|menge|größe|schwund|verlust|ausbeute|aufschlag|volumen/i;
 const WARMEST_SERVED_C = -3;
 const COLDEST_C = -60;
-const LONGEST_LABEL = 50;
 const MOST_LOOKED_UP = 40;
 
 /** Fewer numbers below each other are inputs that stand below words of their own: "Ice: | Lemon", "Batch | 2000". */
@@ -58,9 +46,6 @@ function isInTable(
   return heading !== "" && (headerRole(heading) !== null || below - above > LEAST_ROWS);
 }
 
-const saysUnit = (label: string): boolean =>
-  SAYS_UNIT.test(label) || unitFromHeader(label) !== null;
-
 function inputAt(
   sheet: WorkbookSheet,
   row: number,
@@ -71,17 +56,17 @@ function inputAt(
   const column = labelColumn + 1;
   const cell = sheet.cellAt(row, column);
   if (typeof cell?.value !== "number" || cell.formula !== undefined) return null;
-  const isBare = label.length <= LONGEST_LABEL && !saysUnit(label) && !HAS_NONE.test(label);
-  if (!isBare || NO_INPUT.has(headerRole(label))) return null;
+  if (!isBareLabel(label)) return null;
   const format = cell.format ?? "";
   const beside = textAt(sheet, row, column + 1);
-  if (unitFromFormat(format) !== null || SAYS_UNIT.test(format) || /[dmyh"]/i.test(format))
-    return null;
-  if (unitFromWord(beside) !== null || SAYS_UNIT.test(beside)) return null;
-  if (isInTable(sheet, { row, column }, recipes)) return null;
+  if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
+  if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
+  const place = { row, column };
+  if (!isRowOfInputs(sheet, place, labelColumn) && isInTable(sheet, place, recipes)) return null;
   const { value } = cell;
   const isTemperature = value <= WARMEST_SERVED_C && value >= COLDEST_C;
-  return { sheet, row, column, label, value, isTemperature };
+  const range = { top: row, bottom: row, left: column, right: lastInRow(sheet, place) };
+  return { sheet, row, column, range, label, value, isTemperature };
 }
 
 /** How formulas write a cell: on its own sheet, on others, or by its name. */
@@ -104,7 +89,7 @@ function writtenAs(
 
 /** Whether a formula works with the number as with a quantity: by its label, as so much per hundred, or from grams to kilograms. */
 function isWorkedWith(workbook: Workbook, input: UnitlessInput): boolean {
-  const isQuantity = QUANTITY.test(input.label);
+  const isMeasured = isQuantity(input.label) || isPrice(input.label);
   return workbook.sheets.some((sheet) => {
     const written = writtenAs(workbook, input, sheet === input.sheet);
     const converted = new RegExp(
@@ -115,11 +100,17 @@ function isWorkedWith(workbook: Workbook, input: UnitlessInput): boolean {
     eachCell(sheet, (_row, _column, cell) => {
       const formula = cell.sharedFormula ?? cell.formula;
       if (isRead || formula === undefined) return;
-      isRead = (isQuantity ? written : converted).test(formula);
+      isRead = (isMeasured ? written : converted).test(formula);
     });
     return isRead;
   });
 }
+
+/** Whether money is written somewhere on a sheet, so that a price without it stands out. */
+const namesMoney = (sheet: WorkbookSheet): boolean =>
+  [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
+    columns.some((column) => /[€$£]|\b(eur|usd|chf)\b/i.test(textAt(sheet, row, column))),
+  );
 
 /** The labelled inputs of a workbook with recipes that name no unit: serving temperatures, sizes, losses. */
 export function unitlessInputs({ workbook, blocks }: AuditContext): UnitlessInput[] {
@@ -136,5 +127,6 @@ export function unitlessInputs({ workbook, blocks }: AuditContext): UnitlessInpu
   const hasRecipe = ({ sheet }: UnitlessInput) => blocks.some((block) => block.sheet === sheet);
   return bare
     .slice(0, MOST_LOOKED_UP)
+    .filter((one) => !isPrice(one.label) || namesMoney(one.sheet))
     .filter((one) => (one.isTemperature ? hasRecipe(one) : isWorkedWith(workbook, one)));
 }

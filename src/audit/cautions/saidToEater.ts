@@ -32,10 +32,20 @@ const isName = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): b
 /** A longer text beside a number is a sentence, not its label. */
 const LONGEST_LABEL = 40;
 
+/** A label's number stands at most this far beside it. */
+const NUMBER_REACH = 6;
+
+/** Whether the first thing right of a text is a number. */
+function hasNumberRight({ sheet, row, column }: Said): boolean {
+  const columns = Array.from({ length: NUMBER_REACH }, (_, at) => column + 1 + at);
+  const first = columns.find((at) => !isBlank(sheet, row, at));
+  return first !== undefined && looksNumeric(sheet, row, first);
+}
+
 /** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
-const isOfNumbers = ({ sheet, row, column, text }: Said): boolean =>
-  text.length <= LONGEST_LABEL &&
-  (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column));
+const isOfNumbers = (one: Said): boolean =>
+  one.text.length <= LONGEST_LABEL &&
+  (hasNumberRight(one) || looksNumeric(one.sheet, one.row + 1, one.column));
 
 /** Whether a text somewhere says so. */
 export const saysSomewhere = (context: AuditContext, words: RegExp): boolean =>

@@ -101,12 +101,13 @@ function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
 }
 
 function inputFindings(context: AuditContext): Finding[] {
-  return unitlessInputs(context).map(({ sheet, row, column, label, value, isTemperature }) => {
+  return unitlessInputs(context).map((input) => {
+    const { sheet, row, column, range, label, value, isTemperature } = input;
     const cell = cellName(row, column);
     return findingAt(
       identity,
       sheet,
-      { row, column },
+      range,
       isTemperature
         ? {
             message: `${cell}, "${label}", is ${value} without a unit: °C is assumed.`,

@@ -1,0 +1,63 @@
+import { headerRole, type Role } from "../recipes/headerRole";
+import { unitFromHeader, unitFromWord } from "../recipes/unit";
+
+/** Labels of answers, and of what the rules on constants look after. */
+const NO_INPUT: ReadonlySet<Role | null> = new Set<Role | null>([
+  ...(["freezing point", "depression", "ice fraction", "molality", "moles"] as const),
+  ...(["particles", "molar mass", "cryoscopic constant", "measured"] as const),
+  ...(["composition", "abv", "ethanol", "total", "target", "temperature"] as const),
+]);
+
+const SAYS_UNIT =
+  /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|\b(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)\b/i;
+/** What is counted by name or compared has no unit; what is dissolved is looked after by its own rules. */
+const HAS_NONE =
+  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|id|ph|ice|trial|versuch|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|water|wasser/i;
+const COUNTED =
+  /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
+/** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
+const MEASURED =
+  /\b(weight|mass|weighs?|holds|takes|fills|filling|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
+/** What is weighed, filled or lost; common practice, no source. */
+const QUANTITY = new RegExp(
+  [
+    "\\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\\w*|shrink\\w*)\\b",
+    "menge|größe|schwund|verlust|ausbeute|aufschlag|volumen|\\bcapacity\\b",
+    MEASURED.source,
+    "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen)( (in|into|hinein|rein))?$",
+    "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
+  ].join("|"),
+  "i",
+);
+
+const LONGEST_LABEL = 50;
+/** A unit in brackets at the end of a label: then the labels of its neighbours carry theirs, too. */
+const IN_BRACKETS = /[([]\s*([^)\]]{1,14})\s*[)\]]\s*$/;
+
+/** "Per piece" is no unit. */
+const PER_PIECE = /\b(per|pro|je|each|a) (piece|bar|portion|serving|stück|riegel|kugel)$/i;
+
+export const saysUnit = (label: string): boolean =>
+  SAYS_UNIT.test(label) || unitFromHeader(label.replace(PER_PIECE, "")) !== null;
+
+/** Whether a text, a format or a unit cell names a unit that is no mass: degrees, money, hours. */
+export const namesUnit = (text: string): boolean => SAYS_UNIT.test(text);
+
+/** Whether a label ends with its unit in brackets: "Filling (g)". */
+export function carriesUnit(label: string): boolean {
+  const inside = IN_BRACKETS.exec(label)?.[1] ?? "";
+  return unitFromWord(inside) !== null || /[°%€$£]|\b(h|min|ml|l|mol)\b/i.test(inside);
+}
+
+/** Whether a label may be that of an input and names no unit. */
+export const isBareLabel = (label: string): boolean =>
+  label.length <= LONGEST_LABEL &&
+  !saysUnit(label) &&
+  !HAS_NONE.test(label) &&
+  (!COUNTED.test(label) || MEASURED.test(label)) &&
+  !NO_INPUT.has(headerRole(label));
+
+export const isPrice = (label: string): boolean => headerRole(label) === "price";
+
+/** Whether what a label names is measured, so that its number has a unit. */
+export const isQuantity = (label: string): boolean => QUANTITY.test(label);
