@@ -22,7 +22,8 @@ export const headingMeanings: Readonly<Record<string, IsRead>> = {
   allergens: (label) => allergensSaid(label) === "heading",
   "mass of solute": (label) => ["mass", "solute"].includes(formKind(label) ?? ""),
   "mass of water": (label) => ["water", "solvent"].includes(formKind(label) ?? ""),
-  "molar mass": (label) => headerRole(label) === "molar mass",
+  // Chemists tell a molar mass from a mass by the capital letter.
+  "molar mass": (label) => headerRole(label) === "molar mass" || formKind(label) === "molar mass",
   moles: (label) => headerRole(label) === "moles",
   molality: (label) => headerRole(label) === "molality",
   particles: (label) => headerRole(label) === "particles",

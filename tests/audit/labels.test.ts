@@ -10,7 +10,10 @@ const MISREAD = new Set([
   "Wassergehalt Erdbeeren %",
   "Ice per kg of mix (g)",
   "Gramm Eis je kg Mischung",
-  "Einheit 3 Gefrieren",
+  "Zucker je 100 ml Wasser",
+  "Wareneinsatz",
+  "Final product",
+  "b",
 ]);
 
 /** Headings for which what is no heading must not be taken: others end in no harm by their places. */

@@ -29,6 +29,7 @@ import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
+import { wordingCases } from "./wordingCases";
 import { workedExampleCases } from "./workedExampleCases";
 
 /**
@@ -96,6 +97,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...unitCases,
   ...classCases,
   ...plainPartCases,
+  ...wordingCases,
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,

@@ -21,13 +21,13 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ],
   [
     "solids",
-    /\bsolids\b|dry (matter|mass|substance)|trocken(masse|substanz|stoffe?|anteil)|feststoffe?|^(ts|tm)\b|(except|non|without|all but|außer|ohne|nicht)[- ]?(the )?(water|wasser)/,
+    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm)\b|(except|non|without|all but|but|außer|ohne|nicht)[- ]?(the )?(water|wasser)/,
   ],
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],
   ["sodium chloride", /\bsalt\b|salz|\bsodium chloride\b|natriumchlorid|\bnacl\b/],
-  ["water", /\bwater\b|wasser/],
+  ["water", /\bwater\b|wasser|\bh2o\b/],
 ];
 
 /** What a label names without saying of what may be an ingredient. */
@@ -50,7 +50,7 @@ const SHARE =
   /%|per ?cent|\bpct\b|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
+  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
 const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([

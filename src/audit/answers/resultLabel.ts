@@ -36,11 +36,12 @@ export function resultUnit(
   return role === "depression" ? "K" : "°C";
 }
 
-const MIX = "(mix|mass|bar|batch|weight|masse|gesamtmasse|eismasse|mischung|ansatz|lot|everything)";
+const MIX =
+  "(mix|mass|bar|batch|weight|masse|gesamtmasse|gesamtmischung|ganzen?(?! (wasser|water))|eismasse|mischung|ansatz|lot|everything)";
 const FILLER = "((the|its|all|whole|total|finished|der|des|ganzen|gesamten|vom|von) )*";
-const OF = "(of|in|by|per|der|des|vom|von|am|im|an|%|100 g)";
+const OF = "(of|in|by|per|der|des|vom|von|am|im|an|auf|auf die|%|100 g)";
 const OF_WATER = new RegExp(
-  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|gefrorenes|ausgefrorenes|gefr\\.|ausgefr\\.) (water|wasser)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad`,
+  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|(aus)?gefr(orene[rsmn]?|\\.)) (water|wasser)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad`,
 );
 const OF_MIX = new RegExp(
   `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|gesamtmasse|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,

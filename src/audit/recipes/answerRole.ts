@@ -8,41 +8,20 @@ export type AnswerRole = "freezing point" | "depression" | "ice fraction";
  * is a share. English and German as cooks and teachers write them; common practice, no source.
  */
 const FREEZES = anyOf(
-  ...[
-    "\\bfree?z(es?|e?ing)\\b",
-    "\\bfrz\\b",
-    "\\bfr\\.? ?(p\\b|pt|point)",
-    "\\bf\\.? ?pt?\\b",
-    "\\bt[_ ]?f\\b",
-  ],
-  ...[
-    "(ge)?frier(t|en|ens)?\\b",
-    "gefrier-?(p|temp|beginn)",
-    "\\bgefr\\.? ?(p|t)",
-    "\\bt gefr",
-    "\\bgp\\b",
-  ],
-  ...[
-    "erstarr",
-    "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
-  ],
+  "\\bfree?z(es?|e?ing)\\b|\\bfrz\\b|\\bfr\\.? ?(p\\b|pt|point)|\\bf\\.? ?pt?\\b|\\bt[_ ]?f\\b",
+  "(ge)?friert\\b|\\bfrieren\\b|^gefrieren\\W*(°?c)?\\W*$|gefrieren?s? (bei|ab|um|von|der|des)\\b",
+  "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
+  "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt gefr|\\bgp\\b|erstarr",
+  "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
 );
 const FIRST_ICE = anyOf(
-  "\\b(first|erste[nsr]?) (ice|eis)",
-  "\\bice (begins|starts|forms|appears)",
-  "eisbildung|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
+  "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
+  "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
 );
 const LOWERED = anyOf(
-  ...[
-    "depress",
-    "lower",
-    "\\bdrops?\\b",
-    "\\bfalls?\\b",
-    "decreas",
-    "degrees? (below|under)",
-    "far below",
-  ],
-  ...["erniedrig", "senk", "sinkt", "herabgesetzt", "herabsetz", "tiefer", "fällt um"],
+  "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
+  "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
+  "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
 );
 const DIFFERENCE = /^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
 const THAN_WATER =
@@ -53,26 +32,9 @@ const ICE = anyOf(
   "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|geh\\b|menge)|\\beis\\b",
 );
 const SHARE = anyOf(
-  ...[
-    "%",
-    "per ?cent",
-    "\\bpct\\b",
-    "prozent",
-    "\\bshare\\b",
-    "\\b(part|portion)s? of\\b|\\bparts?\\b",
-    "fraction",
-    "proportion",
-  ],
-  ...[
-    "content",
-    "anteil",
-    "gehalt",
-    "\\bgeh\\b",
-    "(how|this) much",
-    "\\b(so |wie ?)viel",
-    "ausfriergrad|bezogen auf",
-  ],
-  ...["(per|pro|je|in|auf|of|von) 100 ?g"],
+  "%|per ?cent|\\bpct\\b|prozent|\\bshare\\b|\\bparts?\\b|\\bportions? of\\b|fraction|proportion|content",
+  "anteil|gehalt|\\bgeh\\b|(how|this) much|\\b(so |wie ?)viel|ausfriergrad|bezogen auf",
+  "(per|pro|je|in|auf|of|von) 100 ?g",
 );
 /** Water that has become ice is a share of it without saying so. */
 const WATER_AS_ICE = anyOf(
@@ -83,41 +45,11 @@ const WATER_AS_ICE = anyOf(
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
 const OTHER_THING = anyOf(
-  ...[
-    "freezers?\\b|deep[- ]freez",
-    "freez\\w* (room|cost|speed|machine|tunnel)",
-    "\\btime\\b",
-    "dauer",
-    "zeit",
-    "min(utes?)?\\b",
-  ],
-  ...[
-    "hours?",
-    "stunden",
-    "maschine",
-    "truhe",
-    "schrank",
-    "einfrier",
-    "eingefroren",
-    "price",
-    "cost",
-    "kosten",
-  ],
-  ...[
-    "preis",
-    "[€$]",
-    "sold",
-    "verkauft",
-    "portion",
-    "kugeln",
-    "scoops?\\b",
-    "pieces",
-    "stück\\b",
-    "sorte",
-    "\\bdate\\b",
-  ],
+  "freezers?\\b|deep[- ]freez|freez\\w* (room|cost|speed|machine|tunnel)|maschine|truhe|schrank",
+  "\\b(tray|rack|shelf)\\b|\\b(no|nr)\\.",
+  "\\btime\\b|dauer|zeit|min(utes?)?\\b|hours?|stunden|\\bdate\\b|einfrier|eingefroren",
+  "price|cost|kosten|preis|[€$]|sold|verkauft|portion|kugeln|scoops?\\b|pieces|stück\\b|sorte",
 );
-
 /** A temperature asked for, not one at which something is so. */
 const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
 

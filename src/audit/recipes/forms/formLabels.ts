@@ -40,7 +40,7 @@ const WATER = new RegExp(
   `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
-  /\b(mass|grams?|weight|weighed|amount|quantity|masse|menge|einwaage|eingewogene?[rsn]?|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge|portion)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
+  /\b(mass|grams?|how much|wie ?viel|weight|weighed|zugabe|amount|quantity|masse|menge|einwaage|eingewogene?[rsn]?|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge|portion)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
 const DRY_MATTER = /solids|matter|feststoff|trocken/;
 /** Of both together, or not of this solution at all. */
 const OF_OTHER =

@@ -23,7 +23,7 @@ export const classWords = {
   constantOfWater:
     /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|\bk ?·? ?k?g ?\/ ?mol/,
   ofPureWater:
-    /(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
+    /^(?!.*\b(below|under|unter|tiefer)\b).*(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
   /** What stays whole is the opposite of what counts as dissolved. */
   undissolved:
     /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
@@ -34,11 +34,11 @@ export const classWords = {
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight)|mola?re? ?masse|molmasse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
     /molalit|mol ?\/ ?kg|mol ?[·*] ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:
-    /^(n|mols?|moles?|stoffmenge|molzahl)\b(?! ?fraction)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^(an)?zahl (der )?mole?n?$|^amount of (the )?substance$|^(amount|stoffmenge),? n$/,
+    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance$|^(amount|stoffmenge),? n$/,
   particles,
   constant: /^k ?_?f\b|cryosc|kryosk|freezing (point )?constant|gefrier(punkts?)?konst/,
   countsAsSolute:

@@ -2,7 +2,7 @@ import { anyOf } from "./anyOf";
 import type { Words } from "./words";
 
 const GOAL =
-  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil)\b/;
+  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch)\b(?! (of|for|der|des|von|für) (?!(the |our |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
 const SERVED_AS =
   /^((serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|(for|as|to be|für|als|wird)$)/;
 const TEXTURE =

@@ -3,16 +3,16 @@ import type { Words } from "./words";
 
 const SERVED = anyOf(
   "\\b(serv(e|es|ed|ing)|scoop(s|ed|ing)?|eat(en|ing)?|hand(ed|s)? out|on the plate|at the table)\\b",
-  "\\bserv\\.|servier|portionier|ausgabe|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller",
+  "\\bserv\\.|servier|portionier|ausgabe|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|display case|\\bcounter\\b",
 );
 const FREEZER =
-  /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine/;
+  /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b/;
 const STORED = /\b(stored|storage|kept|holding)\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
 /** What makes a temperature of a device or of serving: "freezer is at", "T serve", "Truhe steht auf". */
 const AT =
-  /\b(at|bei|is|ist|auf|mit|steht|setting|einstellung|set to|eingestellt)\b\W*(k?c)?$|^t[ _]|\bt$/;
+  /\b(at|bei|is|ist|auf|mit|steht|setting|einstellung|set to|eingestellt)\b\W*(k?c)?$|^t[ _(]|\bt$/;
 const NAME_ONLY =
-  /^((our|the|chest|upright|unser|der|die|das|im|in the) )*[\p{L}-]*(freezer|deep[- ]freeze|tk[- ]?(schrank|truhe|fach|zelle)|tiefkühl\w*|gefrier\w+|truhe)$/u;
+  /^((our|the|chest|upright|unser|der|die|das|im|in the) )*[\p{L}-]*(freezer|deep[- ]freeze|tk[- ]?(schrank|truhe|fach|zelle)|tiefkühl\w*|gefrier\w+|truhe|froster)$/u;
 /** Of a freezer much else is written down. */
 const OTHER_THING =
   /\b(no|nr|number|nummer|space|platz|shelf|regal|time|date|datum|costs?|name|litres?|liter|l|h|min|day|tag)\b|zeit|kosten|dauer|\(time\)/;

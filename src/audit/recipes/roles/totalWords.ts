@@ -5,15 +5,15 @@ const LOT =
   "(batch|mix|mixture|recipe|base|lot|jug|pot|bowl|tub|pan|tray|bucket|vat|can|thing|list|order|mass|ansatz|charge|masse|mischung|rezept|topf|schüssel|eimer)";
 
 const SUMS: readonly RegExp[] = [
-  /^((grand|batch|mix|recipe) )?(sub ?-?)?(totals?|tot\.?|sum|summe|gesamt(menge|gewicht|masse|summe)?|ges\.?|endsumme|zwischensumme|insgesamt)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
-  /^((sub|grand|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
+  /^((grand|overall|batch|mix|recipe) )?(sub ?-?)?(totals?|tot\.?|sum|summe|gesamt(menge|gewicht|masse|summe)?|ges\.?|endsumme|zwischensumme|insgesamt|insg\.|insges\.)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
+  /^((sub|grand|overall|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|h2o|\b(ts|tm)\b|guest|people|person|child|pupil|student|gäste|kinder|schüler|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
 ];
 /** What is of each, and all of it. */
 const ALL_OF_IT = new RegExp(
   `^((everything|all|alles)( together| in all| zusammen| in allem)?|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))${UNIT}`,
 );
 const WHOLE_LOT = new RegExp(
-  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|${LOT},? (gesamt|ges\\.?|insgesamt|insg\\.?|in total|total|all told))${UNIT}`,
+  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|${LOT},? (gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|total|all told|as a whole|im ganzen))${UNIT}`,
 );
 const COMES_TO = new RegExp(
   `^((das |it |this |that |all )?(makes|comes to|adds up to|amounts to|weighs|(ergibt|macht|gibt|wiegt)( zusammen| insgesamt)?)( in all| altogether)?|zusammen|(all )?in all|in total|all told|all together|altogether|(the |die |das |der )?(finished |fertige[rs]? )?${LOT} (weighs|wiegt|comes to|makes|ergibt))${UNIT}`,
