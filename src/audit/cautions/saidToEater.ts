@@ -6,6 +6,7 @@ import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { unitFromHeader } from "../recipes/unit";
 
 interface Said {
   readonly sheet: WorkbookSheet;
@@ -100,12 +101,16 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
   return !isName(blocks, one);
 }
 
+/** "Contains water (g)": a label that asks for a number tells nobody anything, however far its number stands. */
+const isOfMass = ({ text }: Said): boolean =>
+  text.length <= LONGEST_LABEL && unitFromHeader(text) !== null;
+
 /** Whether allergens are told: in a sentence, as a note, beside a label, or under a heading with something under it. */
 export function saysAllergens(context: AuditContext): boolean {
   return someText(context, (one) => {
     if (isOwnIngredient(context, one)) return false;
     if (isAllergenList(one.text) && isNote(context, one)) return true;
-    const said = allergensSaid(one.text);
+    const said = isOfMass(one) ? null : allergensSaid(one.text);
     return said === "statement" || (said === "heading" && isFilled(context.blocks, one));
   });
 }

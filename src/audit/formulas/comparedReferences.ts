@@ -21,7 +21,8 @@ function takenApart(formula: string): Taken {
   return { frame: frame.replace(/\s+/g, "").toUpperCase(), cells };
 }
 
-const dollars = (cell: string): string => cell.replace(/[^$A-Z]+|(?<=[A-Z])[A-Z]+/g, "");
+/** What of a cell's name is fixed: "$C$", "C$", "$C" or "C", whichever column it is. */
+const fixed = (cell: string): string => cell.replace(/[A-Z]+/g, "C").replace(/\d+/g, "");
 
 /** How two formulas for the same cell differ. */
 export type Difference =
@@ -37,7 +38,7 @@ export function comparedReferences(formula: string, expected: string): Differenc
     const other = theirs.cells[at] ?? "";
     return cell === other ? [] : [[cell, other] as const];
   });
-  const fixing = changed.every(([cell, other]) => dollars(cell) !== dollars(other));
+  const fixing = changed.every(([cell, other]) => fixed(cell) !== fixed(other));
   if (changed.length === 0 || !fixing) return { kind: "other" };
   const sameCells = changed.every(([cell, other]) => {
     const [a, b] = [parseCellName(cell), parseCellName(other)];

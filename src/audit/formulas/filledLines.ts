@@ -1,5 +1,6 @@
 import { moveFormula } from "../../workbook/moveFormula";
 import type { WorkbookSheet } from "../../workbook/model";
+import { referencesOf } from "../../workbook/references";
 import { readsOnlyBlanks } from "./readsTheSame";
 import { isNoFood } from "../recipes/isNoFood";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
@@ -72,6 +73,15 @@ function isFilledAtBlanks(
   return filled.length >= 2 && filled.length > strangers;
 }
 
+/** A running sum: what begins it has nothing before it to read. */
+function readsBefore({ placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">): boolean {
+  const { row, column } = placeAt(0);
+  return (
+    /#REF!/.test(pattern) ||
+    referencesOf(pattern).some(({ range }) => range.top === row - 1 && range.left === column)
+  );
+}
+
 /** The line if most of it follows one formula. */
 export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
   const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
@@ -91,7 +101,10 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
   }
   if (length < LEAST_CELLS || others.length > (1 - LEAST_SHARE) * length) return null;
   const odd = isFilledAtBlanks(sheet, { ...line, pattern }, atBlanks.length) ? atBlanks : [];
+  const first = line.placeAt(0);
+  const begins = readsBefore({ ...line, pattern });
   const strangers = [...others, ...odd].filter(({ row, column }) => {
+    if (begins && row === first.row && column === first.column) return false;
     const cell = sheet.cellAt(row, column);
     return typeof cell?.value === "number" || cell?.formula !== undefined;
   });

@@ -1,6 +1,6 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
+import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
 import { textAt } from "../recipes/cells";
@@ -57,6 +57,14 @@ function runsOf(sheet: WorkbookSheet): Run[] {
 const touches = ({ column, top, bottom }: Run, { range }: RecipeBlock): boolean =>
   column >= range.left && column <= range.right + 1 && top <= range.bottom && bottom >= range.top;
 
+/** Whether a sum goes on with those left of it: where a row of sums crosses a column of sums, either is right. */
+function goesOnWithItsRow(sheet: WorkbookSheet, { row, column }: Place): boolean {
+  const formula = sheet.cellAt(row, column)?.formula ?? "";
+  const movedFrom = (step: number) =>
+    moveFormula(sheet.cellAt(row, column - step)?.formula ?? "", 0, step);
+  return SUMS_UP.test(formula) && [1, 2].some((step) => movedFrom(step) === formula);
+}
+
 /** Whether a row sums up those above it, and so has a formula of its own by right. */
 function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string): boolean {
   const formula = sheet.cellAt(row, column)?.formula ?? "";
@@ -68,11 +76,6 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
   return false;
 }
 
-/** A running sum: what begins it has nothing before it to read. */
-const readsBefore = (pattern: string, top: number, column: number): boolean =>
-  /#REF!/.test(pattern) ||
-  referencesOf(pattern).some(({ range }) => range.top === top - 1 && range.left === column);
-
 function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): FilledLine | null {
   const every = step ?? 1;
   const line = filledLine(sheet, {
@@ -81,9 +84,7 @@ function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): Fille
   });
   if (line === null) return null;
   const strangers = line.strangers.filter(
-    (place) =>
-      !isSummary(sheet, place, line.pattern) &&
-      !(place.row === top && readsBefore(line.pattern, top, column)),
+    (place) => !isSummary(sheet, place, line.pattern) && !goesOnWithItsRow(sheet, place),
   );
   return { ...line, strangers };
 }

@@ -43,6 +43,14 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   return isHeading && [column - 1, ...beside].every((at) => !holdsNumber(sheet, row, at));
 }
 
+/** The row of titles above a heading that has nothing beside it: "Recipe | Lemon | Milk", below it "Ingredient, in %". */
+function withTitles(sheet: WorkbookSheet, row: number, column: number): number {
+  const isAlone = cellsBeside(sheet, row, column).length === 0;
+  const titles = isAlone ? cellsBeside(sheet, row - 1, column) : [];
+  const isOfWords = titles.every((at) => textAt(sheet, row - 1, at) !== "");
+  return titles.length > 0 && isOfWords ? row - 1 : row;
+}
+
 /** Cuts a run of words in one column where a header row begins a new list. */
 export function segmentsOf(
   sheet: WorkbookSheet,
@@ -54,7 +62,7 @@ export function segmentsOf(
   ];
   for (const row of rows) {
     if (headerRole(textAt(sheet, row, column)) === "name" || isHeaderRow(sheet, row, column))
-      segments.push({ column, headerRow: row, rows: [] });
+      segments.push({ column, headerRow: withTitles(sheet, row, column), rows: [] });
     else segments.at(-1)?.rows.push(row);
   }
   return segments.filter((segment) => segment.rows.length > 0);

@@ -5,6 +5,7 @@ import { partOf } from "../answers/partLabel";
 import { isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole } from "./headerRole";
+import { isAddedSoFar } from "./runningSums";
 import type { Place, RecipeBlock, TotalApart } from "./recipeBlock";
 
 const PLAIN_SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\([$A-Z0-9:,;\s]+\)\s*$/i;
@@ -47,12 +48,12 @@ function amountsOf(lists: readonly RecipeBlock[]): Amounts {
   return amounts;
 }
 
-/** Plain sums on the sheet that are no amounts themselves. */
+/** Plain sums on the sheet that are no amounts themselves, nor added up so far line by line. */
 function sumsOn({ sheet }: FinderContext, amounts: Amounts): ReadonlyMap<string, Sum> {
   const sums = new Map<string, Sum>();
   eachCell(sheet, (row, column, { formula, value }) => {
     const isSum = formula !== undefined && typeof value === "number" && PLAIN_SUM.test(formula);
-    if (!isSum || amounts.has(keyOf(row, column))) return;
+    if (!isSum || amounts.has(keyOf(row, column)) || isAddedSoFar(sheet, row, column)) return;
     const ranges = referencesOf(formula).map(({ range }) => range);
     const isOfColumn = ({ top, bottom, left, right }: CellRange) =>
       left === right && bottom - top < LONGEST;

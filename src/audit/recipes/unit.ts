@@ -43,6 +43,12 @@ export function unitFromWord(word: string): AmountUnit | null {
 const UNIT_FIRST = /^(\S+?)\s*(?:\/|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
+/** The unit that words begin with, when they go on to say of what: "Gramm je Ansatz", "g per batch". */
+export function leadingUnit(text: string): AmountUnit | null {
+  const word = UNIT_FIRST.exec(text.trim().toLowerCase())?.[1];
+  return word === undefined || /\d/.test(text) ? null : unitFromWord(word);
+}
+
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();

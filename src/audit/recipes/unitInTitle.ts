@@ -1,16 +1,17 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
-import { unitFromWord, type AmountUnit } from "./unit";
+import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
 
 const ROWS_ABOVE = 4;
-/** "All amounts in g", "Mengen in Gramm", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
+/** "All amounts in g", "Mengen in Gramm", "Sorten (Gramm je Ansatz)", "grams per batch", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
 const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
-const BRACKETED = /[([]\s*([^()[\]]{1,12})\s*[)\]]\s*$/;
+const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
 
-function unitIn(text: string): AmountUnit | null {
-  const word = IN_UNIT.exec(text)?.[1] ?? BRACKETED.exec(text)?.[1];
-  const unit = word === undefined ? null : unitFromWord(word);
-  return typeof unit === "string" ? unit : null;
+/** The unit that a title names for all numbers below it: in its words, in brackets, or first. */
+export function unitIn(text: string): AmountUnit | null {
+  const words = [IN_UNIT.exec(text)?.[1], BRACKETED.exec(text)?.[1]];
+  const units = words.map((word = "") => unitFromWord(word) ?? leadingUnit(word));
+  return [...units, leadingUnit(text)].find((unit) => typeof unit === "string") ?? null;
 }
 
 /** The unit that a title above a table names for all of it; null when none does. */

@@ -3,7 +3,11 @@ import { textAt } from "./cells";
 import type { RecipeName } from "./recipeBlock";
 import type { Segment } from "./segments";
 import { unitFromHeader, type AmountUnit } from "./unit";
-import { unitInTitle } from "./unitInTitle";
+import { unitIn, unitInTitle } from "./unitInTitle";
+
+/** The rows from a header down to the first name: below titles another may head the names. */
+const rowsBetween = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(1, to - from) }, (_, at) => from + at);
 
 /** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
 export function unitOfList(
@@ -14,8 +18,10 @@ export function unitOfList(
 ): AmountUnit | null {
   const first = names[0]?.unit;
   if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
-  const labels = [headerRow ?? -1, ...totals].map((row) => textAt(sheet, row, column));
-  const labelled = labels.map(unitFromHeader).find((unit) => typeof unit === "string");
+  const headers = headerRow === null ? [] : rowsBetween(headerRow, names[0]?.row ?? headerRow);
+  const labels = [...headers, ...totals].map((row) => textAt(sheet, row, column));
+  const units = labels.map((label) => unitFromHeader(label) ?? unitIn(label));
+  const labelled = units.find((unit) => typeof unit === "string");
   const top = headerRow ?? names[0]?.row ?? 0;
   return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
 }

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { looksNumeric } from "./cells";
+import { isRunningSum } from "./runningSums";
 
 const SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\(/i;
 
@@ -15,12 +16,14 @@ function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number
   return filled.length * 2 < items.length && sums.length * 2 > filled.length;
 }
 
-/** The columns of amounts without those that only sum up another one here and there. */
+/** The columns of amounts without those that only sum up another one, here and there or line by line. */
 export function withoutSums(
   sheet: WorkbookSheet,
   items: readonly number[],
   columns: readonly number[],
 ): readonly number[] {
-  const amounts = columns.filter((column) => !isOfSums(sheet, items, column));
+  const isRunning = (column: number) =>
+    columns.some((other) => other !== column && isRunningSum(sheet, items, column, other));
+  const amounts = columns.filter((column) => !isOfSums(sheet, items, column) && !isRunning(column));
   return amounts.length > 0 ? amounts : columns;
 }

@@ -1,5 +1,5 @@
-import { isMisread } from "../amounts/isMisread";
 import { iceFraction } from "../answers/answers";
+import { isOfDoubtedRecipe } from "../answers/doubtedRecipes";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
@@ -25,7 +25,7 @@ function finding(context: AuditContext, result: StatedResult): Finding | null {
   const other = iceFraction(mix, temperatureC, basis === "water" ? "mix" : "water");
   if (own === null || other === null) return null;
   if (Math.abs(own - stated) <= TOLERANCE || Math.abs(other - stated) > TOLERANCE) return null;
-  if (isMisread(result.block, result.recipe)) return null;
+  if (isOfDoubtedRecipe(context, result)) return null;
   const said = basis === "water" ? "the water" : "the mix";
   const is = basis === "water" ? "the whole mix" : "the water only";
   return findingAt(identity, result.sheet, result, {

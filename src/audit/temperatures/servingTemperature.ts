@@ -1,6 +1,8 @@
 import type { AuditContext } from "../context";
 import { labelledNumbers } from "../labels";
-import { resultUnit, fahrenheitToC } from "../answers/resultLabel";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
+import { labelledTemperatureC, resultUnit, fahrenheitToC } from "../answers/resultLabel";
 import { plainWords } from "../recipes/plainWords";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import type { StatedResult } from "../answers/statedResults";
@@ -16,7 +18,21 @@ function temperatureInRowC({ block, recipe }: StatedResult): number | null {
   return typeof value === "number" ? value : null;
 }
 
-/** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet, or the only one of serving. */
+const REACH_ABOVE = 2;
+const REACH_LEFT = 3;
+
+/** The temperature in the label of another share of ice right above: "ice at −18 °C (% of the water)", then "and of the mix (%)". */
+function temperatureAboveC({ sheet, row, column }: StatedResult): number | null {
+  for (let above = row - 1; above >= Math.max(0, row - REACH_ABOVE); above -= 1) {
+    const labels = Array.from({ length: REACH_LEFT }, (_, step) => column - 1 - step);
+    const label = labels.map((at) => textAt(sheet, above, at)).find((text) => text !== "") ?? "";
+    const temperatureC = labelledTemperatureC(label);
+    if (headerRole(label) === "ice fraction" && temperatureC !== null) return temperatureC;
+  }
+  return null;
+}
+
+/** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
   const inRow = temperatureInRowC(result);
@@ -27,7 +43,7 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
   // Beside the readings of a freezer the one at which it is served.
   const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
   const [only] = served;
-  if (only === undefined || served.length > 1) return null;
+  if (only === undefined || served.length > 1) return temperatureAboveC(result);
   const unit = resultUnit(only.label, only.beside, { value: only.value }, "temperature");
   return unit === "°F" ? fahrenheitToC(only.value) : only.value;
 }

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { textAt } from "../recipes/cells";
+import { looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { saysOf, type Says } from "./saysNumber";
 import { numberText } from "./numberText";
@@ -69,12 +69,20 @@ export function rowContext(sheet: WorkbookSheet, place: Place): NumberContext {
   const found: Walked = { numbers: 0, texts: 1, words: 0, label: "" };
   walk(sheet, place, [0, -1], found);
   walk(sheet, place, [0, 1], found);
-  if (found.label === "" && found.numbers === 0) {
-    const steps = Array.from({ length: BESIDE }, (_, step) => place.column - step - 1);
-    found.label =
-      steps.map((column) => textAt(sheet, place.row, column)).find((text) => text !== "") ?? "";
+  if (found.label === "") {
+    const label = labelBeyond(sheet, place);
+    // Beyond a gap beside numbers may be another table.
+    if (found.numbers === 0 || saysOf(label) === "a number") found.label = label;
   }
   return contextOf(found);
+}
+
+/** The first words left of a cell and the numbers beside it, where a few blank cells lie between. */
+function labelBeyond(sheet: WorkbookSheet, { row, column }: Place): string {
+  let at = column - 1;
+  while (at >= 0 && column - at < FAR && looksNumeric(sheet, row, at)) at -= 1;
+  const steps = Array.from({ length: BESIDE }, (_, step) => at - step);
+  return steps.map((each) => textAt(sheet, row, each)).find((text) => text !== "") ?? "";
 }
 
 /** A line of numbers with a few texts among them. */

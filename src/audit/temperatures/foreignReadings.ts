@@ -1,0 +1,69 @@
+import { fahrenheitToC } from "../answers/resultLabel";
+import type { Place } from "../recipes/recipeBlock";
+
+/** One temperature of a log. */
+export interface Reading extends Place {
+  readonly value: number;
+}
+
+/** A log has at least so many readings. */
+const LEAST_READINGS = 4;
+/** A freezer keeps its temperature within so many kelvins most of the time. */
+const LARGEST_SPREAD_K = 11;
+/** More foreign readings than this share are another freezer's, or another time's. */
+const MOST_FOREIGN = 0.15;
+/** At least this share is about as cold as the others: of four readings three. */
+const LEAST_USUAL = 0.75;
+/** Fewer say less about how cold it may be: what is read as °F may lie farther outside them, in K. */
+const MANY_READINGS = 10;
+/** A reading is foreign when it lies so far outside all others. */
+const OUTSIDE_K = 3;
+/** In what cools down a reading is foreign when it leaps so far, and so many times as far as any other. */
+const LEAST_LEAP_K = 15;
+const LEAST_LEAP_STEPS = 4;
+/** Read as °F it goes on from the one beside it as the others do, within so much. */
+const ABOUT_K = 2;
+
+/** The one or few readings below 0 °C that are at home among the others only when they are read as °F. */
+function outsideOthers(readings: readonly Reading[]): readonly Reading[] {
+  const sorted = readings.map(({ value }) => value).sort((one, other) => one - other);
+  const median = sorted[Math.floor(sorted.length / 2)] ?? 0;
+  const usual = readings.filter(({ value }) => Math.abs(value - median) <= LARGEST_SPREAD_K / 2);
+  if (median > -5 || usual.length < LEAST_USUAL * readings.length) return [];
+  const margin = readings.length < MANY_READINGS ? 3 : 2;
+  const isForeign = ({ value }: Reading) => {
+    const others = usual.map((one) => one.value).filter((one) => one !== value);
+    const [least, most] = [Math.min(...others), Math.max(...others)];
+    const celsius = fahrenheitToC(value);
+    return value > most + OUTSIDE_K && celsius >= least - margin && celsius <= most + margin;
+  };
+  const foreign = readings.filter(isForeign);
+  return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];
+}
+
+const largestStep = (values: readonly number[]): number =>
+  Math.max(...values.slice(1).map((value, at) => Math.abs(value - (values[at] ?? value))));
+
+/** The one reading of a curve that leaps out of it, and goes on with it when it is read as °F. */
+function leapsOut(readings: readonly Reading[]): readonly Reading[] {
+  const warmest = Math.max(...readings.map(({ value }) => value));
+  const at = readings.findIndex(({ value }) => value === warmest);
+  const [one, others] = [readings[at], readings.filter((_, index) => index !== at)];
+  if (one === undefined) return [];
+  const step = largestStep(others.map(({ value }) => value));
+  const beside = [readings[at - 1], readings[at + 1]].filter((each) => each !== undefined);
+  const leap = Math.min(...beside.map(({ value }) => one.value - value));
+  const celsius = fahrenheitToC(one.value);
+  const goesOn = beside.some(({ value }) => Math.abs(celsius - value) <= step + ABOUT_K);
+  return leap >= Math.max(LEAST_LEAP_K, LEAST_LEAP_STEPS * step) && goesOn ? [one] : [];
+}
+
+/** The readings in °F among those of a log; a curve is looked for only where its own heading says °C. */
+export function foreignReadings(
+  readings: readonly Reading[],
+  mayBeCurve: boolean,
+): readonly Reading[] {
+  if (readings.length < LEAST_READINGS) return [];
+  const outside = outsideOthers(readings);
+  return outside.length > 0 || !mayBeCurve ? outside : leapsOut(readings);
+}

@@ -1,0 +1,36 @@
+import { formula, type Rows } from "./bookOf";
+import { expectFound, type Tried } from "./tried";
+
+// 27 °F is −2.8 °C, 15 °F −9.4 °C, by definition.
+const CURVE = [2.9, 0.4, -2.1, -2.6, -2.8, -3.1, -4, -6.2, -9.6];
+const curve = (readings: readonly number[], ...below: Rows): Rows => [
+  ["Time (min)", "Air (°C)", "Probe (°C)"],
+  ...readings.map((reading, at): Rows[number] => [20 * at, -18.5 + (at % 3) / 2, reading]),
+  [],
+  ["Air, on average (°C)", formula("AVERAGE(B2:B10)", -18)],
+  ...below,
+];
+const probe = (what: string, readings: readonly number[], ...found: string[]): Tried => ({
+  ...{ what, sheets: { Curve: curve(readings) }, found },
+});
+
+describe("A curve of what cools down", () => {
+  test.each<Tried>([
+    probe("all in °C", CURVE),
+    probe("a reading in °F at the plateau", CURVE.with(4, 27), "temperature-units-mixed Curve!C6"),
+    probe("the last reading in °F", CURVE.with(8, 15), "temperature-units-mixed Curve!C10"),
+    probe("a hot mix that is put in", [37, 30, 24, 15, 9, 4, 2, 0, -1]),
+    probe("a probe that was lifted out for a moment", CURVE.with(4, 12)),
+    {
+      what: "labelled numbers below the readings are none of them",
+      sheets: {
+        Curve: curve(
+          CURVE,
+          ["Coldest the probe got (°C)", formula("MIN(C2:C10)", -9.6)],
+          ["Level stretch of the curve (°C)", -2.6],
+        ),
+      },
+      found: [],
+    },
+  ])("$what", expectFound);
+});
