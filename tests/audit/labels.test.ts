@@ -14,6 +14,9 @@ const MISREAD = new Set([
   "Wareneinsatz",
   "Final product",
   "b",
+  "Inhalt",
+  "in (unit)",
+  "served from",
 ]);
 
 /** Headings for which what is no heading must not be taken: others end in no harm by their places. */

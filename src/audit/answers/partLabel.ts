@@ -17,7 +17,7 @@ export interface LabelledPart {
 const PARTS: readonly (readonly [Part, RegExp])[] = [
   [
     "dissolved solids",
-    /\bdiss(olved|\.)|solids in solution|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
+    /\bdiss(olved|\.)|\b(solids|what is|dissolved) in solution|was in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
   ],
   [
     "solids",
@@ -39,7 +39,7 @@ const BRINE = /brine|\bsole\b|salzlake|salzlösung|solution|lösung/;
 const OTHER_THING =
   /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|süß|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
 const OF_ONE =
-  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
+  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 const OF_WATER =

@@ -11,7 +11,7 @@ const FREEZES = anyOf(
   "\\bfree?z(es?|e?ing)\\b|\\bfrz\\b|\\bfr\\.? ?(p\\b|pt|point)|\\bf\\.? ?pt?\\b|\\bt[_ ]?f\\b",
   "(ge)?friert\\b|\\bfrieren\\b|^gefrieren\\W*(°?c)?\\W*$|gefrieren?s? (bei|ab|um|von|der|des)\\b",
   "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
-  "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt gefr|\\bgp\\b|erstarr",
+  "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",
   "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
 );
 const FIRST_ICE = anyOf(

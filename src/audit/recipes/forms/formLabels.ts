@@ -17,7 +17,7 @@ export type FormKind =
 
 const LONGEST = 70;
 const WITHOUT_UNIT =
-  /\s*([([]\s*(in )?(k?g|mg|m?l|grams?|gramm|kilograms?|kilogramm|oz|lb|solvent|lösungsmittel|solute|name|dissolved|gelöst)\s*[)\]]|\s*[,/;]\s*(in )?(k?g|mg|m?l)|\bin (k?g|grams?|gramm|kilograms?|kilogramm))\s*$/;
+  /\s*([([]\s*(in )?(k?g|mg|m?l|grams?|gramm|kilograms?|kilogramm|oz|lb|solvent|lösungsmittel|solute|name|dissolved|gelöst)\s*[)\]]|\s*[,/;]\s*(in )?(k?g|mg|m?l)|\s(in )?(k?g|grams?|gramm|kilograms?|kilogramm))\s*$/;
 /** The letters that chemists write: m(NaCl), M, n, b, i, V(H2O). */
 const SYMBOL =
   /^([mMnbiV]) ?(?:[(_] ?([^()]+?) ?\)?)?(?: ?[=:])?(?: ?(?:\/|in|\() ?(?:k?g|m?l|g\/mol)\)?)?$/;
@@ -35,9 +35,11 @@ const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
   "(mass|grams?|kilograms?|kg|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
 const WATER_WORD =
-  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
+  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes |solvent )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
+const USED =
+  "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben)(e[sn]?)?)";
 const WATER = new RegExp(
-  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|used|added|taken|weighed|poured in|verwendet|eingewogen|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
+  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel )?)?(${MASS},? ?(of |an |von |des |der |the )*)?(${USED} )?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|${USED}|poured in|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
   /\b(mass|grams?|how much|wie ?viel|weight|weighed|zugabe|amount|quantity|masse|menge|einwaage|eingewogene?[rsn]?|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge|portion)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;

@@ -8,9 +8,9 @@ const PARTICLES = anyOf(
   "^ions?$|^ionen|(number|count|how many) (of )?ions|\\bions (per|in|from)\\b|zahl (der )?(ionen|teilchen)",
   "dissociation (factor|number)|dissoziationsfaktor",
 );
-const SPLITS =
-  /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissoziier|\b(ions?|ionen)\b|entsteh/;
-const COUNTED = /\b(how many|number of|into|count of)\b|wie ?viele|\banzahl\b|zahl\b/;
+const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?|ionen)\b|entsteh/;
+const COUNTED =
+  /\b(how many|number of|into|count of)\b|\bin\b.*\b(ions|ionen|teilchen)|wie ?viele|\banzahl\b|zahl\b/;
 
 /** A salt falls into particles, and how many of them is asked for. */
 const particles: Words = {
@@ -21,7 +21,7 @@ const particles: Words = {
 /** What a class works with: English and German as teachers write them; common practice, no source. */
 export const classWords = {
   constantOfWater:
-    /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|\bk ?·? ?k?g ?\/ ?mol/,
+    /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|erniedrigung\b.*\bk_?f\b|molale? (gefrier|freezing)|\bk ?·? ?k?g ?\/ ?mol/,
   ofPureWater:
     /^(?!.*\b(below|under|unter|tiefer)\b).*(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
   /** What stays whole is the opposite of what counts as dissolved. */
@@ -30,13 +30,14 @@ export const classWords = {
   massOfSolute: anyOf(
     "^((mass|weight|amount(?!.*\\bmol)|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\\b(?!.*(solids|matter|feststoff|trocken))",
     "^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\\s*[([]\\s*(g|kg|mg)\\s*[)\\]]$",
+    "^(k?g|grams?|gramm) (of )?(the )?(salt|sugar|solute|substance|salz|zucker|stoff) (dissolved|used|weighed|taken|added|gelöst|verwendet)$",
     "^m (solute|salt|sugar|stoff|salz|zucker)$",
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*] ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
-    /molalit|mol ?\/ ?kg|mol ?[·*] ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
+    /molalit|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:
     /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance$|^(amount|stoffmenge),? n$/,
   particles,

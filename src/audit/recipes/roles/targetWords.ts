@@ -2,15 +2,15 @@ import { anyOf } from "./anyOf";
 import type { Words } from "./words";
 
 const GOAL =
-  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch)\b(?! (of|for|der|des|von|für) (?!(the |our |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
+  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch)\b(?! (of|for|der|des|von|für) (?!(the |this |our |diese[rns]? |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
 const SERVED_AS =
-  /^((serve[ds]?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|(for|as|to be|für|als|wird)$)/;
+  /^((for )?use as\b|(serve[ds]?( it)?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|(for|as|to be|für|als|wird)$)/;
 const TEXTURE =
   /^((target|desired|wanted|intended|soll|ziel|gewünschte|angestrebte)[ -]?)?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)\b/;
 const KIND = anyOf(
   "\\b(kind|type|style|sort) of (ice|frozen|dessert|sweet|product|mix|treat|thing)",
   "\\b(art|typ|stil) (des|der|von|vom) (fertigen )?(eis|dessert|produkt|ergebnis)",
-  "(^|/ ?)(eisart|stil|style)$",
+  "(^|/ ?)(eis-?(art|typ|stil)|stil|style)$",
 );
 const WISHED = anyOf(
   "^(desired|wanted|required|wished|gewünscht\\w*|erwünscht\\w*|angestrebt\\w*)\\b",
@@ -24,7 +24,7 @@ const SHALL = anyOf(
 );
 /** Much else has an aim. */
 const OTHER_THING =
-  /audience|group|market|customer|\bdate\b|\btime\b|price|costs?\b|margin|budget|sales|gruppe|datum|preis|kosten|kunden|markt|umsatz|[- /]ist\b/;
+  /audience|group|market|customer|\bdate\b|\btime\b|price|costs?\b|margin|budget|sales|gruppe|datum|preis|kosten|kunden|markt|umsatz|[-/] ?ist\b/;
 
 /** Labels of what a mix shall be: aims, wishes, kinds of what is served. Common practice, no source. */
 export const targetWords: Words = {

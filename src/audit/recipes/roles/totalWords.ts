@@ -5,12 +5,14 @@ const LOT =
   "(batch|mix|mixture|recipe|base|lot|jug|pot|bowl|tub|pan|tray|bucket|vat|can|thing|list|order|mass|ansatz|charge|masse|mischung|rezept|topf|schüssel|eimer)";
 
 const SUMS: readonly RegExp[] = [
-  /^((grand|overall|batch|mix|recipe) )?(sub ?-?)?(totals?|tot\.?|sum|summe|gesamt(menge|gewicht|masse|summe)?|ges\.?|endsumme|zwischensumme|insgesamt|insg\.|insges\.)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
-  /^((sub|grand|overall|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|h2o|\b(ts|tm)\b|guest|people|person|child|pupil|student|gäste|kinder|schüler|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
+  /^((grand|overall|net|final|batch|mix|recipe) )?(sub ?-?)?(totals?|tot\.?|sum|summe|gesamt(menge|gewicht|masse|summe|ansatz|mischung|rezept)?|ges\.?|endsumme|zwischensumme|insgesamt|insg\.|insges\.|zus\.)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(g|kg|%)?[)\]]?$/,
+  /^((sub|grand|overall|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|h2o|\b(ts|tm)\b|guest|people|person|child|pupil|student|\bmarks|points|hours|stunden|punkte|gäste|kinder|schüler|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiweiß|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
 ];
+/** As tables of numbers have it: "Σ", "∑ g". */
+const SIGN = /^[∑σς]( ?[([]?k?g[)\]]?)?$/;
 /** What is of each, and all of it. */
 const ALL_OF_IT = new RegExp(
-  `^((everything|all|alles)( together| in all| zusammen| in allem)?|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))${UNIT}`,
+  `^((everything|all|alles|all (the )?ingredients|alle zutaten)( together| in all| zusammen| in allem)?|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))${UNIT}`,
 );
 const WHOLE_LOT = new RegExp(
   `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|${LOT},? (gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|total|all told|as a whole|im ganzen))${UNIT}`,
@@ -21,5 +23,10 @@ const COMES_TO = new RegExp(
 
 /** Labels of a sum of amounts. Common practice, no source. */
 export const totalWords: Words = {
-  test: (plain) => [...SUMS, ALL_OF_IT, WHOLE_LOT, COMES_TO].some((words) => words.test(plain)),
+  test: (plain) => {
+    const bare = plain.replace(/^[=→>] ?/, "");
+    return (
+      SIGN.test(bare) || [...SUMS, ALL_OF_IT, WHOLE_LOT, COMES_TO].some((one) => one.test(bare))
+    );
+  },
 };
