@@ -19,6 +19,7 @@ import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
 import { kitchenCases } from "./kitchenCases";
+import { pairCases } from "./pairCases";
 import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
@@ -102,6 +103,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...alcoholCases,
   ...servedCases,
   ...kitchenCases,
+  ...pairCases,
   ...shopCases,
   ...shareCases,
   ...sumRowCases,

@@ -1,10 +1,8 @@
+import { columnsOfShares } from "../recipes/columnsOfShares";
 import type { Recipe, RecipeBlock } from "../recipes/recipeBlock";
 
 /** Where a recipe's amounts stand: in its own line, and again within its list, as shares or grams, when it is the only one. */
 export function linesOfRecipe(block: RecipeBlock, recipe: Recipe): readonly Recipe[] {
   if (block.layout !== "down" || block.recipes.length > 1) return [recipe];
-  const again = [...block.roles].filter(
-    ([line, role]) => role === "amount" && line !== recipe.line && line >= block.range.left,
-  );
-  return [recipe, ...again.map(([line]) => ({ ...recipe, line }))];
+  return [recipe, ...columnsOfShares(block).map((line) => ({ ...recipe, line }))];
 }

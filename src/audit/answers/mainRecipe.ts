@@ -1,5 +1,6 @@
 import { amountOf } from "../recipes/amountOf";
 import { amountPlace, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
+import { columnsOfShares } from "../recipes/columnsOfShares";
 import { isLedger } from "../recipes/isLedger";
 import { isMass } from "../recipes/unit";
 
@@ -20,20 +21,31 @@ function areOneMix(block: RecipeBlock, [first, ...others]: readonly Recipe[]): b
   );
 }
 
-/** Whether every amount of a recipe is calculated: what is to be bought, what a batch takes. */
-const isDerived = (block: RecipeBlock, recipe: Recipe): boolean =>
-  block.names.every((name) => {
-    const { row, column } = amountPlace(block, recipe, name);
-    const cell = block.sheet.cellAt(row, column);
-    return cell?.value === undefined || cell.formula !== undefined;
-  });
+/** Whether most amounts of a recipe are calculated: what is to be bought, what a batch takes. */
+function isDerived(block: RecipeBlock, recipe: Recipe): boolean {
+  const cells = block.names
+    .map((name) => amountPlace(block, recipe, name))
+    .map(({ row, column }) => block.sheet.cellAt(row, column))
+    .filter((cell) => cell?.value !== undefined);
+  return cells.filter((cell) => cell?.formula !== undefined).length * 2 > cells.length;
+}
+
+/** Of recipes that are all calculated from shares, those that still say what the shares do. */
+function asTheShares(block: RecipeBlock): readonly Recipe[] {
+  const [column] = columnsOfShares(block);
+  if (column === undefined) return [];
+  return block.recipes.filter((recipe) =>
+    areOneMix(block, [{ ...recipe, line: column, unit: "%" }, recipe]),
+  );
+}
 
 function mainOf(block: RecipeBlock): Recipe | null {
   const { recipes } = block;
   const [first] = recipes;
   if (first === undefined || recipes.length === 1) return first ?? null;
   const typed = recipes.filter((recipe) => !isDerived(block, recipe));
-  const candidates = areOneMix(block, recipes) ? recipes : typed;
+  const apart = typed.length > 0 ? typed : asTheShares(block);
+  const candidates = areOneMix(block, recipes) ? recipes : apart;
   const [main] = candidates;
   if (main === undefined || !areOneMix(block, candidates)) return null;
   const isWeighed = ({ unit }: Recipe) => typeof unit === "string" && isMass(unit);

@@ -69,7 +69,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const isOwn = (each: number) =>
     !isLeft || each < column || !isParted(sheet, segment, items, each);
   const roles = new Map([...all].filter(([each]) => isOwn(each)));
-  const unsaid = totalsInDisguise(context, column, items, columns);
+  const unsaid = totalsInDisguise(context, column, items, columns, said);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
   const isClass = isClassSheet(roles);
   const listed = items

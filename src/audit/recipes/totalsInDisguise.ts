@@ -1,3 +1,5 @@
+import { contains, referencesOf } from "../../workbook/references";
+import type { WorkbookSheet } from "../../workbook/model";
 import { isSumOfColumn } from "./isSumOfColumn";
 import { textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
@@ -5,6 +7,21 @@ import { nameInList } from "./nameInList";
 
 const CLOSE = 0.003;
 const EXACT = 0.0005;
+
+/** Whether a total of the list counts a row: then it is a line, though it may weigh as much as all the others. */
+const isCounted = (
+  sheet: WorkbookSheet,
+  row: number,
+  columns: readonly number[],
+  totals: readonly number[],
+): boolean =>
+  columns.some((column) =>
+    totals.some((total) => {
+      const formula = sheet.cellAt(total, column)?.formula ?? "";
+      const isSum = total > row && isSumOfColumn(sheet, total, column);
+      return isSum && referencesOf(formula).some(({ range }) => contains(range, row, column));
+    }),
+  );
 
 /**
  * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
@@ -15,6 +32,7 @@ export function totalsInDisguise(
   names: number,
   items: readonly number[],
   columns: readonly number[],
+  said: readonly number[],
 ): readonly number[] {
   const numberAt = (row: number, column: number): number => {
     const value = sheet.cellAt(row, column)?.value;
@@ -36,6 +54,7 @@ export function totalsInDisguise(
     if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
     const filled = columns.filter((column) => numberAt(row, column) > 0);
     const isSummed = (column: number) => isSumOfColumn(sheet, row, column);
+    if (!filled.some(isSummed) && isCounted(sheet, row, columns, said)) return false;
     const summed = filled.filter((column) => isSummed(column) || isSum(row, column));
     // Beside sums that are formulas a typed number is a total, too, right or wrong.
     const isTotal = summed.length === filled.length || summed.some(isSummed);

@@ -20,6 +20,9 @@ function finding(context: AuditContext, result: StatedResult): Finding | null {
   const temperatureC = temperatureOfResultC(context, result);
   const mix = context.mixOf(result.block, result.recipe);
   if (basis === null || temperatureC === null || !mix.complete) return null;
+  // A formula that asks for what the label says has another mistake, if any.
+  const formula = result.sheet.cellAt(result.row, result.column)?.formula ?? "";
+  if (formula.includes(`"${basis}"`)) return null;
   const stated = result.unit === "%" ? result.value / 100 : result.value;
   const own = iceFraction(mix, temperatureC, basis);
   const other = iceFraction(mix, temperatureC, basis === "water" ? "mix" : "water");

@@ -4,7 +4,8 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
+import { columnsOfShares } from "../recipes/columnsOfShares";
+import { amountPlace, type Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { statedParts } from "../answers/statedParts";
 
@@ -24,13 +25,6 @@ function sourceIn(formula: string, externalLinks: readonly string[]): string | n
   return missing === undefined ? null : `the function ${missing}, whose add-in is not there`;
 }
 
-/** Columns that say the amounts of a list again, or that they are worked out from: the shares of several batches. */
-const amountsBeside = ({ layout, roles, range, recipes }: RecipeBlock, recipe: Recipe): Recipe[] =>
-  [...(layout === "down" ? roles : [])]
-    .filter(([line, role]) => role === "amount" && line >= range.left)
-    .filter(([line]) => recipe === recipes[0] && recipes.every((one) => one.line !== line))
-    .map(([line]) => ({ ...recipe, line }));
-
 /** The cells that recipes are made of and their stated answers: what a stale link would falsify. */
 function placesThatMatter(context: AuditContext): Map<WorkbookSheet, Place[]> {
   const { blocks, results } = context;
@@ -39,8 +33,11 @@ function placesThatMatter(context: AuditContext): Map<WorkbookSheet, Place[]> {
     places.set(sheet, [...(places.get(sheet) ?? []), place]);
   for (const block of blocks) {
     const recipes = block.recipes.slice(0, 50);
-    for (const line of recipes.flatMap((recipe) => [recipe, ...amountsBeside(block, recipe)])) {
-      for (const name of block.names) add(block.sheet, amountPlace(block, line, name));
+    for (const recipe of recipes) {
+      for (const name of block.names) add(block.sheet, amountPlace(block, recipe, name));
+    }
+    for (const column of columnsOfShares(block)) {
+      for (const { row } of block.names) add(block.sheet, { row, column });
     }
   }
   const answers = [...results.slice(0, 500), ...statedParts(context).slice(0, 500)];

@@ -1,6 +1,5 @@
 import { rounded } from "../effect";
 import { changedMix, gramsIn } from "../mix";
-import { shareLines } from "../amounts/shareLines";
 import { findingAt } from "../findingAt";
 import type { Finding } from "../finding";
 import { amountOf } from "../recipes/amountOf";
@@ -23,19 +22,18 @@ function repeats({ names }: RecipeBlock): { first: RecipeName; again: RecipeName
   });
 }
 
-/** Shares are rounded, and one of them made to fit the sum. */
+/** Amounts are rounded, and one of them made to fit the sum. */
 const CLOSE = 0.005;
 
-const isSame = (one: number, other: number, areShares: boolean): boolean =>
-  one === other || (areShares && Math.abs(one - other) <= CLOSE * Math.max(one, other));
+const isSame = (one: number, other: number): boolean =>
+  Math.abs(one - other) <= CLOSE * Math.max(one, other);
 
 function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
   return repeats(block).flatMap(({ first, again }) => {
     // The same amount twice is a row copied by mistake; two amounts may be two additions.
-    const isOfShares = shareLines(block).length > 0;
     const recipe = block.recipes.find((one) => {
       const [a, b] = [amountOf(block, one, first).grams, amountOf(block, one, again).grams];
-      return a !== null && b !== null && a > 0 && isSame(a, b, isOfShares);
+      return a !== null && b !== null && a > 0 && isSame(a, b);
     });
     if (recipe === undefined) return [];
     const twice = context.mixOf(block, recipe);
