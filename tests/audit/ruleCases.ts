@@ -15,6 +15,7 @@ import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
+import { panCases } from "./panCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
@@ -93,6 +94,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...ownTargetCases,
   ...totalCases,
   ...totalPlaceCases,
+  ...panCases,
   ...pastedCases,
   ...placedAnswerCases,
   ...unitCases,

@@ -43,14 +43,25 @@ function alcoholLines(sheet: WorkbookSheet): readonly AlcoholLine[] {
   return lines;
 }
 
+/** "Strength | 40 | % vol": the cell beside the number says what it is. */
+function strengthBeside(sheet: WorkbookSheet, label: string, at: Place): AlcoholLine | null {
+  const { row, column } = at;
+  const isSaid =
+    typeof sheet.cellAt(row, column + 1)?.value === "number" &&
+    alcoholLabel(textAt(sheet, row, column + 2)) === "strength";
+  return isSaid ? { ...lineAfter(sheet, label, at, false), says: "strength" } : null;
+}
+
 function linesOn(sheet: WorkbookSheet): AlcoholLine[] {
   const lines: AlcoholLine[] = [];
   for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
     for (const column of columns) {
       const label = textAt(sheet, row, column);
       const says = alcoholLabel(label);
-      if (says === null) continue;
-      lines.push(...bothWays(sheet, label, { row, column }).map((line) => ({ ...line, says })));
+      const beside = strengthBeside(sheet, label, { row, column });
+      if (beside !== null) lines.push(beside);
+      else if (says !== null)
+        lines.push(...bothWays(sheet, label, { row, column }).map((line) => ({ ...line, says })));
     }
   }
   return lines;

@@ -10,6 +10,7 @@ import {
   type RecipeName,
 } from "../recipes/recipeBlock";
 import { totalPlaces } from "../recipes/totalPlaces";
+import { solutionOutliers } from "./solutionOutliers";
 import { versionOutliers } from "./versionOutliers";
 
 /** What a recipe has plenty of; of gums, salts, acids and flavours a gram may be all. Common practice, no source. */
@@ -113,5 +114,6 @@ export function massOutliers(block: RecipeBlock, recipe: Recipe): readonly MassO
   const written = againstTotal(block, recipe, lines);
   if (written.length > 0) return written;
   const beside = versionOutliers(block, recipe, lines);
-  return beside.length > 0 ? beside : outOfScale(block, lines);
+  if (beside.length > 0) return beside;
+  return lines.length === 2 ? solutionOutliers(block, lines) : outOfScale(block, lines);
 }

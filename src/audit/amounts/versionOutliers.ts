@@ -37,11 +37,14 @@ export function versionOutliers(
   const sizes = line === undefined ? [] : (versions[lines.indexOf(line)] ?? []);
   const median = medianOf(sizes);
   const main = versions[medians.indexOf(Math.max(...medians))] ?? [];
-  const isAgreed = [sizes, main].every((some) => Math.max(...some) <= 2 * Math.min(...some));
+  // What is a thousand times off is so beside recipes that differ among themselves, too.
+  const isFar = line !== undefined && !isWithin(line.grams, median, 100);
+  const [spread, near] = isFar ? [5, 4] : [2, 1.6];
+  const isAgreed = [sizes, main].every((some) => Math.max(...some) <= spread * Math.min(...some));
   if (line === undefined || more.length > 0 || !isAgreed) return [];
   // Solutions of one substance are made up in strengths that are ten times apart on purpose.
   const factors = lines.length > 2 ? FACTORS_OF_UNITS : FACTORS_OF_UNITS.filter(isOfUnits);
-  const factor = factors.find((one) => isWithin(line.grams * one, median, 1.6));
+  const factor = factors.find((one) => isWithin(line.grams * one, median, near));
   return factor === undefined
     ? []
     : [{ name: line.name, factor, why: "as in the recipes beside it" }];

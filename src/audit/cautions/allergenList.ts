@@ -2,12 +2,16 @@
 const NAME =
   /^((contains?|enthält|may contain|spuren von) )?(cow'?s? ?milk|milk|(kuh)?milch|eggs?|ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
 
+/** "Wrapper must say: milk": where it is to be told. */
+const SAYS =
+  /^[^:]*\b(say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
 const IN_BRACKETS = /\([^)]*\)/g;
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
 export function isAllergenList(text: string): boolean {
   const [first = ""] = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
-  const parts = first.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
+  const said = SAYS.test(first) ? first.slice(first.indexOf(":") + 1) : first;
+  const parts = said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
   return parts.every((part) => NAME.test(part));
 }
 

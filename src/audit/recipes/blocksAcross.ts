@@ -9,6 +9,7 @@ import { unitOfNames } from "./namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { recipesAcross } from "./recipesAcross";
 import { unitFromWord } from "./unit";
+import { areNamesOfFunction } from "./namesOfFunctions";
 import { plainWords } from "./plainWords";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
@@ -28,7 +29,8 @@ function firstAmountRow(
 
 function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): boolean {
   const known = names.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  return known >= 2 && known * 2 >= names.length;
+  const isAsked = known > 0 && areNamesOfFunction(context.sheet, names);
+  return (known >= 2 || isAsked) && known * 2 >= names.length;
 }
 
 /** What own ingredients are made of, which no recipe is: a table of "name", "water", "fat" and "protein". */

@@ -7,6 +7,7 @@ import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { isOfRemarks, isSaidOf } from "./remarks";
 import { itemsAndTotals } from "./itemsAndTotals";
+import { areNamesOfFunction } from "./namesOfFunctions";
 import { nameInList } from "./nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
@@ -30,7 +31,8 @@ function isRecipe(
     columns.some((column) => !isBlank(context.sheet, row, column)),
   );
   const known = used.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  return known >= least && known * 2 >= used.length;
+  const isAsked = known > 0 && areNamesOfFunction(context.sheet, used);
+  return (known >= least || isAsked) && known * 2 >= used.length;
 }
 
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {

@@ -70,9 +70,11 @@ function massFindings(block: RecipeBlock): Finding[] {
     const place = amountAt ?? { row, column };
     const format = unitFromFormat(sheet.cellAt(place.row, place.column)?.format);
     const value = sheet.cellAt(place.row, place.column)?.value;
-    if (format !== null || typeof value !== "number" || isOneRow(block)) return [];
+    // What stands in the row itself has its heading.
+    const isInRow = isOneRow(block) && place.row === row;
+    if (format !== null || typeof value !== "number" || isInRow) return [];
     return findingAt(identity, sheet, place, {
-      message: `${cellName(place.row, place.column)}, "${textAt(sheet, row, column)}", is ${value} without a unit: grams are assumed.`,
+      message: `${cellName(place.row, place.column)}, "${textAt(sheet, isOneRow(block) ? place.row : row, column)}", is ${value} without a unit: grams are assumed.`,
       effect: null,
       fix: "Write g or kg beside it or in its label.",
     });

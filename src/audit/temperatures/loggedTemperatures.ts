@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headerRole";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignReadings, type Reading } from "./foreignReadings";
 
@@ -81,12 +82,26 @@ function isUnderCelsius(sheet: WorkbookSheet, row: number, column: number): bool
   );
 }
 
+const NEAR_K = 3;
+
+/** Whether a freezing point above 0 °C is among the others but for its sign. */
+function lostItsSign(one: Reading, readings: readonly Reading[]): boolean {
+  const others = readings.filter((other) => other !== one).map(({ value }) => value);
+  const isAmong =
+    -one.value >= Math.min(...others) - NEAR_K && -one.value <= Math.max(...others) + NEAR_K;
+  return one.value > 0 && isAmong;
+}
+
 /** Readings in °F below or beside a heading in °C. */
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
   const isSaid = saysCelsius(sheet, row, column);
   if (!isSaid && !isUnderCelsius(sheet, row, column)) return [];
   const logs = [readingsBelow(sheet, row, column), readingsBeside(sheet, row, column)];
-  return logs.flatMap((readings) => foreignReadings(readings, isSaid));
+  const isOfPoints = headerRole(textAt(sheet, row, column)) === "freezing point";
+  return logs.flatMap((readings) => {
+    const foreign = foreignReadings(readings, isSaid);
+    return isOfPoints ? foreign.filter((one) => !lostItsSign(one, readings)) : foreign;
+  });
 }
 
 /** Readings in °F in a column or a row in °C, as a log of a freezer has them; one that is in both is told once. */

@@ -37,12 +37,13 @@ function beaker(kit: Kit, row: number, solute: Dissolved, grams: number, given: 
 function markBeakers(kit: Kit, rows: readonly Spot[][], given: Given, proviso: Spot): void {
   const { water, constant } = given;
   for (const cells of rows) {
-    const [name, mass, molar, , b, particles, depression, freezingPoint] = cells as [
+    const [name, mass, molar, moles, , particles, depression, freezingPoint] = cells as [
       ...[Spot, Spot, Spot, Spot, Spot, Spot, Spot, Spot],
     ];
     kit.marked.solutions.push({
       ...{ names: [name], grams: [mass], molarMasses: [molar], particles: [particles] },
-      ...{ moles: [b], water, constant, depression, freezingPoint, proviso },
+      // The moles are what counts each solute, not the molality beside them.
+      ...{ moles: [moles], water, constant, depression, freezingPoint, proviso },
     });
   }
 }

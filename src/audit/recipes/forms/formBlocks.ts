@@ -6,7 +6,8 @@ import { headerRole } from "../headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 import type { Form, FormSolute } from "./form";
 import { itemInLabel } from "./itemInLabel";
-import { nameAbove, type LabelledPair } from "./labelledPairs";
+import type { LabelledPair } from "./labelledPairs";
+import { nameAbove } from "./nameAbove";
 
 /** A pair's value in one of several solutions; one value alone holds for all. */
 const valueIn = ({ values }: LabelledPair, column: number): Place | undefined =>

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { isBlank, looksNumeric, textAt } from "../cells";
+import { looksNumeric, textAt } from "../cells";
 import { chemicalName } from "../chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
@@ -25,6 +25,7 @@ export interface LabelledPair extends Place {
 /** Values begin at most this far beside their label: a symbol and a unit may stand between. */
 const REACH = 3;
 const LONGEST_BETWEEN = 10;
+const WATER = /^(water|wasser|h2o)$/i;
 const MOST_VALUES = 12;
 
 const isNumber = (sheet: WorkbookSheet, row: number, column: number): boolean => {
@@ -101,7 +102,8 @@ export type UnsaidPair = Omit<LabelledPair, "kind"> & { readonly kind: FormKind 
 function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const label = textAt(context.sheet, place.row, place.column);
   const said = formKind(label) ?? (asksForSolute(context, place) ? "solute" : null);
-  const isNamed = itemInLabel(label, context) !== null;
+  const item = itemInLabel(label, context);
+  const isNamed = item !== null;
   const kind = said ?? (isNamed ? "mass" : null);
   const beside = valuesBeside(context, kind, place);
   const values = beside.length > 0 ? beside : valueBelow(context, kind, place);
@@ -110,7 +112,9 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   // A bare name beside numbers is a line of a list.
   if (said === null && kind !== null && unit === null) return null;
   const pair = { ...place, label, values, unit, isBelow: beside.length === 0 };
-  return { ...pair, kind: isNamed && isWeighed(context, pair, said) ? "mass" : kind };
+  const meant = isNamed && isWeighed(context, pair, said) ? "mass" : kind;
+  const isWater = meant === "mass" && item !== null && WATER.test(item);
+  return { ...pair, kind: isWater ? "water" : meant };
 }
 
 /** Whether what might be an answer was typed as a mass: "Caster sugar in it" is what went in. */
@@ -141,15 +145,4 @@ export function labelledPairs(
     columns.flatMap((column) => pairAt(context, { row, column }) ?? []),
   );
   return kindsByFormula(context.sheet, pairs).filter(isNew);
-}
-
-/** The nearest name in the rows above a place. */
-export function nameAbove(context: FinderContext, { row, column }: Place): Place | null {
-  for (let at = row - 1; at >= Math.max(0, row - 3); at -= 1) {
-    if (isBlank(context.sheet, at, column)) continue;
-    return chemicalName(textAt(context.sheet, at, column), context.check) === null
-      ? null
-      : { row: at, column };
-  }
-  return null;
 }

@@ -114,6 +114,8 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "and only then do the amounts come to the total that is written":
     "und nur dann ergeben die Mengen die Summe, die da steht",
   "as in the recipes beside it": "wie in den Rezepten daneben",
+  "which no water takes up": "die kein Wasser aufnimmt",
+  "which leaves next to nothing dissolved": "in der so gut wie nichts gelöst wäre",
   "Enter {right} if another unit, or a point in the wrong place, was typed.":
     "{right} eingeben, wenn eine andere Einheit oder ein Komma an falscher Stelle getippt ist.",
   "No unit is written for the amounts of {what}; they were taken for grams.":
