@@ -1,6 +1,6 @@
-import { parseRangeName } from "../workbook/address";
+import { parseRangeName, rangeName } from "../workbook/address";
 import type { CellRange, Workbook } from "../workbook/model";
-import { overlaps } from "../workbook/references";
+import { overlaps, referencesOf } from "../workbook/references";
 import type { Finding } from "./finding";
 import { precedentsOf } from "./formulas/precedents";
 
@@ -72,6 +72,23 @@ function isSaid({ rule, sheet, cell }: Finding, causes: readonly Cause[]): boole
   );
 }
 
+const LINK = /^(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?\$?[A-Z]{1,3}\$?\d{1,7}$/iu;
+
+/** Whether a cell only shows another one of which the same is told. */
+function isLinkTo(workbook: Workbook, finding: Finding, findings: readonly Finding[]): boolean {
+  const place = parseRangeName(finding.cell);
+  const sheet = workbook.sheets.find(({ name }) => name === finding.sheet);
+  const formula = place === null ? undefined : sheet?.cellAt(place.top, place.left)?.formula;
+  if (formula === undefined || !LINK.test(formula)) return false;
+  const [linked] = referencesOf(formula);
+  if (linked === undefined) return false;
+  const home = linked.sheet ?? finding.sheet;
+  return findings.some(
+    ({ rule, sheet: other, cell }) =>
+      rule === finding.rule && other === home && cell === rangeName(linked.range),
+  );
+}
+
 function follows(workbook: Workbook, finding: Finding, causes: readonly Cause[]): boolean {
   const from = FOLLOWS_FROM[finding.rule] ?? [];
   const able = causes.filter(({ rule }) => from.includes(rule));
@@ -92,7 +109,10 @@ export function withoutConsequences(
   findings: readonly Finding[],
 ): readonly Finding[] {
   const causes = causesAmong(findings);
-  return causes.length === 0
-    ? findings
-    : findings.filter((finding) => !isSaid(finding, causes) && !follows(workbook, finding, causes));
+  return findings.filter(
+    (finding) =>
+      !isSaid(finding, causes) &&
+      !follows(workbook, finding, causes) &&
+      !isLinkTo(workbook, finding, findings),
+  );
 }

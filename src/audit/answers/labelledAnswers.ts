@@ -1,6 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
-import { isAnswer, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
+import { firstAnswerPlace, furtherAnswerPlaces } from "./answerPlaces";
+import type { IsWanted, LabelledAnswer } from "./labelledAnswer";
 import { precedentsOf } from "../formulas/precedents";
 import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
@@ -9,39 +10,6 @@ import { recipeBehind } from "./recipeBehind";
 import { isBlank, textAt } from "../recipes/cells";
 import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-
-/** Answers stand at most this far beside their label. */
-const REACH_BESIDE = 4;
-/** Or so far before it. */
-const REACH_BEFORE = 2;
-
-/** The answer that belongs to a free label: the first one to its right, else one below it, else one left of it. */
-function valuePlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
-  for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
-    if (isAnswer(sheet, row, at)) return { row, column: at };
-    if (textAt(sheet, row, at).length > 8) break;
-  }
-  return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });
-}
-
-/** The only number left of a label that nothing stands right of, and no other label before. */
-function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null {
-  const before = Array.from({ length: column }, (_, at) => at).filter(
-    (at) => !isBlank(sheet, row, at),
-  );
-  const [only, ...more] = before;
-  const isOne = only !== undefined && more.length === 0 && column - only <= REACH_BEFORE;
-  return isOne && isBlank(sheet, row, column + 1) && isAnswer(sheet, row, only)
-    ? { row, column: only }
-    : null;
-}
-
-/** One number below its label, in a row of such labels: answers may stand across a row. */
-function placeBelow(sheet: WorkbookSheet, { row, column }: Place): Place | null {
-  const beside = [column - 1, column + 1].some((at) => textAt(sheet, row, at) !== "");
-  const isOne = isAnswer(sheet, row + 1, column) && !isAnswer(sheet, row + 2, column);
-  return beside && isOne ? { row: row + 1, column } : null;
-}
 
 /** Whether a label is one of a list's headings, whose numbers stand below it. */
 const isHeading = (block: RecipeBlock, sheet: WorkbookSheet, { row, column }: Place): boolean =>
@@ -56,6 +24,17 @@ const isAmongAmounts = (block: RecipeBlock, sheet: WorkbookSheet, { row, column 
   block.layout === "across" &&
   contains(block.range, row, column) &&
   block.names.some((name) => name.column === column);
+
+/** Whether words stand in a line of a list: what stands right of them is said of that line, or of its recipe. */
+const isInLine = (
+  { sheet: home, layout, range, headerRow }: RecipeBlock,
+  sheet: WorkbookSheet,
+  { row, column }: Place,
+): boolean =>
+  home === sheet &&
+  row > (headerRow ?? range.top - 1) &&
+  row <= range.bottom &&
+  (layout === "across" || column <= range.right);
 
 /** Where the names of lists stand: what stands beside them is theirs. */
 function namesOf(blocks: readonly RecipeBlock[]): Map<WorkbookSheet, Set<string>> {
@@ -82,12 +61,22 @@ function freeAnswers(
       for (const column of columns) {
         const label = textAt(sheet, row, column);
         if (!isWanted(label) || names.get(sheet)?.has(`${row},${column}`) === true) continue;
-        const place = valuePlace(sheet, { row, column });
-        if (place === null || taken.has(`${sheet.name}!${place.row},${place.column}`)) continue;
-        const isOfList = (block: RecipeBlock) =>
-          isHeading(block, sheet, { row, column }) || isAmongAmounts(block, sheet, place);
-        const behind = blocks.some(isOfList) ? null : recipeBehind(workbook, blocks, sheet, place);
-        if (behind !== null) answers.push({ sheet, ...place, label, ...behind });
+        const first = firstAnswerPlace(sheet, { row, column });
+        const lines = blocks.filter((block) => isInLine(block, sheet, { row, column }));
+        const isOfLine = lines.length > 0;
+        // Words that go on with a row of recipes are one of its columns.
+        const isOfRow = lines.some(({ layout }) => layout === "across");
+        if (isOfRow && !isBlank(sheet, row, column - 1)) continue;
+        const further = isOfLine ? [] : furtherAnswerPlaces(sheet, { row, column }, first);
+        for (const place of first === null ? further : [first, ...further]) {
+          if (taken.has(`${sheet.name}!${place.row},${place.column}`)) continue;
+          const isOfList = (block: RecipeBlock) =>
+            isHeading(block, sheet, { row, column }) || isAmongAmounts(block, sheet, place);
+          const behind = blocks.some(isOfList)
+            ? null
+            : recipeBehind(workbook, blocks, sheet, place, place !== first);
+          if (behind !== null) answers.push({ sheet, ...place, label, ...behind });
+        }
       }
     }
     return answers;

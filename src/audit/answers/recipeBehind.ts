@@ -53,13 +53,15 @@ function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBl
 
 /**
  * The recipe that an answer is about: the one whose amounts its formula reads, else the one that the answers
- * right above and below it are about, else the one it stands beside or below. Null when that is not clear.
+ * right above and below it or in its row are about, else the one it stands beside or below. Null when that is not
+ * clear. `isByFormulas` leaves out where it stands.
  */
 export function recipeBehind(
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
   sheet: WorkbookSheet,
   place: Place,
+  isByFormulas = false,
 ): RecipeInBlock | null {
   // The answers of a ledger stand in its rows.
   const few = blocks.filter((block) => !isLedger(block));
@@ -79,7 +81,7 @@ export function recipeBehind(
   // What reads a list that is no recipe is not about the recipe beside it.
   if (direct.some(isLong) || hasInputsOfItsOwn(behind, few)) return null;
   const neighbours = recipeOfNeighbours(workbook, all, sheet, place);
-  if (neighbours !== null) return neighbours;
+  if (neighbours !== null || isByFormulas) return neighbours;
   return recipeByPlace(
     few.filter((block) => block.sheet === sheet),
     place,

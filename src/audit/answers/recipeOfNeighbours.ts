@@ -4,32 +4,43 @@ import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { isBlank } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
-/** Answers of one recipe stand together: so far up and down. */
-const REACH = 5;
+/** Answers of one recipe stand together: so far up and down, or to both sides. */
+const REACH = 6;
 
-/** The formulas above and below a place, up to the next blank cell. */
-function formulasAround(sheet: WorkbookSheet, { row, column }: Place): string[] {
+/** The formulas on both sides of a place along its column or its row, up to the next blank cell. */
+function formulasAround(
+  sheet: WorkbookSheet,
+  { row, column }: Place,
+  [down, right]: readonly [number, number],
+): string[] {
   return [-1, 1].flatMap((step) => {
     const formulas: string[] = [];
-    for (let away = 1; away <= REACH; away += 1) {
-      const at = row + step * away;
-      if (isBlank(sheet, at, column)) break;
-      formulas.push(sheet.cellAt(at, column)?.formula ?? "");
+    for (let away = step; Math.abs(away) <= REACH; away += step) {
+      const at = [row + down * away, column + right * away] as const;
+      if (at[0] < 0 || at[1] < 0 || isBlank(sheet, ...at)) break;
+      formulas.push(sheet.cellAt(...at)?.formula ?? "");
     }
     return formulas.filter((formula) => formula !== "");
   });
 }
 
-/** The one recipe whose amounts the formulas right above and below an answer read: a typed answer is about it, too. */
+/** The one recipe whose amounts the formulas beside an answer read, above and below it or in its row: it is about that, too. */
 export function recipeOfNeighbours(
   workbook: Workbook,
   recipes: readonly RecipeInBlock[],
   sheet: WorkbookSheet,
   place: Place,
 ): RecipeInBlock | null {
-  const ranges = formulasAround(sheet, place).flatMap((formula) =>
-    rangesRead(workbook)(sheet, formula),
-  );
-  const [only, ...more] = recipes.filter((each) => readsAmounts(ranges, each));
-  return only !== undefined && more.length === 0 ? only : null;
+  const directions = [
+    [1, 0],
+    [0, 1],
+  ] as const;
+  for (const direction of directions) {
+    const ranges = formulasAround(sheet, place, direction).flatMap((formula) =>
+      rangesRead(workbook)(sheet, formula),
+    );
+    const [only, ...more] = recipes.filter((each) => readsAmounts(ranges, each));
+    if (only !== undefined && more.length === 0) return only;
+  }
+  return null;
 }

@@ -96,6 +96,8 @@ function takenApart(block: RecipeBlock, calls: readonly Call[]): readonly Recipe
   if (parts.length < 2 || !isApart || !isWhole) return [block];
   return parts.map((part) => ({
     ...block,
+    // What is worked out of a recipe is kept by it: each part has its own.
+    recipes: block.recipes.map((recipe) => ({ ...recipe })),
     names: block.names.filter(({ row, column }) => contains(part, row, column)),
     range: { ...block.range, top: part.top, bottom: part.bottom },
     totals: block.totals.filter((row) => row === part.bottom + 1),

@@ -14,10 +14,12 @@ export interface Segment {
   readonly rows: readonly number[];
 }
 
-/** The cells right of a place, up to the first blank one. */
+/** The cells right of a place, up to the first blank one, or to a label with its number: answers beside a list. */
 function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonly number[] {
   const beside = Array.from({ length: 8 }, (_, at) => column + 1 + at);
-  const end = beside.findIndex((at) => isBlank(sheet, row, at));
+  const blank = beside.findIndex((at) => isBlank(sheet, row, at));
+  const number = beside.findIndex((at) => holdsNumber(sheet, row, at));
+  const end = number >= 2 && (blank < 0 || number < blank) ? number - 1 : blank;
   return end < 0 ? beside : beside.slice(0, end);
 }
 

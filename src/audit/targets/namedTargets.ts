@@ -4,6 +4,8 @@ import { normalName } from "../../catalogue/normalName";
 import type { Matrix } from "../../foundation/cell";
 import type { AuditContext } from "../context";
 import { isListOfDrinks } from "../alcohol/isListOfDrinks";
+import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
+import { isLedger } from "../recipes/isLedger";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
@@ -107,6 +109,9 @@ function recipeFor(block: RecipeBlock, column: number): Recipe | null {
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const all = context.blocks.filter((other) => !isListOfDrinks(other));
   const { sheet, range } = block;
+  const recipes = all
+    .filter((other) => !isLedger(other))
+    .flatMap((other) => other.recipes.map((recipe) => ({ block: other, recipe })));
   const rows = [...sheetTexts(sheet).columnsByRow].filter(
     ([row]) => isNear(range, row) && !isNearerToOther(block, all, row),
   );
@@ -116,7 +121,10 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
     const isLabelled = own.some(isLabel);
     return own.flatMap((column): NamedTarget[] => {
       const named = namedAt(context, block, { row, column });
-      const recipe = named && recipeFor(block, column);
+      const byFormulas =
+        named && recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
+      if (byFormulas && byFormulas.block !== block) return [];
+      const recipe = byFormulas?.recipe ?? (named && recipeFor(block, column));
       if (named === null || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });

@@ -1,0 +1,59 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { isBlank, textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
+import { isAnswer } from "./labelledAnswer";
+
+/** Answers stand at most this far beside their label. */
+const REACH_BESIDE = 4;
+/** Or so far before it. */
+const REACH_BEFORE = 2;
+
+/** The answer that belongs to a free label: the first one to its right, else one below it, else one left of it. */
+export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
+    if (isAnswer(sheet, row, at)) return { row, column: at };
+    if (textAt(sheet, row, at).length > 8) break;
+  }
+  return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });
+}
+
+/** The only number left of a label that nothing stands right of, and no other label before. */
+function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  const before = Array.from({ length: column }, (_, at) => at).filter(
+    (at) => !isBlank(sheet, row, at),
+  );
+  const [only, ...more] = before;
+  const isOne = only !== undefined && more.length === 0 && column - only <= REACH_BEFORE;
+  return isOne && isBlank(sheet, row, column + 1) && isAnswer(sheet, row, only)
+    ? { row, column: only }
+    : null;
+}
+
+/** One number below its label, in a row of such labels: answers may stand across a row. */
+function placeBelow(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  const beside = [column - 1, column + 1].some((at) => textAt(sheet, row, at) !== "");
+  const isOne = isAnswer(sheet, row + 1, column) && !isAnswer(sheet, row + 2, column);
+  return beside && isOne ? { row: row + 1, column } : null;
+}
+
+/** The longest row or column of answers behind one label. */
+const MOST_ANSWERS = 60;
+
+/** The numbers that go on behind the first answer of a label: right of it, or below it where it is a heading. */
+export function furtherAnswerPlaces(
+  sheet: WorkbookSheet,
+  label: Place,
+  first: Place | null,
+): Place[] {
+  const isRight = first !== null && first.row === label.row && first.column > label.column;
+  const from = isRight ? first : label;
+  const places: Place[] = [];
+  for (let away = 1; away <= MOST_ANSWERS; away += 1) {
+    const at = isRight
+      ? { row: from.row, column: from.column + away }
+      : { row: from.row + away, column: from.column };
+    if (!isAnswer(sheet, at.row, at.column)) break;
+    places.push(at);
+  }
+  return isRight || places.length > 1 ? places : [];
+}
