@@ -33,8 +33,12 @@ const numberAt = (sheet: WorkbookSheet, row: number, column: number): number | n
   return typeof value === "number" ? value : null;
 };
 
+/** No recipe is longer; below more lines than this a weight is an entry of a ledger. */
+const LONGEST = 400;
+
 /** Whether a typed number is about the sum of two lines and more. */
 function isTypedSum(sheet: WorkbookSheet, row: number, column: number, items: readonly number[]) {
+  if (items.length > LONGEST) return false;
   const value = numberAt(sheet, row, column);
   const amounts = items.flatMap((item) => numberAt(sheet, item, column) ?? []);
   const sum = amounts.reduce((total, amount) => total + amount, 0);

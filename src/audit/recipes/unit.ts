@@ -40,7 +40,8 @@ export function unitFromWord(word: string): AmountUnit | null {
 }
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
-const UNIT_FIRST = /^(\S+?)\s*(?:\/|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
+const UNIT_FIRST =
+  /^(\S+?)\s*(?:\/|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
 /** The unit that words begin with, when they go on to say of what: "Gramm je Ansatz", "g per batch". */

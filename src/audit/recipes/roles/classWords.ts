@@ -5,7 +5,7 @@ const PARTICLES = anyOf(
   "van\\W{0,3}t\\W{0,3}hoff",
   "^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\\b(factor|faktor) i$",
   "\\bparticles\\b|\\bteilchen",
-  "^ions?$|^ionen|(number|count|how many) (of )?ions|\\bions (per|in|from)\\b|zahl (der )?(ionen|teilchen)",
+  "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|zahl (der )?(ionen|teilchen)",
   "dissociation (factor|number)|dissoziationsfaktor",
 );
 const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?|ionen)\b|entsteh/;
@@ -35,7 +35,7 @@ export const classWords = {
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formelmasse|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
     /molalit|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:

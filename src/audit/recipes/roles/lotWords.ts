@@ -18,7 +18,7 @@ export const lotWords: Words = anyOf(
     `(batch|mix|recipe|lot|base|ansatz|chargen?|rezept|misch|end|net(to)?|final|finished|fertig\\w*)[ -]?(mix|batch|lot|base)?[ -]?${WEIGHT}`,
     `(finished|final|fertige[rs]?) ${MIX}`,
     `(weight|mass|gewicht|masse) (of|des|der|von) (the |all )?(whole |finished |fertigen |ganzen )?${MIX}`,
-    `((all|alles) )?(in|into|on|im|in (der|dem|die|den)|auf der) (the )?${VESSEL}`,
+    `((all|alles|altogether|everything|together|zusammen) )?(in|into|on|im|in (der|dem|die|den)|auf der) (the )?${VESSEL}`,
     `${MIX}$`,
   ].map((words) => `^(the |das |die |der )?${words}${NOT_ITSELF}`),
 );

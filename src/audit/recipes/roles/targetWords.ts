@@ -2,9 +2,9 @@ import { anyOf } from "./anyOf";
 import type { Words } from "./words";
 
 const GOAL =
-  /^((our|the|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch)\b(?! (of|for|der|des|von|für) (?!(the |this |our |diese[rns]? |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
+  /^((our|the|intended|wanted|unser|das|die) )?(target|goal|aim|ziel(wert|vorgabe|produkt|art)?|vorgabe|soll(wert|vorgabe)?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch)\b(?! (of|for|der|des|von|für) (?!(the |this |our |diese[rns]? |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
 const SERVED_AS =
-  /^((for )?use as\b|(serve[ds]?( it)?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (as|for|als|für)|(for|as|to be|für|als|wird)$)/;
+  /^((for )?use as\b|(serve[ds]?( it)?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (in the style|im stil|as|for|als|für)|(for|as|to be|für|als|wird)$)/;
 const TEXTURE =
   /^((target|desired|wanted|intended|soll|ziel|gewünschte|angestrebte)[ -]?)?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)\b/;
 const KIND = anyOf(
@@ -19,7 +19,7 @@ const WISHED = anyOf(
   "\\b(wir|ich) (wollen|möchten?|wünschen|hätten gern)|\\b(wollen|möchten|machen) wir\\b",
 );
 const SHALL = anyOf(
-  "\\b(should|shall|supposed to|meant to|ought to|has to|is to) (it )?(be|become|turn|come|feel|taste)\\b",
+  "\\b(should|shall|supposed to|meant to|ought to|has to|is to) (it )?(be|become|turn|end up|come|feel|taste)\\b",
   "\\bsoll(te)?( es| das| sie| er)? (mal )?(sein|werden|schmecken)\\b|\\bwie soll\\b|\\bso soll\\b|meant to be",
 );
 /** Much else has an aim. */

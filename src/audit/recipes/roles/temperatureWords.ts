@@ -3,7 +3,7 @@ import type { Words } from "./words";
 
 const SERVED = anyOf(
   "\\b(serv(e|es|ed|ing)|scoop(s|ed|ing)?|eat(en|ing)?|hand(ed|s)? out|on the plate|at the table)\\b",
-  "\\bserv\\.|servier|portionier|ausgabe|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|verkauf|\\bess-?temp|\\b(display|sold|sale)\\b|\\bcounter\\b",
+  "\\bserv\\.|servier|portionier|ausgabe|ausgeben|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|verkauf|\\bess-?temp|\\b(display|sold|sale)\\b|\\bcounter\\b",
 );
 const FREEZER =
   /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b/;
