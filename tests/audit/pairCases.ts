@@ -29,6 +29,20 @@ const sorbet = (waterOfPair: ReturnType<typeof formula> | number): Rows => [
   ["To be served as", "scooped at −13"],
 ];
 
+/** The sorbet above, and its sugars once more. */
+const withSugars: Rows = [
+  ["Ingredient", "g"],
+  ["Water", 600],
+  ["Sucrose", 260],
+  ["Fructose", 20],
+  ["Target", "scooped at −13"],
+  [],
+  ["Of these sugars", "g"],
+  ["Sucrose", formula("B3", 260)],
+  ["Fructose", formula("B4", 20)],
+  ["together", formula("SUM(B8:B9)", 280)],
+];
+
 /** Grams that are worked out from shares, and rows that weigh as much as others. */
 export const pairCases: readonly RuleCase[] = [
   {
@@ -80,5 +94,21 @@ export const pairCases: readonly RuleCase[] = [
   {
     ...{ rule: "formula-overwritten", cells: ["D4"], what: "one pair's amount" },
     rows: sorbet(120),
+  },
+  {
+    ...{
+      rule: "misses-its-target",
+      cells: [],
+      what: "the sugars of a mix, said once more below it",
+    },
+    rows: withSugars,
+  },
+  {
+    ...{
+      rule: "more-than-dissolves",
+      cells: [],
+      what: "the sugars of a mix, said once more below it",
+    },
+    rows: withSugars,
   },
 ];

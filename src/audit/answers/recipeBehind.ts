@@ -7,6 +7,7 @@ import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { headsList } from "../recipes/headsList";
+import { isExtract } from "../recipes/isExtract";
 import { isLedger } from "../recipes/isLedger";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 
@@ -83,7 +84,7 @@ export function recipeBehind(
   const neighbours = recipeOfNeighbours(workbook, all, sheet, place);
   if (neighbours !== null || isByFormulas) return neighbours;
   return recipeByPlace(
-    few.filter((block) => block.sheet === sheet),
+    few.filter((block) => block.sheet === sheet && !isExtract(block, blocks)),
     place,
   );
 }

@@ -2,6 +2,7 @@ import { componentPer100, compositionGrams, numberFrom } from "../answers/answer
 import type { AuditContext } from "../context";
 import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
+import { isExtract } from "../recipes/isExtract";
 import {
   amountPlace,
   type Place,
@@ -30,6 +31,7 @@ export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
       block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
         // A class's list whose water stands where nobody finds it is not all of a mix.
         if (isClassBlock(block) && !hasWater(block)) return [];
+        if (isExtract(block, context.blocks)) return [];
         const mix = context.mixOf(block, recipe);
         return mix.whole && mix.items.length > 1 ? [{ block, recipe, mix }] : [];
       }),

@@ -9,6 +9,7 @@ import { isLedger } from "../recipes/isLedger";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
+import { isExtract } from "../recipes/isExtract";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { columnsOfTargets, saysTarget } from "./saysTarget";
@@ -66,6 +67,10 @@ function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   return [];
 }
 
+/** Bottles, and some lines of another list said again, are not served. */
+const isMix = (block: RecipeBlock, { blocks }: AuditContext): boolean =>
+  !isListOfDrinks(block) && !isExtract(block, blocks);
+
 /** Rows above a list, and below it, in which its target is looked for. */
 const [REACH_UP, REACH_DOWN] = [6, 40];
 
@@ -107,7 +112,7 @@ function recipeFor(block: RecipeBlock, column: number): Recipe | null {
 
 /** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
-  const all = context.blocks.filter((other) => !isListOfDrinks(other));
+  const all = context.blocks.filter((other) => isMix(other, context));
   const { sheet, range } = block;
   const recipes = all
     .filter((other) => !isLedger(other))
@@ -139,7 +144,7 @@ const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
 export function namedTargets(context: AuditContext, block: RecipeBlock): readonly NamedTarget[] {
   const before = known.get(block);
   if (before !== undefined) return before;
-  if (isListOfDrinks(block)) return [];
+  if (!isMix(block, context)) return [];
   const beside = block.layout === "across" ? besideRows(context, block) : [];
   const found = beside.length > 0 ? beside : near(context, block);
   known.set(block, found);
