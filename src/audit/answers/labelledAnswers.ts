@@ -5,7 +5,7 @@ import type { IsWanted, LabelledAnswer } from "./labelledAnswer";
 import { precedentsOf } from "../formulas/precedents";
 import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
-import { nearAnswers } from "./nearAnswers";
+import { nearAnswers, type IsName } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
 import { isBlank, textAt } from "../recipes/cells";
 import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
@@ -53,14 +53,14 @@ function freeAnswers(
   blocks: readonly RecipeBlock[],
   taken: ReadonlySet<string>,
   isWanted: IsWanted,
+  isName: IsName,
 ): LabelledAnswer[] {
-  const names = namesOf(blocks);
   return workbook.sheets.flatMap((sheet) => {
     const answers: LabelledAnswer[] = [];
     for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
       for (const column of columns) {
         const label = textAt(sheet, row, column);
-        if (!isWanted(label) || names.get(sheet)?.has(`${row},${column}`) === true) continue;
+        if (!isWanted(label) || isName(sheet, row, column)) continue;
         const first = firstAnswerPlace(sheet, { row, column });
         const lines = blocks.filter((block) => isInLine(block, sheet, { row, column }));
         const isOfLine = lines.length > 0;
@@ -94,10 +94,12 @@ export function labelledAnswers(
     !isLedger(block) &&
     sheet.cellAt(row, column)?.formula !== undefined &&
     hasInputsOfItsOwn(precedentsOf(workbook, sheet, { row, column }), few);
+  const names = namesOf(blocks);
+  const isName: IsName = (sheet, row, column) => names.get(sheet)?.has(`${row},${column}`) === true;
   const near = blocks
-    .flatMap((block) => nearAnswers(block, isWanted))
+    .flatMap((block) => nearAnswers(block, isWanted, isName))
     .filter((answer) => !isOfItsOwn(answer));
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
-  const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted);
+  const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted, isName);
   return free.length === 0 ? near : [...near, ...free];
 }

@@ -1,3 +1,4 @@
+import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
@@ -40,15 +41,19 @@ function answersInRow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
   });
 }
 
-/** Labels below a down block, in the names' column, with one value in each recipe's column. */
-function answersBelow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+/** Whether a cell is the name of an ingredient in a list. */
+export type IsName = (sheet: WorkbookSheet, row: number, column: number) => boolean;
+
+/** Labels below a down block, in the names' column, with one value in each recipe's column; another list ends them. */
+function answersBelow(block: RecipeBlock, isWanted: IsWanted, isName: IsName): LabelledAnswer[] {
   const { sheet, names, recipes } = block;
   const column = names[0]?.column ?? 0;
   const from = (names.at(-1)?.row ?? 0) + 1;
   const answers: LabelledAnswer[] = [];
   for (let row = from; row <= Math.min(from + REACH_DOWN, sheet.rowCount - 1); row += 1) {
     const label = textAt(sheet, row, column);
-    if (headerRole(label) === "name" || (label !== "" && headsList(sheet, row))) break;
+    if (isName(sheet, row, column) || headerRole(label) === "name") break;
+    if (label !== "" && headsList(sheet, row)) break;
     if (!isWanted(label)) continue;
     answers.push(
       ...recipes.flatMap(
@@ -82,9 +87,15 @@ const answersOfExample = (block: RecipeBlock, isWanted: IsWanted): LabelledAnswe
   );
 
 /** The wanted answers that stand with a recipe: below it, beside it, or in its own row. */
-export function nearAnswers(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
+export function nearAnswers(
+  block: RecipeBlock,
+  isWanted: IsWanted,
+  isName: IsName,
+): LabelledAnswer[] {
   if (block.answers !== undefined) return answersOfExample(block, isWanted);
   if (isOneRow(block)) return answersInRow(block, isWanted);
   if (block.isOneOfMany === true) return answersInLines(block, isWanted);
-  return block.layout === "down" ? answersBelow(block, isWanted) : answersBeside(block, isWanted);
+  return block.layout === "down"
+    ? answersBelow(block, isWanted, isName)
+    : answersBeside(block, isWanted);
 }

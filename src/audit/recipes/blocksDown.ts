@@ -2,10 +2,11 @@ import { amountColumns } from "./amountColumns";
 import { chemicalName } from "./chemicalName";
 import { isBlank, textAt } from "./cells";
 import type { Role } from "./headerRole";
+import { continuedLists } from "./continuedLists";
 import { columnsOfList, rolesBeside } from "./listColumns";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
-import { isOfRemarks, isSaidOf } from "./remarks";
+import { isBelowRemarks, isOfRemarks, isSaidOf } from "./remarks";
 import { itemsAndTotals } from "./itemsAndTotals";
 import { areNamesOfFunction } from "./namesOfFunctions";
 import { nameInList } from "./nameInList";
@@ -95,13 +96,17 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   );
   const rows = names.map(({ row }) => row);
   const unit = unitOfList(sheet, segment, names, totals);
-  const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
+  const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
+  const recipes = columns.map((line) => ({
+    ...recipeInColumn(sheet, headerRow, line, rows, unit),
+    ...title,
+  }));
   const masses = recipes.filter(({ unit }) => !isShare(unit));
   return {
     sheet,
     layout: "down",
     range: {
-      top: headerRow ?? names[0]?.row ?? 0,
+      top: (segment.isContinued === true ? null : headerRow) ?? names[0]?.row ?? 0,
       left: Math.min(column, ...columns, ...left),
       bottom: Math.max(...names.map(({ row }) => row), ...totals),
       right: Math.max(column, ...columns, ...roles.keys()),
@@ -127,8 +132,9 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
   const blocks: RecipeBlock[] = [];
   for (const [column, rows] of texts.rowsByColumn) {
     for (const run of runs(rows, 1).flatMap(shortened)) {
-      for (const segment of segmentsOf(context.sheet, column, run)) {
-        if (segment.rows.length > LONGEST) continue;
+      const segments = segmentsOf(context.sheet, column, run);
+      for (const segment of segments.flatMap((each) => continuedLists(context, each))) {
+        if (segment.rows.length > LONGEST || isBelowRemarks(context.sheet, segment, rows)) continue;
         const block = blockOf(context, segment);
         if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
         blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : recipesInList(block)));

@@ -11,7 +11,7 @@ import { isMass, isShare } from "./unit";
 const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles", "abv", "ethanol"]);
 
 /** Labels that end a list of ingredients, since what follows are answers. */
-const ANSWER_ROLES = new Set<Role>([
+export const ANSWER_ROLES = new Set<Role>([
   "freezing point",
   "depression",
   "ice fraction",
@@ -29,7 +29,8 @@ interface Items {
   readonly totals: readonly number[];
 }
 
-const isKnownName = ({ check }: FinderContext, text: string): boolean =>
+/** Whether a text is the name of an ingredient, whatever stands around it. */
+export const isKnownName = ({ check }: FinderContext, text: string): boolean =>
   check(nameInList(text, check).item).kind !== "unknown";
 
 /** Tells, label by label, whether one gives the share of what the list has weighed in before: "Salt (%)" after "Salt (g)". */

@@ -9,6 +9,13 @@ const REMARKS = /allerg|\b(notes?|comments?|remarks?|cautions?)\b|bemerkung|hinw
 export const isOfRemarks = (sheet: WorkbookSheet, { headerRow, column }: Segment): boolean =>
   headerRow !== null && REMARKS.test(textAt(sheet, headerRow, column));
 
+/** Whether a list without a header of its own stands, blank rows between, in a column that is headed so. */
+export const isBelowRemarks = (
+  sheet: WorkbookSheet,
+  { headerRow, column }: Segment,
+  [top = -1]: readonly number[],
+): boolean => headerRow === null && REMARKS.test(textAt(sheet, top, column));
+
 /** Whether a list stands beside the same amounts as another: remarks without a heading. */
 export const isSaidOf = (other: RecipeBlock, block: RecipeBlock): boolean =>
   block.range.top <= other.range.bottom &&

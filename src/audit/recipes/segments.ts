@@ -12,6 +12,10 @@ export interface Segment {
   readonly column: number;
   readonly headerRow: number | null;
   readonly rows: readonly number[];
+  /** True where its header heads another list above it, too. */
+  readonly isContinued?: boolean;
+  /** Which of several recipes it is, by the words left of its names. */
+  readonly title?: string;
 }
 
 /** The cells right of a place, up to the first blank one, or to a label with its number: answers beside a list. */

@@ -74,9 +74,11 @@ const isMix = (block: RecipeBlock, { blocks }: AuditContext): boolean =>
 /** Rows above a list, and below it, in which its target is looked for. */
 const [REACH_UP, REACH_DOWN] = [6, 40];
 
-/** How many rows lie between a row and a list: none inside it. */
-const rowsAway = ({ top, bottom }: CellRange, row: number): number =>
-  Math.max(0, top - row, row - bottom);
+/** How many rows lie between a row and a list: none inside it. What stands above a list that goes on below another is not its own. */
+function rowsAway({ range: { top, bottom }, headerRow }: RecipeBlock, row: number): number {
+  const goesOn = headerRow !== null && headerRow < top;
+  return goesOn && row < top ? Number.POSITIVE_INFINITY : Math.max(0, top - row, row - bottom);
+}
 
 const isNear = ({ top, bottom }: CellRange, row: number): boolean =>
   row >= top - REACH_UP && row <= bottom + REACH_DOWN;
@@ -97,11 +99,11 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place
 /** Whether a row stands nearer to another list of the sheet, above or below this one. */
 const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
   all.some(
-    ({ sheet, range }) =>
-      sheet === block.sheet &&
-      range.left <= block.range.right &&
-      block.range.left <= range.right &&
-      rowsAway(range, row) < rowsAway(block.range, row),
+    (other) =>
+      other.sheet === block.sheet &&
+      other.range.left <= block.range.right &&
+      block.range.left <= other.range.right &&
+      rowsAway(other, row) < rowsAway(block, row),
   );
 
 /** The recipe of which a target is said in a column. */
