@@ -2,6 +2,7 @@ import type { AuditContext } from "../context";
 import { labelledNumbers } from "../labels";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
+import type { RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, fahrenheitToC } from "../answers/resultLabel";
 import { plainWords } from "../recipes/plainWords";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
@@ -20,6 +21,7 @@ function temperatureInRowC({ block, recipe }: StatedResult): number | null {
 
 const REACH_ABOVE = 2;
 const REACH_LEFT = 3;
+const REACH_BELOW = 3;
 
 /** The temperature in the label of another share of ice right above: "ice at −18 °C (% of the water)", then "and of the mix (%)". */
 function temperatureAboveC({ sheet, row, column }: StatedResult): number | null {
@@ -32,6 +34,10 @@ function temperatureAboveC({ sheet, row, column }: StatedResult): number | null 
   return null;
 }
 
+/** Whether a row is one of a list's own, or one of the few right below it. */
+const isOf = ({ layout, range }: RecipeBlock, row: number): boolean =>
+  layout === "down" && row >= range.top && row <= range.bottom + REACH_BELOW;
+
 /** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
@@ -40,10 +46,12 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
   const onSheet = labelledNumbers(context.workbook, ["temperature"]).filter(
     ({ sheet }) => sheet === result.sheet,
   );
-  // Beside the readings of a freezer the one at which it is served.
+  // Beside the readings of a freezer the one at which it is served; of one for each recipe its own.
   const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
-  const [only] = served;
-  if (only === undefined || served.length > 1) return temperatureAboveC(result);
+  const some = served.length > 0 ? served : onSheet;
+  const own = some.length > 1 ? some.filter(({ row }) => isOf(result.block, row)) : some;
+  const [only] = own;
+  if (only === undefined || own.length > 1) return temperatureAboveC(result);
   const unit = resultUnit(only.label, only.beside, { value: only.value }, "temperature");
   return unit === "°F" ? fahrenheitToC(only.value) : only.value;
 }

@@ -1,0 +1,57 @@
+import { callFunction } from "../../src/worksheet/callFunction";
+import type { Rows } from "./bookOf";
+import { expectFound, type Tried } from "./tried";
+
+/** The share of ice of 150 g of sucrose in 850 g of water, in %. */
+const ice = (celsius: number, basis: "water" | "mix"): number => {
+  const [[share] = []] = callFunction(
+    "ICEFRACTION",
+    [["water"], ["sucrose"]],
+    [[850], [150]],
+    celsius,
+    basis,
+  );
+  return Math.round(Number(share) * 1000) / 10;
+};
+const LIST: Rows = [
+  ["Ingredient", "Amount (g)", null, "Of its water frozen when drawn (%)", 0],
+  ["water", 850],
+  ["sucrose", 150],
+  ["Total", 1000],
+];
+const drawn = (title: string, celsius: number, share: number): Rows => [
+  [title],
+  LIST[0]?.with(4, share) ?? [],
+  ...LIST.slice(1),
+  ["Draw temperature (°C)", celsius],
+  [],
+];
+
+describe("A share of ice goes by the temperature of its own recipe", () => {
+  test.each<Tried>([
+    {
+      what: "of two",
+      sheets: {
+        Day: [...drawn("One", -6, ice(-6, "water")), ...drawn("Two", -9, ice(-9, "water"))],
+      },
+      found: [],
+    },
+    {
+      what: "of two, one of them of the mix",
+      sheets: { Day: [...drawn("One", -6, ice(-6, "water")), ...drawn("Two", -9, ice(-9, "mix"))] },
+      found: ["ice-of-water-or-mix Day!E9", "result-differs Day!E9"],
+    },
+    {
+      what: "or by that of the share above",
+      sheets: {
+        Day: [
+          ["Ingredient", "Amount (g)"],
+          ...LIST.slice(1),
+          ["Water that is ice at −8 °C (%)", ice(-8, "water")],
+          ["and ice in the whole mix (%)", ice(-8, "water")],
+        ],
+      },
+      found: ["ice-of-water-or-mix Day!B6", "result-differs Day!B6"],
+    },
+  ])("$what", expectFound);
+});
