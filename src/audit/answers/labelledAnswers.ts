@@ -7,7 +7,8 @@ import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { nearAnswers, type IsName } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
-import { isBlank, textAt } from "../recipes/cells";
+import { isBlank } from "../recipes/cells";
+import { labelAt } from "./labelAt";
 import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 
@@ -59,7 +60,7 @@ function freeAnswers(
     const answers: LabelledAnswer[] = [];
     for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
       for (const column of columns) {
-        const label = textAt(sheet, row, column);
+        const label = labelAt(sheet, { row, column });
         if (!isWanted(label) || isName(sheet, row, column)) continue;
         const first = firstAnswerPlace(sheet, { row, column });
         const lines = blocks.filter((block) => isInLine(block, sheet, { row, column }));

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
+import { labelAt } from "./labelAt";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headerRole";
 import { headsList } from "../recipes/headsList";
@@ -51,7 +52,7 @@ function answersBelow(block: RecipeBlock, isWanted: IsWanted, isName: IsName): L
   const from = (names.at(-1)?.row ?? 0) + 1;
   const answers: LabelledAnswer[] = [];
   for (let row = from; row <= Math.min(from + REACH_DOWN, sheet.rowCount - 1); row += 1) {
-    const label = textAt(sheet, row, column);
+    const label = labelAt(sheet, { row, column });
     if (isName(sheet, row, column) || headerRole(label) === "name") break;
     if (label !== "" && headsList(sheet, row)) break;
     if (!isWanted(label)) continue;

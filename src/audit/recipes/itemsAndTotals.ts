@@ -56,8 +56,11 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const text = textAt(sheet, row, column);
     const isKnown = isKnownName(context, text);
     const role = isKnown ? null : headerRole(text);
-    if ((role !== null && ANSWER_ROLES.has(role)) || isShareOfListed(text)) break;
-    if (role !== null && SAID_OF_ONE.has(role)) {
+    const isAnswer = role !== null && ANSWER_ROLES.has(role);
+    // Between the header and the first ingredient it is said of each recipe what it shall be.
+    const isAbove = isAnswer && listed.length === 0;
+    if ((isAnswer && !isAbove) || isShareOfListed(text)) break;
+    if (isAbove || (role !== null && SAID_OF_ONE.has(role))) {
       previous = row;
       continue;
     }

@@ -1,0 +1,24 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { holdsNumber, textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
+import { unitFromWord } from "../recipes/unit";
+
+/** A unit that goes on to say of what: "% of the water", "g je 100 g Wasser", "°C". */
+const UNIT_OF =
+  /^(°\s?[cf]|k|mol ?\/ ?kg|(%|per ?cent|prozent|k?g|grams?|gramm)(,? (of|in|by|per|pro|je|auf|on|to|der|des|vom|von|am|im)\b.*|\s?\/.*)?)$/i;
+
+const isUnit = (text: string): boolean => unitFromWord(text) !== null || UNIT_OF.test(text);
+
+/** Whether words are the unit of a label left of them, with the number right of them. */
+const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  isUnit(textAt(sheet, row, column)) &&
+  textAt(sheet, row, column - 1) !== "" &&
+  holdsNumber(sheet, row, column + 1);
+
+/** What a cell labels: its words with the unit in a cell of its own behind them, and "" for such a unit. */
+export function labelAt(sheet: WorkbookSheet, { row, column }: Place): string {
+  const words = textAt(sheet, row, column);
+  if (words === "" || isUnitOfLabel(sheet, { row, column })) return "";
+  const unit = { row, column: column + 1 };
+  return isUnitOfLabel(sheet, unit) ? `${words}, ${textAt(sheet, row, column + 1)}` : words;
+}
