@@ -46,8 +46,9 @@ export function continuedLists(context: FinderContext, segment: Segment): Segmen
     }
     if (own !== "") key = own;
     const text = textAt(sheet, row, column);
-    const role = isKnownName(context, text) ? null : headerRole(text);
-    if (role !== null && ANSWER_ROLES.has(role)) isAnswered = true;
+    const role = headerRole(text);
+    // Asked in this order, since a ledger has a hundred thousand names.
+    if (role !== null && ANSWER_ROLES.has(role) && !isKnownName(context, text)) isAnswered = true;
     lists.at(-1)?.rows.push(row);
   }
   if (lists.length === 1) return [segment];
