@@ -5,6 +5,9 @@ const NAME =
 /** "Wrapper must say: milk": where it is to be told. */
 const SAYS =
   /^[^:]*\b(say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
+/** Headings of what is put up beside each of several sorts. */
+const PUT_UP =
+  /^(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|tafel|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
 const IN_BRACKETS = /\([^)]*\)/g;
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
@@ -14,6 +17,9 @@ export function isAllergenList(text: string): boolean {
   const parts = said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
   return parts.every((part) => NAME.test(part));
 }
+
+/** Whether a heading says that what stands below it is told to those who eat: "Notice", "Aushang". */
+export const isPutUp = (heading: string): boolean => PUT_UP.test(heading.toLowerCase().trim());
 
 /** Whether a list of allergens is a lone word, which may be an ingredient as well: "milk". */
 export const isOneWord = (text: string): boolean => /^[\p{L}]+$/u.test(text.trim());

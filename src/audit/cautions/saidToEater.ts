@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
-import { isAllergenList, isOneWord } from "./allergenList";
+import { isAllergenList, isOneWord, isPutUp } from "./allergenList";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
@@ -93,9 +93,20 @@ function hasNumberBeside({ sheet, row, column }: Said): boolean {
   return isBeside(-1) || isBeside(1);
 }
 
+/** Whether a cell stands below a heading of what is put up beside each recipe. */
+const isBelowPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+  blocks.some(
+    ({ sheet: of, range, headerRow }) =>
+      of === sheet &&
+      headerRow !== null &&
+      contains(range, row, column) &&
+      isPutUp(textAt(sheet, headerRow, column)),
+  );
+
 /** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
 function isNote({ blocks }: AuditContext, one: Said): boolean {
   const { sheet, row, column, text } = one;
+  if (isBelowPutUp(blocks, one)) return true;
   const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
   if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);

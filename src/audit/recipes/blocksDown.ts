@@ -18,6 +18,7 @@ import { runs, type SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totalsInDisguise";
 import { isShare } from "./unit";
 import { unitOfList } from "./unitOfList";
+import { withoutPacks } from "./withoutPacks";
 import { withoutRemarks } from "./withoutRemarks";
 import { withoutSums } from "./withoutSums";
 
@@ -61,11 +62,8 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const { items, totals: said } = itemsAndTotals(context, segment);
   const all = rolesBeside(sheet, segment, items);
   const beside = columnsOfList(sheet, segment, items);
-  const columns = withoutSums(
-    sheet,
-    items,
-    amountColumns(sheet, segment, items, { roles: all, beside, totals: said }),
-  );
+  const chosen = amountColumns(sheet, segment, items, { roles: all, beside, totals: said });
+  const columns = withoutPacks(sheet, items, withoutSums(sheet, items, chosen), all);
   const { column, headerRow } = segment;
   // Where the amounts stand left, what is beyond an empty column to the right is another list's.
   const isLeft = columns.every((each) => each < column);

@@ -4,13 +4,14 @@ import type { RecipeName } from "./recipeBlock";
 
 const ROWS_READ = 6;
 
-/** Columns under an unknown word that are worked out from the amounts in their rows: answers, no ingredients. */
+/** Columns under an unknown word that are worked out from the amounts, sums or answers in their rows: no ingredients. */
 export function derivedAcross(
   { sheet, check }: FinderContext,
   first: number,
   names: readonly RecipeName[],
+  answers: readonly number[],
 ): readonly number[] {
-  const columns = names.map(({ column }) => column);
+  const columns = [...names.map(({ column }) => column), ...answers];
   const isDerived = (row: number, column: number): boolean => {
     const formula = sheet.cellAt(row, column)?.formula;
     const read = formula === undefined ? [] : referencesOf(formula);

@@ -66,7 +66,7 @@ export function headersAcross(
   const sums = sumsAcross(context, first, names, ofAmounts);
   for (const column of sums) roles.set(column, "total");
   const listed = names.filter(({ column }) => !sums.includes(column));
-  const derived = derivedAcross(context, first, listed);
+  const derived = derivedAcross(context, first, listed, [...roles.keys()]);
   for (const column of derived)
     roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");
   return {

@@ -3,7 +3,7 @@ import { textAt } from "./cells";
 
 const REACH = 4;
 
-/** What a row of amounts calls itself: by the first column, else by the words nearest to its amounts. */
+/** What a row of amounts calls itself: by the first words in its columns, as what it is sold as stands behind its name. */
 export function titleOfRow(
   sheet: WorkbookSheet,
   row: number,
@@ -12,7 +12,7 @@ export function titleOfRow(
 ): string {
   const first = textAt(sheet, row, left);
   if (first !== "") return first;
-  for (let column = firstColumn - 1; column >= Math.max(0, firstColumn - REACH); column -= 1) {
+  for (let column = Math.max(0, firstColumn - REACH); column < firstColumn; column += 1) {
     const text = textAt(sheet, row, column);
     if (text !== "") return text;
   }

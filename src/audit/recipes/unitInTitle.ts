@@ -2,7 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
 
-const ROWS_ABOVE = 4;
+const ROWS_ABOVE = 6;
 /** "All amounts in g", "Mengen in Gramm", "Sorten (Gramm je Ansatz)", "grams per batch", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
 const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
 const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;

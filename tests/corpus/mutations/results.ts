@@ -139,7 +139,8 @@ export const resultMutations: readonly Mutation[] = [
       rewritten(["ice of water"], (formula) => formula.replace('"water"', '"mix"')),
       rewritten(["ice of mix"], (formula) => formula.replace('"mix"', '"water"')),
     ],
-    fair: WRONG_RESULT,
+    // Where each recipe has its row, the formula with the other basis is also unlike those above and below it.
+    fair: { ...WRONG_RESULT, "inconsistent-formula": "one row of a column" },
   },
   {
     rule: "per-water-or-per-mix",

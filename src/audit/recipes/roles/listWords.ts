@@ -23,7 +23,7 @@ export const listWords = {
   stock:
     /^(counted|on hand|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
   other:
-    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
+    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^((bag|box|tin|bottle|carton|sack|beutel|dosen?|flaschen?|tüten?|schachtel)[- ]?)?(sizes?|größen?)\b|\b(bought|gekauft|eingekauft)\b|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
   amount:
     /amount|quantity|\bqty\b|weight|\bmass\b|grams?\b|gramm|menge|gewicht|masse\b|einwaage|batch|ansatz|share|anteil|portion|recipe|rezept|\bmix\b|^(weigh( in| out)?|(ab|ein)wiegen)$|^(how much|wie ?viel)( (of (it|each)|davon|jeweils|do we need|brauchen wir))?\??$/,
 } as const satisfies Readonly<Record<string, Words>>;

@@ -1,0 +1,80 @@
+import { auditContext } from "../../src/audit/context";
+import { bookOf, formula, type Rows } from "./bookOf";
+import { findingsOf, placesOf } from "./findingsOf";
+
+/** Sorts one to a row in kilograms, with scoops worked out from what each weighs. */
+const sorts = (heading: string, notice: string): Rows => [
+  ["Our sorts, ingredients in kg"],
+  [],
+  [null, "One scoop weighs (g)", 60],
+  [],
+  [],
+  ["No.", "Sort", "Sold as", "Water", "Sugar", "Whole milk", "Batch", "Scoops", heading],
+  [
+    1,
+    "Sugar ice",
+    "Kugeln",
+    0.7,
+    0.3,
+    null,
+    formula("SUM(D7:F7)", 1),
+    formula("G7*1000/$C$3", 16.7),
+    null,
+  ],
+  [
+    2,
+    "Milk ice",
+    "Kugeln",
+    0,
+    0.2,
+    0.8,
+    formula("SUM(D8:F8)", 1),
+    formula("G8*1000/$C$3", 16.7),
+    notice,
+  ],
+  [
+    3,
+    "Thin ice",
+    "Kugeln",
+    0.8,
+    0.2,
+    null,
+    formula("SUM(D9:F9)", 1),
+    formula("G9*1000/$C$3", 16.7),
+    null,
+  ],
+];
+
+test("what is worked out from the sums of recipes in rows is no ingredient of theirs", () => {
+  const [block] = auditContext(bookOf({ Sheet1: sorts("Notice", "milk") }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toEqual(["Water", "Sugar", "Whole milk"]);
+  expect(block?.recipes.map(({ title, unit }) => [title, unit])).toEqual([
+    ["Sugar ice", "kg"],
+    ["Milk ice", "kg"],
+    ["Thin ice", "kg"],
+  ]);
+});
+
+test.each(["Notice", "Aushang", "Card"])("allergens below %p are told", (heading) => {
+  expect(placesOf(findingsOf(sorts(heading, "milk")))).toEqual([]);
+});
+
+test.each(["Base", "Shelf"])("allergens below %p are not told", (heading) => {
+  expect(placesOf(findingsOf(sorts(heading, "milk")))).toEqual(["A6:I9 caution-not-named"]);
+});
+
+test("what is bought for a price is not the amount that is used of it", () => {
+  const rows = (cost: (row: number) => string): Rows => [
+    ["Item", "Paid ($)", "For (kg)", "Used (g)", "Cost ($)"],
+    ["water", 0.1, 1, 700, formula(cost(2), 0.07)],
+    ["sugar", 2, 1, 300, formula(cost(3), 0.6)],
+    ["All", null, null, formula("SUM(D2:D3)", 1000), formula("SUM(E2:E3)", 0.67)],
+  ];
+  const lines = (cost: (row: number) => string) =>
+    auditContext(bookOf({ Sheet1: rows(cost) }), []).blocks.map(({ recipes }) =>
+      recipes.map(({ line }) => line),
+    );
+  expect(lines((row) => `B${row}/C${row}*D${row}/1000`)).toEqual([[3]]);
+  // Where nothing is divided by it, it is another amount.
+  expect(lines((row) => `B${row}*D${row}/1000`)).toEqual([[2, 3]]);
+});
