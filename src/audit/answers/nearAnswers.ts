@@ -8,6 +8,8 @@ import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 
 /** Answers stand at most this far below a list. */
 const REACH_DOWN = 40;
+/** Or so far above the columns of several recipes. */
+const REACH_UP = 20;
 
 /** Columns beside the names of an across block: one result per recipe. */
 function answersBeside(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] {
@@ -45,9 +47,19 @@ function answersInRow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
 /** Whether a cell is the name of an ingredient in a list. */
 export type IsName = (sheet: WorkbookSheet, row: number, column: number) => boolean;
 
+/** The answers of one row, whose label stands in the names' column: one value in each recipe's column. */
+function answersInColumns(block: RecipeBlock, isWanted: IsWanted, row: number): LabelledAnswer[] {
+  const { sheet, names, recipes } = block;
+  const label = textAt(sheet, row, names[0]?.column ?? 0);
+  if (!isWanted(label)) return [];
+  return recipes.flatMap(
+    (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
+  );
+}
+
 /** Labels below a down block, in the names' column, with one value in each recipe's column; another list ends them. */
 function answersBelow(block: RecipeBlock, isWanted: IsWanted, isName: IsName): LabelledAnswer[] {
-  const { sheet, names, recipes } = block;
+  const { sheet, names } = block;
   const column = names[0]?.column ?? 0;
   const from = (names.at(-1)?.row ?? 0) + 1;
   const answers: LabelledAnswer[] = [];
@@ -55,12 +67,21 @@ function answersBelow(block: RecipeBlock, isWanted: IsWanted, isName: IsName): L
     const label = labelAt(sheet, { row, column });
     if (isName(sheet, row, column) || headerRole(label) === "name") break;
     if (label !== "" && headsList(sheet, row)) break;
-    if (!isWanted(label)) continue;
-    answers.push(
-      ...recipes.flatMap(
-        (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
-      ),
-    );
+    answers.push(...answersInColumns(block, isWanted, row));
+  }
+  return answers;
+}
+
+/** Such rows above the lines of several recipes in columns; below another list they are that one's. */
+function answersAbove(block: RecipeBlock, isWanted: IsWanted, isName: IsName): LabelledAnswer[] {
+  const { sheet, names, recipes, headerRow } = block;
+  if (recipes.length < 2) return [];
+  const column = names[0]?.column ?? 0;
+  const before = (names[0]?.row ?? 0) - 1;
+  const answers: LabelledAnswer[] = [];
+  for (let row = before; row >= Math.max(0, before - REACH_UP); row -= 1) {
+    if (isName(sheet, row, column)) return [];
+    if (row !== headerRow) answers.push(...answersInColumns(block, isWanted, row));
   }
   return answers;
 }
@@ -97,6 +118,6 @@ export function nearAnswers(
   if (isOneRow(block)) return answersInRow(block, isWanted);
   if (block.isOneOfMany === true) return answersInLines(block, isWanted);
   return block.layout === "down"
-    ? answersBelow(block, isWanted, isName)
+    ? [answersAbove, answersBelow].flatMap((find) => find(block, isWanted, isName))
     : answersBeside(block, isWanted);
 }
