@@ -34,8 +34,48 @@ const baths = (measured: Rows[number][number]): Rows => [
   ["Bath 2", 3500, 859, -16.2, measured],
 ];
 
+/** Answers above the columns of the recipes, under their titles. */
+const answersOnTop = (lemon: number, milk: number): Rows => [
+  ["Sugars, % of the mix", lemon, milk],
+  [],
+  ["grams", "Lemon ice", "White ice"],
+  ["lemon juice", 80, 0],
+  ["whole milk", 0, 400],
+  ["water", 500, 100],
+  ["sucrose", 200, 110],
+  ["dextrose monohydrate", 20, 20],
+];
+/** A list of drinks with its own answer in rows, above syrups in columns. */
+const DRINKS_ON_TOP: Rows = [
+  ["Drink", "rum 40 %", "vodka 37.5 %", "All"],
+  ["Poured (g)", 50, 20, 70],
+  ["Pure alcohol (g)", 16.7, 6.2, 22.9],
+  [],
+  ["Syrup", "thin", "thick"],
+  ["Sucrose (g)", 120, 245],
+  ["Water (g)", 300, 350],
+];
+
 /** True and false examples of answers and readings by where they stand. */
 export const placedAnswerCases: readonly RuleCase[] = [
+  {
+    rule: "per-water-or-per-mix",
+    what: "an answer above a recipe's column",
+    rows: answersOnTop(27.5, 32.6),
+    cells: ["C1"],
+  },
+  {
+    rule: "per-water-or-per-mix",
+    what: "answers above the columns, all right",
+    rows: answersOnTop(27.5, 23.4),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "answers of another list above the columns",
+    rows: DRINKS_ON_TOP,
+    cells: [],
+  },
   {
     rule: "water-not-counted",
     what: "water below the total, among the answers, that is only what was poured in",

@@ -72,16 +72,20 @@ function answersBelow(block: RecipeBlock, isWanted: IsWanted, isName: IsName): L
   return answers;
 }
 
-/** Such rows above the lines of several recipes in columns; below another list they are that one's. */
+/**
+ * Such rows above the lines of several recipes in columns, with numbers for more than one of them: one alone is said
+ * of all. Below another list they are that one's.
+ */
 function answersAbove(block: RecipeBlock, isWanted: IsWanted, isName: IsName): LabelledAnswer[] {
   const { sheet, names, recipes, headerRow } = block;
   if (recipes.length < 2) return [];
-  const column = names[0]?.column ?? 0;
+  const columns = [names[0]?.column ?? 0, ...recipes.map(({ line }) => line)];
   const before = (names[0]?.row ?? 0) - 1;
   const answers: LabelledAnswer[] = [];
   for (let row = before; row >= Math.max(0, before - REACH_UP); row -= 1) {
-    if (isName(sheet, row, column)) return [];
-    if (row !== headerRow) answers.push(...answersInColumns(block, isWanted, row));
+    if (columns.some((at) => isName(sheet, row, at))) return [];
+    const found = row === headerRow ? [] : answersInColumns(block, isWanted, row);
+    if (found.length > 1) answers.push(...found);
   }
   return answers;
 }
