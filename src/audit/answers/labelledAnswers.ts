@@ -37,6 +37,15 @@ const isInLine = (
   row <= range.bottom &&
   (layout === "across" || column <= range.right);
 
+/** Whether what is said of a row of amounts stands in another list, which only begins in the same row. */
+const isOfListBeside = (
+  blocks: readonly RecipeBlock[],
+  { sheet, row, column, block: { layout, range } }: LabelledAnswer,
+): boolean =>
+  layout === "across" &&
+  !contains(range, row, column) &&
+  blocks.some((other) => other.sheet === sheet && contains(other.range, row, column));
+
 /** Where the names of lists stand: what stands beside them is theirs. */
 function namesOf(blocks: readonly RecipeBlock[]): Map<WorkbookSheet, Set<string>> {
   const places = new Map<WorkbookSheet, Set<string>>();
@@ -99,7 +108,7 @@ export function labelledAnswers(
   const isName: IsName = (sheet, row, column) => names.get(sheet)?.has(`${row},${column}`) === true;
   const near = blocks
     .flatMap((block) => nearAnswers(block, isWanted, isName))
-    .filter((answer) => !isOfItsOwn(answer));
+    .filter((answer) => !isOfItsOwn(answer) && !isOfListBeside(few, answer));
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
   const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted, isName);
   return free.length === 0 ? near : [...near, ...free];

@@ -40,10 +40,11 @@ function group(sheet: CorpusSheet, row: number, problem: Problem, constant: Spot
 }
 
 function markGroup({ marked }: Kit, cells: readonly Spot[], constant: Spot, proviso: Spot): void {
-  const [, name, water, mass, molar, , molality, particles, depression, freezingPoint] = cells;
+  const [, name, water, mass, molar, moles, , particles, depression, freezingPoint] = cells;
   marked.solutions.push({
     ...{ names: [name!], grams: [mass!], molarMasses: [molar!], particles: [particles!] },
-    ...{ moles: [molality!], water: water!, constant, proviso },
+    // The moles are those of "n / mol"; the molality beside them is an answer.
+    ...{ moles: [moles!], water: water!, constant, proviso },
     ...{ depression: depression!, freezingPoint: freezingPoint! },
   });
 }

@@ -3,6 +3,7 @@ import { pureSolute } from "../../solutions/pureSolute";
 import { textAt } from "../cells";
 import { chemicalName } from "../chemicalName";
 import type { FinderContext } from "../finderContext";
+import { isOfParticles } from "../ofParticles";
 import type { Place } from "../recipeBlock";
 import { bareLabel } from "./formLabels";
 import type { Form, FormSolute } from "./form";
@@ -44,8 +45,7 @@ const isSame = (one: string | null, other: string | null): boolean =>
   other !== null &&
   (one === other || (pureSolute(one) !== null && pureSolute(one) === pureSolute(other)));
 
-const numberAt = (sheet: WorkbookSheet, { row, column }: Place): unknown =>
-  sheet.cellAt(row, column)?.value;
+const numberAt = (sheet: WorkbookSheet, at: Place) => sheet.cellAt(at.row, at.column)?.value;
 
 /** A mass said again in another unit is no new one. */
 function isConversion({ sheet }: FinderContext, { values }: LabelledPair): boolean {
@@ -116,7 +116,9 @@ function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void
   const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));
   if (solute === undefined) return;
   if (!form.solutes.includes(solute)) form.solutes.push(solute);
-  if (!solute.details.has(kind)) solute.details.set(kind, pair);
+  // The sheet goes on with the moles of particles.
+  const isLast = kind === "moles" && isOfParticles(pair.label);
+  if (isLast || !solute.details.has(kind)) solute.details.set(kind, pair);
 }
 
 function addWater(form: Form, pair: LabelledPair): void {

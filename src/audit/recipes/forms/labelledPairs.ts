@@ -10,6 +10,7 @@ import { formKind, type FormKind } from "./formLabels";
 import { itemInLabel } from "./itemInLabel";
 import { kindsByFormula } from "./kindsByFormula";
 import { isPerWater } from "./isOfStrength";
+import { mayStandBetween } from "./mayStandBetween";
 import { keyOf } from "./rolesByFormula";
 
 /** A label with what stands beside or below it; several values are those of several solutions. */
@@ -22,9 +23,8 @@ export interface LabelledPair extends Place {
   readonly unit: AmountUnit | null;
 }
 
-/** Values begin at most this far beside their label: a symbol and a unit may stand between. */
+/** Values begin at most this far beside their label: a symbol or formula and a unit may stand between. */
 const REACH = 3;
-const LONGEST_BETWEEN = 10;
 const WATER = /^(water|wasser|h2o)$/i;
 const MOST_VALUES = 12;
 
@@ -59,7 +59,7 @@ function valuesBeside(
       continue;
     }
     const text = textAt(sheet, row, at);
-    const mayFollow = at < column + REACH && text.length <= LONGEST_BETWEEN;
+    const mayFollow = at < column + REACH && mayStandBetween(text);
     if (
       values.length > 0 ||
       !mayFollow ||
