@@ -1,4 +1,4 @@
-import { headerRole } from "../../src/audit/recipes/headerRole";
+import { columnRole } from "../../src/audit/recipes/columnRole";
 import {
   unitFromFormat,
   unitFromHeader,
@@ -25,7 +25,7 @@ function unitName(unit: AmountUnit | null): string | null {
 
 /** Reads a header such as "Amount (g)", "kg", "Menge", "Price per kg", as the read-through does. */
 export function headerMeaning(header: string): ColumnMeaning {
-  const role = headerRole(header);
+  const role = columnRole(header);
   const isOfMix = role === "amount" || role === "other";
   if (isOfMix && PER_HUNDRED.test(header)) return { role: "amount", unit: "%" };
   if (role === "amount") return { role, unit: unitName(unitFromHeader(header)) };
@@ -34,7 +34,7 @@ export function headerMeaning(header: string): ColumnMeaning {
 
 /** Reads what stands before a row of amounts: a recipe's own name, unless it is a row of prices. */
 export const titleMeaning = (title: string): ColumnMeaning => ({
-  role: headerRole(title) === "price" ? "other" : "unsaid",
+  role: columnRole(title) === "price" ? "other" : "unsaid",
 });
 
 /** Reads a number format such as 0.0 "g" or 0 %. */
@@ -48,7 +48,7 @@ export function formatMeaning(format: string): ColumnMeaning {
 export const isUnitWord = (text: string): boolean => unitFromWord(text) !== null;
 
 /** The header of a column that gives each row's unit. */
-export const isUnitHeader = (header: string): boolean => headerRole(header) === "unit";
+export const isUnitHeader = (header: string): boolean => columnRole(header) === "unit";
 
 /** True for a header that names nothing of its own: blank, a unit, "Amount". */
 export const isPlainAmount = (header: string): boolean =>
