@@ -15,10 +15,24 @@ const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
   textAt(sheet, row, column - 1) !== "" &&
   holdsNumber(sheet, row, column + 1);
 
-/** What a cell labels: its words with the unit in a cell of its own behind them, and "" for such a unit. */
+/** A share, or so much of something, which says what is meant as much as the words before its number. */
+const SAYS_OF_WHAT =
+  /^(%|per ?cent|prozent)|\b(of|in|by|per|pro|je|auf|on|der|des|vom|von)\b|\/ ?\d/i;
+
+/** The unit of a label behind its number: "Ice in storage | 54 | % of the mix"; "" where it says nothing of what. */
+function unitBehind(sheet: WorkbookSheet, { row, column }: Place): string {
+  const unit = textAt(sheet, row, column + 2);
+  const isBehind = holdsNumber(sheet, row, column + 1) && !holdsNumber(sheet, row, column + 3);
+  return isBehind && isUnit(unit) && SAYS_OF_WHAT.test(unit) ? unit : "";
+}
+
+/** What a cell labels: its words with the unit in a cell of its own behind them or their number, and "" for such a unit. */
 export function labelAt(sheet: WorkbookSheet, { row, column }: Place): string {
   const words = textAt(sheet, row, column);
   if (words === "" || isUnitOfLabel(sheet, { row, column })) return "";
   const unit = { row, column: column + 1 };
-  return isUnitOfLabel(sheet, unit) ? `${words}, ${textAt(sheet, row, column + 1)}` : words;
+  const said = isUnitOfLabel(sheet, unit)
+    ? textAt(sheet, row, column + 1)
+    : unitBehind(sheet, { row, column });
+  return said === "" ? words : `${words}, ${said}`;
 }

@@ -5,10 +5,10 @@ import type { IsWanted, LabelledAnswer } from "./labelledAnswer";
 import { precedentsOf } from "../formulas/precedents";
 import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
+import { labelAt } from "./labelAt";
 import { nearAnswers, type IsName } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
 import { isBlank } from "../recipes/cells";
-import { labelAt } from "./labelAt";
 import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 
