@@ -17,8 +17,33 @@ const lot = (label: string, weight: number, beside: Rows[number] = []): Rows => 
   [label, weight, ...beside],
 ];
 
+/** Sugar solutions whose headings say that their parts were weighed in. */
+const solutions = (sugar: string, water: string, share: number): Rows => [
+  ["Solution", "Sucrose, % of the solution", sugar, water],
+  [1, 10, 20, 180],
+  [2, share, 60, 140],
+  [3, 20, 40, 160],
+];
+
 /** Sheets in words that are told by what they say and where they stand. */
 export const wordingCases: readonly RuleCase[] = [
+  ...[
+    ["Sucrose weighed (g)", "Water weighed (g)"],
+    ["Saccharose eingewogen (g)", "Wasser abgewogen (g)"],
+  ].flatMap(([sugar = "", water = ""]): RuleCase[] => [
+    {
+      rule: "per-water-or-per-mix",
+      what: `a share of the solution that is per 100 g of water, beside "${sugar}"`,
+      rows: solutions(sugar, water, 42.9),
+      cells: ["B3"],
+    },
+    {
+      rule: "per-water-or-per-mix",
+      what: `a share of the solution beside "${sugar}"`,
+      rows: solutions(sugar, water, 30),
+      cells: [],
+    },
+  ]),
   {
     ...{ rule: "total-incomplete", cells: ["B6"] },
     what: "the typed weight of a batch, below amounts that are headed by the mould they are for",

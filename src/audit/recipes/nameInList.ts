@@ -7,6 +7,9 @@ const UNIT_AFTER_NAME = /\s+(?:in )?(g|kg|mg|oz|lb|%)$/i;
 const NUMBERED = /^\s*(?:\d{1,2}\s*[.)]|[-–•*·])\s*/;
 const MASS_OF =
   /^(?:mass|weight|grams?|amount|masse|menge|gewicht|gramm)\s+(?:of\s+|von\s+|an\s+|der\s+|des\s+)?(?:the\s+)?/i;
+/** "Sucrose weighed in", "Wasser eingewogen": that it went in. */
+const WENT_IN =
+  /\s+(?:weighed(?: (?:in|out))?|measured out|added|used|taken|poured in|(?:ein|ab|aus)gewogen|zugegeben|zugesetzt|verwendet|dazu)$/i;
 /** How something is prepared, not what it is. Common practice, no source. */
 const REMARK =
   /\s*(?:[,;–-]\s+|[([]\s*)(?:ice[- ]?cold|cold|hot|warm|boiled|boiling|filtered|tap|still|fresh(?:ly)?(?: squeezed| pressed)?|squeezed|strained|sifted|sieved|fine|chilled|melted|ripe|organic|optional|to taste|at room temperature|room temperature|kalt|heiß|gekocht|gefiltert|frisch(?: gepresst)?|gesiebt|fein|reif|bio)\s*[)\]]?\s*$/i;
@@ -40,7 +43,7 @@ export function nameInList(text: string, check: ItemCheck): NameInList {
   if (isKnown(text)) return { item: text, unit: null };
   const bare = unitTakenOff(text);
   const short = bare.item.replace(NUMBERED, "").replace(REMARK, "").trim();
-  const named = short.replace(MASS_OF, "").trim();
+  const named = short.replace(MASS_OF, "").replace(WENT_IN, "").trim();
   const item = [bare.item, short, named].find(isKnown);
   return item === undefined
     ? { item: bare.unit === null ? text : bare.item, unit: bare.unit }
