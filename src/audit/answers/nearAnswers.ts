@@ -50,7 +50,7 @@ export type IsName = (sheet: WorkbookSheet, row: number, column: number) => bool
 /** The answers of one row, whose label stands in the names' column: one value in each recipe's column. */
 function answersInColumns(block: RecipeBlock, isWanted: IsWanted, row: number): LabelledAnswer[] {
   const { sheet, names, recipes } = block;
-  const label = textAt(sheet, row, names[0]?.column ?? 0);
+  const label = labelAt(sheet, { row, column: names[0]?.column ?? 0 });
   if (!isWanted(label)) return [];
   return recipes.flatMap(
     (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
