@@ -1,4 +1,7 @@
 import type { Layout } from "./kit";
+import { kitchens } from "./kitchens";
+import { newcomers } from "./newcomers";
+import { strangers } from "./strangers";
 import { baths } from "./layouts/baths";
 import { cards } from "./layouts/cards";
 import { lab } from "./layouts/lab";
@@ -48,4 +51,5 @@ export const layouts: readonly Layout[] = [
   ...[...nutritions, ...larders, ...drinks, ...tables, ...logs],
   ...[...week, ...scaled, ...stocktaking, ...stalls, ...trials],
   ...[...versions, ...varieties, ...cards, ...spoons, ...lab, ...baths],
+  ...[...kitchens, ...newcomers, ...strangers],
 ];

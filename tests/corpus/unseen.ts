@@ -12,7 +12,7 @@ import { seasons } from "./unseen/seasons";
 import { spirits } from "./unseen/spirits";
 import { worksheets } from "./unseen/worksheets";
 
-/** Layouts written by someone who does not know how the audit finds things. */
+/** Sheets of all kinds, held out until the others were understood. */
 export const unseenLayouts: readonly Layout[] = [
   ...[...costs, ...formulations, ...charts, ...parlourKinds, ...groups, ...worksheets, ...files],
   ...[...notebooks, ...spirits, ...seasons, ...boxes, ...farms],

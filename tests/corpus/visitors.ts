@@ -5,5 +5,5 @@ import { hotel } from "./visitors/hotel";
 import { pops } from "./visitors/pops";
 import { student } from "./visitors/student";
 
-/** Layouts of five people: a pastry cook, a teacher, a maker of pops, a student and a home cook. */
+/** Sheets of a hotel, a chemistry class, a maker of ice pops, a student and a keen cook. */
 export const visitors: readonly Layout[] = [...hotel, ...chemie, ...pops, ...student, ...eisbuch];

@@ -185,7 +185,8 @@ export const limitMutations: readonly Mutation[] = [
     sameLine: ["more-than-dissolves"],
     inValues: true,
     variants: [
-      seeded(perWater("erythritol", "Erythrit", 0.26, 0.36)),
+      // So much that the water left liquid in a freezer would not hold it even at 20 °C, however sweet the mix.
+      seeded(perWater("erythritol", "Erythrit", 0.34, 0.46)),
       seeded(perWater("mannitol", "Mannit", 0.13, 0.2)),
     ],
     fair: MIX_CHANGED,

@@ -2,7 +2,7 @@ import { addSheet, put, putRow, span, type CorpusSheet, type Spot } from "../boo
 import { nameTarget, type Kit, type Layout } from "../kit";
 import { again, anchored, answer, markRecipe, namesOf, sumAt } from "../layouts/marking";
 import { withLines, type MadeRecipe } from "../recipes";
-import { perKilogram } from "../reserve/hand";
+import { perKilogram } from "../kitchens/hand";
 import { line, type StockLine } from "../stock";
 import { contains } from "./words";
 

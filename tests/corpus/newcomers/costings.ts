@@ -6,7 +6,7 @@ import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { Chance } from "../random";
 import type { MadeRecipe } from "../recipes";
-import { called, columnOf } from "../reserve/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { beside, warn } from "./words";
 
 const SERVED_WITH = [

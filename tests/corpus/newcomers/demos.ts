@@ -12,7 +12,7 @@ import {
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { freezesAt, markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MadeRecipe } from "../recipes";
-import { called, columnOf } from "../reserve/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { beside, listed, warn } from "./words";
 
 const SEEN = ["all liquid", undefined, "first needles", undefined, "slush", undefined, "firm"];

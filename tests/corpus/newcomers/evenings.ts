@@ -4,7 +4,7 @@ import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { trueValue, type MarkedRecipe } from "../marks";
 import { input } from "../page";
 import { makeRecipe, type MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { ALCOHOL, line, water, type StockRecipe } from "../stock";
 import { pantry, type Shelf } from "./pantry";
 import { beside, listed, warn } from "./words";

@@ -1,7 +1,7 @@
 import { a1, addSheet, fixed, put, putRow, shown, span, type Spot } from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { freezesAt, problems, type Problem } from "../layouts/parts";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { board } from "./board";
 import { beside } from "./words";
 

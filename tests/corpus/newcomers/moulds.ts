@@ -4,7 +4,7 @@ import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import { withLines, type MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { line, water } from "../stock";
 import { pantry, type Shelf } from "./pantry";
 import { beside, listed, warn } from "./words";

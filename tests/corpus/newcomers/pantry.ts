@@ -1,7 +1,7 @@
 import { addSheet, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
 import type { Kit } from "../kit";
 import { absolute, sumOf } from "../layouts/parts";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 
 /** What somebody has standing about that only its label knows. */
 export interface Shelf {

@@ -5,7 +5,7 @@ import type { MarkedRecipe } from "../marks";
 import { inUnit } from "../list";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { stillMet } from "../reserve/hand";
+import { stillMet } from "../kitchens/hand";
 import { beside, listed, warn } from "./words";
 
 const STORES = ["dry store", "walk-in", undefined, "top shelf"];

@@ -5,7 +5,7 @@ import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { trueValue, type MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { called, columnOf } from "../reserve/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { beside, listed, warn } from "./words";
 
 /** What a measuring jug of a litre of it weighs, in grams to the nearest five. */

@@ -4,7 +4,7 @@ import { hundred } from "../layouts/marking";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { beside, listed, warn } from "./words";
 
 const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];

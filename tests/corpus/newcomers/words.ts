@@ -4,7 +4,7 @@ import { formulas, type Place as At } from "../layouts/marking";
 import type { Place } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { labelWords, type MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 
 /** Cautions as somebody writes them who has not looked them up. */
 const IN_OWN_WORDS: readonly (readonly [RegExp, string])[] = [

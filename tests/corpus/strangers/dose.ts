@@ -4,7 +4,7 @@ import { markRecipe, say } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { stillMet } from "../reserve/hand";
+import { stillMet } from "../kitchens/hand";
 import { beside, lines, under } from "./zeilen";
 
 interface Mine {

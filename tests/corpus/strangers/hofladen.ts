@@ -14,7 +14,7 @@ import { absolute, markRecipe } from "../layouts/parts";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { toldOf } from "./etikett";
 import { batchOf } from "./mengen";
 import { eurosPerKg } from "./preise";

@@ -5,7 +5,7 @@ import type { MarkedRecipe } from "../marks";
 import { inUnit } from "../list";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { batchOf } from "./mengen";
 import { eurosPerKg } from "./preise";
 import { beside, lines, under } from "./zeilen";

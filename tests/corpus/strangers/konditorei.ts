@@ -14,8 +14,8 @@ import { markRecipe, say, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { called, columnOf, stillMet } from "../reserve/hand";
-import { jars } from "../reserve/jars";
+import { called, columnOf, stillMet } from "../kitchens/hand";
+import { jars } from "../kitchens/jars";
 import { hasAlcohol } from "./etikett";
 import { beside, lines, under } from "./zeilen";
 

@@ -3,7 +3,7 @@ import { note, type Kit, type Layout } from "../kit";
 import { freezesAt } from "../layouts/parts";
 import { input } from "../page";
 import { choose, gramsOf, idealGap, tolerated, type Dissolved } from "../solution";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 
 interface Given {
   readonly water: Spot;

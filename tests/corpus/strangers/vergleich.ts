@@ -3,7 +3,7 @@ import { nameTarget, type Kit, type Layout } from "../kit";
 import { markRecipe, sumOf } from "../layouts/parts";
 import { perHundred, type MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
-import { columnOf, stillMet } from "../reserve/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { toldOf } from "./etikett";
 
 const SAID: readonly (ResultPlan & { readonly label: string })[] = [

@@ -5,7 +5,7 @@ import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { lineRows, summed } from "./shared";
 
 /** What a millilitre of the mix weighs, to two decimals; as a cook guesses where we cannot say. */

@@ -2,7 +2,7 @@ import { addSheet, put, putRow, span, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { resultAt, type ResultPlan } from "../results";
 import { namesIn, toldIn } from "./shared";
 

@@ -15,7 +15,7 @@ import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { Chance } from "../random";
 import type { MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { hasSpirit, lineRows, summed, usualPrice } from "./shared";
 
 interface Costed {

@@ -4,7 +4,7 @@ import { absolute, markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { columnOf, stillMet } from "../reserve/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { hasSpirit, lineRows, summed } from "./shared";
 
 const PRESERVES = ["Holunderkompott vom Hof", "Quittengelee von Oma", "Kürbismus vom Hof"];

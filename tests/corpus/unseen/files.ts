@@ -3,7 +3,7 @@ import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say, type Place, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { columnOf, stillMet } from "../reserve/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { lineRows, usualPrice } from "./shared";
 
 /** A sum as the program rounds it when it writes the file. */

@@ -4,7 +4,7 @@ import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { stillMet } from "../reserve/hand";
+import { stillMet } from "../kitchens/hand";
 import { lineRows, summed } from "./shared";
 
 const ROLES: readonly (readonly [RegExp, string])[] = [

@@ -11,7 +11,7 @@ import {
 } from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { freezesAt, problems, type Problem } from "../layouts/parts";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 
 const HEADS = [
   ...["Group", "Dissolved", "Water / g", "Solute / g", "M / (g/mol)", "n / mol"],

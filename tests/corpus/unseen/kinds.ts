@@ -6,7 +6,7 @@ import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { resultAt, type ResultPlan } from "../results";
 import { namesIn, toldIn } from "./shared";
 

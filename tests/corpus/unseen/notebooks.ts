@@ -4,7 +4,7 @@ import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say } from "../layouts/parts";
 import { input } from "../page";
 import { withLines, type MadeRecipe } from "../recipes";
-import { called, stillMet } from "../reserve/hand";
+import { called, stillMet } from "../kitchens/hand";
 import { lineRows, summed } from "./shared";
 
 const PARTS: Readonly<Record<number, string>> = { 0.25: "1/4", 0.5: "1/2", 0.75: "3/4" };

@@ -4,7 +4,7 @@ import { answer } from "../layouts/marking";
 import { markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe, States } from "../marks";
 import type { MadeRecipe } from "../recipes";
-import { called, columnOf } from "../reserve/hand";
+import { called, columnOf } from "../kitchens/hand";
 import type { ResultPlan } from "../results";
 import { hasSpirit, lineRows } from "./shared";
 

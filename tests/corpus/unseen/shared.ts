@@ -3,7 +3,7 @@ import type { Kit } from "../kit";
 import { sumOf, type Place } from "../layouts/parts";
 import type { Chance } from "../random";
 import { labelWords, type MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { ALCOHOL } from "../stock";
 
 /** Writes one row a line of the recipe; gives the cells of each. */

@@ -3,7 +3,7 @@ import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { massOf, withLines, type MadeRecipe } from "../recipes";
-import { called, columnOf, stillMet } from "../reserve/hand";
+import { called, columnOf, stillMet } from "../kitchens/hand";
 import { ALCOHOL, line } from "../stock";
 import { hasSpirit, lineRows, summed } from "./shared";
 

@@ -1,7 +1,7 @@
 import { a1, addSheet, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, problems, say, type Problem, type Said } from "../layouts/parts";
-import { columnOf, perKilogram } from "../reserve/hand";
+import { columnOf, perKilogram } from "../kitchens/hand";
 import { lineRows, summed } from "./shared";
 
 const STEPS = [

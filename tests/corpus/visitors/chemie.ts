@@ -2,7 +2,7 @@ import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } 
 import { note, type Kit, type Layout } from "../kit";
 import { freezesAt } from "../layouts/parts";
 import { input } from "../page";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { choose, dissolved, gramsOf, idealGap, tolerated, type Dissolved } from "../solution";
 import { temperatures } from "./lines";
 import { sugarAndSalt } from "./zuckerSalz";

@@ -4,7 +4,7 @@ import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { massOf, type MadeRecipe } from "../recipes";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { alcoholIn, temperatures } from "./lines";
 import { listed } from "./listed";
 import { zettel } from "./zettel";

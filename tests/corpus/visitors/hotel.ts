@@ -3,7 +3,7 @@ import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
-import { called } from "../reserve/hand";
+import { called } from "../kitchens/hand";
 import { alcoholIn, beside } from "./lines";
 import { listed } from "./listed";
 import { menuCosts } from "./menuCosts";

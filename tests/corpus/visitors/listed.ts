@@ -2,7 +2,7 @@ import { put, putRow, type Content, type CorpusSheet, type Spot } from "../book"
 import type { Kit } from "../kit";
 import { sumOf } from "../layouts/parts";
 import type { MadeRecipe } from "../recipes";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { block } from "./lines";
 
 interface Listing {

@@ -5,7 +5,7 @@ import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { called, columnOf } from "../reserve/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { bought, temperatures } from "./lines";
 import { listed } from "./listed";
 

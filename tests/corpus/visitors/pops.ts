@@ -3,7 +3,7 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
-import { called, perKilogram } from "../reserve/hand";
+import { called, perKilogram } from "../kitchens/hand";
 import { brine } from "./brine";
 import { flavours } from "./flavours";
 import { alcoholIn, beside, labelText } from "./lines";

@@ -1,6 +1,6 @@
 import { a1, addSheet, put, putRow, shown, type Spot } from "../book";
 import type { Kit } from "../kit";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 
 const BOTTLES = [
   ["Grape brandy 38 %", 38],

@@ -1,8 +1,8 @@
 import { addSheet, put, putRow, shown, span } from "../book";
 import type { Kit } from "../kit";
 import { sumOf } from "../layouts/parts";
-import { columnOf } from "../reserve/hand";
-import { jars } from "../reserve/jars";
+import { columnOf } from "../kitchens/hand";
+import { jars } from "../kitchens/jars";
 import { block } from "./lines";
 
 const CARTONS = ["sweetened guava puree, carton", "sweetened passion fruit puree, carton"];

@@ -5,8 +5,8 @@ import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { columnOf, stillMet } from "../reserve/hand";
-import { jars } from "../reserve/jars";
+import { columnOf, stillMet } from "../kitchens/hand";
+import { jars } from "../kitchens/jars";
 import { beside, block } from "./lines";
 import { listed } from "./listed";
 

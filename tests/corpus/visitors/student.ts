@@ -2,7 +2,7 @@ import { a1, addSheet, put, putRow, shown, span, type CorpusSheet, type Spot } f
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { markRecipe, sumOf } from "../layouts/parts";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { columnOf, stillMet } from "../reserve/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { resultAt, type ResultPlan } from "../results";
 import { block, labelText } from "./lines";
 import { rezeptur } from "./rezeptur";

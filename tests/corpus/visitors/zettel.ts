@@ -13,7 +13,7 @@ import { nameTarget, note, tell, type Kit } from "../kit";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { beside } from "./lines";
 import { listed } from "./listed";
 

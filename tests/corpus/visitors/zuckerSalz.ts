@@ -2,7 +2,7 @@ import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } 
 import { nameTarget, note, tell, type Kit } from "../kit";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
-import { columnOf } from "../reserve/hand";
+import { columnOf } from "../kitchens/hand";
 import { dissolved, idealGap, tolerated, type Dissolved } from "../solution";
 import { beside, block } from "./lines";
 import { listed } from "./listed";
