@@ -4,6 +4,11 @@
  */
 export const furtherPhrases = {
   "freezing point": [
+    "Predicted / °C",
+    "calculated (°C)",
+    "T expected, °C",
+    "berechnet in °C",
+    "vorhergesagte Temperatur (°C)",
     "Freezing temp of blend (°C)",
     "turns to ice below",
     "Gefr.punkt",

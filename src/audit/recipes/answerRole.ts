@@ -14,6 +14,9 @@ const FREEZES = anyOf(
   "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",
   "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
 );
+/** What a class works out for a solution in degrees; what is measured is no answer. */
+const PREDICTED =
+  /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law)|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
 const FIRST_ICE = anyOf(
   "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
   "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
@@ -23,7 +26,8 @@ const LOWERED = anyOf(
   "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
   "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
 );
-const DIFFERENCE = /^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
+const DIFFERENCE =
+  /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
 const THAN_WATER =
   /(than|als|below|under|unter|gegenüber) (plain |pure |reine[sm]? )?(water|wasser|0|zero|null)\b|[([, ]k[)\]]?$/;
 const ICE = anyOf(
@@ -65,7 +69,7 @@ export function answerRole(plain: string): AnswerRole | null {
   if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))
     return "ice fraction";
   if (OTHER_THING.test(plain)) return null;
-  const freezes = FREEZES.test(plain);
+  const freezes = FREEZES.test(plain) || PREDICTED.test(plain);
   if (LOWERED.test(plain) && (freezes || THAN_WATER.test(plain))) return "depression";
   return freezes || FIRST_ICE.test(plain) ? "freezing point" : null;
 }
