@@ -12,6 +12,7 @@ import { headerRole } from "../recipes/headerRole";
 import { isExtract } from "../recipes/isExtract";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { isNearerToOther, REACH_DOWN } from "./isNearerToOther";
 import { columnsOfTargets, saysTarget } from "./saysTarget";
 import type { WantedIce } from "../temperatures/wantedIce";
 
@@ -71,14 +72,8 @@ function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
 const isMix = (block: RecipeBlock, { blocks }: AuditContext): boolean =>
   !isListOfDrinks(block) && !isExtract(block, blocks);
 
-/** Rows above a list, and below it, in which its target is looked for. */
-const [REACH_UP, REACH_DOWN] = [6, 40];
-
-/** How many rows lie between a row and a list: none inside it. What stands above a list that goes on below another is not its own. */
-function rowsAway({ range: { top, bottom }, headerRow }: RecipeBlock, row: number): number {
-  const goesOn = headerRow !== null && headerRow < top;
-  return goesOn && row < top ? Number.POSITIVE_INFINITY : Math.max(0, top - row, row - bottom);
-}
+/** Rows above a list in which its target is looked for. */
+const REACH_UP = 6;
 
 const isNear = ({ top, bottom }: CellRange, row: number): boolean =>
   row >= top - REACH_UP && row <= bottom + REACH_DOWN;
@@ -94,16 +89,6 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place
       place.column <= range.right &&
       (isNear(range, place.row) ||
         (range.top <= block.range.bottom && block.range.top <= range.bottom)),
-  );
-
-/** Whether a row stands nearer to another list of the sheet, above or below this one. */
-const isNearerToOther = (block: RecipeBlock, all: readonly RecipeBlock[], row: number): boolean =>
-  all.some(
-    (other) =>
-      other.sheet === block.sheet &&
-      other.range.left <= block.range.right &&
-      block.range.left <= other.range.right &&
-      rowsAway(other, row) < rowsAway(block, row),
   );
 
 /** The recipe of which a target is said in a column. */

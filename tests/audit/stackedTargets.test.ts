@@ -1,0 +1,52 @@
+import type { Rows } from "./bookOf";
+import { findingsOf, placesOf } from "./findingsOf";
+
+/** A dish as menus are costed: its list, then what is said of it. Each of the two below meets its own style only. */
+const dish = (name: string, lines: Rows, style: string): Rows => [
+  [name],
+  ["Item", "Qty (g)"],
+  ...lines,
+  [],
+  ["A portion costs (€)", 0.4],
+  ["Ice goes out on", "stone plates"],
+  ["Served with", "wafer"],
+  ["Style", style],
+];
+
+const sorbet = dish(
+  "Lemon ice",
+  [
+    ["water", 600],
+    ["sugar", 190],
+    ["dextrose monohydrate", 60],
+  ],
+  "scooped at −13",
+);
+const granita = dish(
+  "Coffee ice",
+  [
+    ["water", 840],
+    ["sugar", 160],
+  ],
+  "scraped granita",
+);
+
+test("what is said below a list is its own, though the next list begins nearer", () => {
+  const found = findingsOf([...sorbet, [], [], ...granita]);
+  expect(placesOf(found.filter(({ rule }) => rule === "misses-its-target"))).toEqual([]);
+});
+
+test("and what is said above a list, right under its title, is that list's", () => {
+  const rows: Rows = [
+    ...sorbet.slice(0, 5),
+    [],
+    [],
+    ["Coffee ice"],
+    ["Style", "scooped at −13"],
+    ...granita.slice(1, 4),
+  ];
+  const found = findingsOf(rows);
+  expect(placesOf(found.filter(({ rule }) => rule === "misses-its-target"))).toEqual([
+    "B9 misses-its-target",
+  ]);
+});
