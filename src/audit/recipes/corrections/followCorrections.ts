@@ -2,6 +2,7 @@ import { badInput, isProblem } from "../../../foundation/problem";
 import type { Result } from "../../../foundation/result";
 import { parseRangeName } from "../../../workbook/address";
 import type { CellRange, WorkbookSheet } from "../../../workbook/model";
+import { overlaps } from "../../../workbook/references";
 import type { FinderContext } from "../finderContext";
 import type { RecipeBlock } from "../recipeBlock";
 import { headingOf } from "./headingOf";
@@ -16,12 +17,6 @@ export interface Followed {
   /** What could not be followed and what was left out, in sentences. */
   readonly notes: readonly string[];
 }
-
-const overlap = (one: CellRange, other: CellRange): boolean =>
-  one.top <= other.bottom &&
-  other.top <= one.bottom &&
-  one.left <= other.right &&
-  other.left <= one.right;
 
 /** The part of a range that is in use: a whole column is as long as the sheet. */
 const inUse = ({ top, left, bottom, right }: CellRange, sheet: WorkbookSheet): CellRange => ({
@@ -64,7 +59,7 @@ export function followCorrections(
       continue;
     }
     const range = block?.range ?? parseRangeName(correction.range);
-    blocks = blocks.filter((each) => range === null || !overlap(each.range, range));
+    blocks = blocks.filter((each) => range === null || !overlaps(each.range, range));
     if (block !== null) blocks.push(block);
     else
       notes.push(`${correction.sheet}!${correction.range} was said to be no recipe and left out.`);

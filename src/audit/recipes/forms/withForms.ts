@@ -1,14 +1,11 @@
+import { overlaps } from "../../../workbook/references";
 import { hasWater, isClassBlock } from "../classSheet";
 import type { RecipeBlock } from "../recipeBlock";
 import { formKind } from "./formLabels";
 
 const OF_ONE = new Set<string>(["molar mass", "moles", "particles", "constant", "answer"]);
 
-const overlap = ({ range: one }: RecipeBlock, { range: other }: RecipeBlock): boolean =>
-  one.top <= other.bottom &&
-  other.top <= one.bottom &&
-  one.left <= other.right &&
-  other.left <= one.right;
+const overlap = (one: RecipeBlock, other: RecipeBlock): boolean => overlaps(one.range, other.range);
 
 const saysMore = ({ names }: RecipeBlock): boolean =>
   names.some(({ details }) => details !== undefined && details.size > 0);
