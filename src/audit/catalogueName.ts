@@ -1,5 +1,5 @@
 import type { Matrix } from "../foundation/cell";
-import { plainWords } from "./recipes/plainWords";
+import { plainWords } from "./recipes/headings/plainWords";
 
 /**
  * The catalogue's name for an item of a recipe: what the own-ingredients range says it is the same as, else

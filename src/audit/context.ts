@@ -5,7 +5,7 @@ import type { RecipeCorrection } from "./recipes/corrections/recipeCorrection";
 import { storedCorrections } from "./recipes/corrections/storedCorrections";
 import { ownTargets, type OwnTarget } from "./targets/ownTargets";
 import { findRecipes, type FoundRecipes } from "./recipes/findRecipes";
-import { knownItems, type ItemCheck } from "./recipes/knownItems";
+import { knownItems, type ItemCheck } from "./recipes/names/knownItems";
 import type { Recipe, RecipeBlock } from "./recipes/recipeBlock";
 import { statedResults, type StatedResult } from "./answers/statedResults";
 

@@ -1,6 +1,6 @@
 import type { Matrix } from "../foundation/cell";
-import { amountOf } from "./recipes/amountOf";
-import type { ItemCheck } from "./recipes/knownItems";
+import { amountOf } from "./recipes/amounts/amountOf";
+import type { ItemCheck } from "./recipes/names/knownItems";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipes/recipeBlock";
 
 /** A recipe as the worksheet functions take it. */

@@ -1,10 +1,10 @@
-import { columnRole } from "../../src/audit/recipes/columnRole";
+import { columnRole } from "../../src/audit/recipes/headings/columnRole";
 import {
   unitFromFormat,
   unitFromHeader,
   unitFromWord,
   type AmountUnit,
-} from "../../src/audit/recipes/unit";
+} from "../../src/audit/recipes/amounts/unit";
 import { findMeasure } from "../../src/catalogue/findMeasure";
 
 /** What a header, or a cell's number format, says about the numbers of a column. */

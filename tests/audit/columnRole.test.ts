@@ -1,5 +1,5 @@
-import { columnRole } from "../../src/audit/recipes/columnRole";
-import { headerRole } from "../../src/audit/recipes/headerRole";
+import { columnRole } from "../../src/audit/recipes/headings/columnRole";
+import { headerRole } from "../../src/audit/recipes/headings/headerRole";
 import { headingPhrases } from "./headingPhrases";
 
 const headings = [

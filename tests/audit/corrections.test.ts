@@ -1,5 +1,5 @@
 import { auditWorkbook } from "../../src/audit/auditWorkbook";
-import { amountOf } from "../../src/audit/recipes/amountOf";
+import { amountOf } from "../../src/audit/recipes/amounts/amountOf";
 import { linesFrom, linesText } from "../../src/audit/recipes/corrections/lines";
 import { readCorrections } from "../../src/audit/recipes/corrections/readCorrections";
 import {

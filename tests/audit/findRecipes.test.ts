@@ -1,6 +1,6 @@
 import { describeBlock } from "../../src/audit/recipes/describeBlock";
 import { findRecipes } from "../../src/audit/recipes/findRecipes";
-import { amountOf } from "../../src/audit/recipes/amountOf";
+import { amountOf } from "../../src/audit/recipes/amounts/amountOf";
 import { readRecipeBlock } from "../../src/audit/recipes/readRecipeBlock";
 import { sheetFromRows } from "../../src/workbook/sheetFromRows";
 import { bookOf, type Rows } from "./bookOf";

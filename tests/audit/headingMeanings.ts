@@ -1,7 +1,7 @@
 import { allergensSaid } from "../../src/audit/cautions/allergensSaid";
 import { formKind } from "../../src/audit/recipes/forms/formLabels";
-import { headerRole } from "../../src/audit/recipes/headerRole";
-import { plainWords } from "../../src/audit/recipes/plainWords";
+import { headerRole } from "../../src/audit/recipes/headings/headerRole";
+import { plainWords } from "../../src/audit/recipes/headings/plainWords";
 import { lotWords } from "../../src/audit/recipes/roles/lotWords";
 import { temperatureWords } from "../../src/audit/recipes/roles/temperatureWords";
 

@@ -1,8 +1,8 @@
 import type { AuditContext } from "../context";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
-import { unitFromHeader } from "../recipes/unit";
+import { unitFromHeader } from "../recipes/amounts/unit";
 import { isSameValue } from "../sameValue";
 import { alcoholTables, type AlcoholLine, type AlcoholTable } from "./alcoholTable";
 import { amountIn, isTaken, roundingOf, sizesFor } from "./amountSizes";

@@ -1,5 +1,5 @@
-import { plainWords } from "../recipes/plainWords";
-import { isMass, unitFromHeader } from "../recipes/unit";
+import { plainWords } from "../recipes/headings/plainWords";
+import { isMass, unitFromHeader } from "../recipes/amounts/unit";
 
 /** What a heading or label says of alcohol: its strength by volume, its mass, its share of the mass, the water beside it. */
 export type AlcoholLabel = "strength" | "weak strength" | "mass" | "share" | "water";

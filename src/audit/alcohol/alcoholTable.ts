@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "../recipes/cells";
-import { headerRole, type Role } from "../recipes/headerRole";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { alcoholLabel, type AlcoholLabel } from "./alcoholLabel";

@@ -1,5 +1,5 @@
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import type { Totalled } from "../amounts/totalledLines";
 

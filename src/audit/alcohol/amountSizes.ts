@@ -1,6 +1,6 @@
 import { numberFrom } from "../answers/answers";
 import type { Place } from "../recipes/recipeBlock";
-import { gramsPer, isMass, unitFromHeader } from "../recipes/unit";
+import { gramsPer, isMass, unitFromHeader } from "../recipes/amounts/unit";
 import type { AlcoholLabel } from "./alcoholLabel";
 import type { LabelledLine } from "./labelledLine";
 

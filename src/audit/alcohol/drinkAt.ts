@@ -1,6 +1,6 @@
 import type { AuditContext } from "../context";
 import { textAt } from "../recipes/cells";
-import { unitFromWord } from "../recipes/unit";
+import { unitFromWord } from "../recipes/amounts/unit";
 import type { LabelledLine } from "./labelledLine";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 

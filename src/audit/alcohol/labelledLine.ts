@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { amountText } from "../recipes/amountText";
+import { amountText } from "../recipes/amounts/amountText";
 import type { Place } from "../recipes/recipeBlock";
 
 /** The numbers that follow a label: below a heading, or to the right of a row's. */

@@ -1,5 +1,5 @@
-import { headerRole, type Role } from "../recipes/headerRole";
-import { unitFromHeader, unitFromWord } from "../recipes/unit";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
 
 /** Labels of answers, and of what the rules on constants look after. */
 const NO_INPUT: ReadonlySet<Role | null> = new Set<Role | null>([

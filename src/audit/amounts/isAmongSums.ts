@@ -1,4 +1,4 @@
-import { isSumOfColumn } from "../recipes/isSumOfColumn";
+import { isSumOfColumn } from "../recipes/totals/isSumOfColumn";
 import { sumOf, type Totalled } from "./totalledLines";
 
 /** Where the other totals of a row stand. */

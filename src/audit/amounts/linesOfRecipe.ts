@@ -1,4 +1,4 @@
-import { columnsOfShares } from "../recipes/columnsOfShares";
+import { columnsOfShares } from "../recipes/amounts/columnsOfShares";
 import type { Recipe, RecipeBlock } from "../recipes/recipeBlock";
 
 /** Where a recipe's amounts stand: in its own line, and again within its list, as shares or grams, when it is the only one. */

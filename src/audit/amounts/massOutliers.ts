@@ -2,14 +2,14 @@ import { findItem } from "../../catalogue/findItem";
 import { catalogueName } from "../catalogueName";
 import { decimalsOf } from "../decimalsOf";
 import { FACTORS_OF_UNITS, type Line, type MassOutlier } from "./massOutlier";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import {
   amountPlace,
   type Recipe,
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { totalPlaces } from "../recipes/totalPlaces";
+import { totalPlaces } from "../recipes/totals/totalPlaces";
 import { solutionOutliers } from "./solutionOutliers";
 import { versionOutliers } from "./versionOutliers";
 

@@ -3,7 +3,7 @@ import { componentGrams, componentPer100 } from "../answers/answers";
 import { catalogueName } from "../catalogueName";
 import { decimalsOf } from "../decimalsOf";
 import type { MeantMix } from "../mix";
-import { plainWords } from "../recipes/plainWords";
+import { plainWords } from "../recipes/headings/plainWords";
 import { partIn, type StatedPart } from "../answers/statedParts";
 
 const CLOSE = 0.01;

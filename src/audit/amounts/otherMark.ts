@@ -7,7 +7,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { unitColumnOf } from "../recipes/unitColumnOf";
+import { unitColumnOf } from "../recipes/amounts/unitColumnOf";
 import {
   isMass,
   isShare,
@@ -15,7 +15,7 @@ import {
   unitFromWord,
   unitText,
   type AmountUnit,
-} from "../recipes/unit";
+} from "../recipes/amounts/unit";
 
 /** A unit by which an amount is marked though its column has another. */
 export interface OtherMark {

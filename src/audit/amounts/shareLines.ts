@@ -5,7 +5,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { isShare, type AmountUnit } from "../recipes/unit";
+import { isShare, type AmountUnit } from "../recipes/amounts/unit";
 import { recipeInColumn } from "../recipes/recipeInColumn";
 import type { Summand } from "./totalledLines";
 

@@ -1,7 +1,7 @@
 import { textAt } from "../recipes/cells";
 import { hasWater } from "../recipes/classSheet";
-import type { Role } from "../recipes/headerRole";
-import { isOfParticles } from "../recipes/ofParticles";
+import type { Role } from "../recipes/headings/headerRole";
+import { isOfParticles } from "../recipes/amounts/ofParticles";
 import type { Recipe, RecipeBlock } from "../recipes/recipeBlock";
 
 /** A column (or row) of numbers that a total may count. */

@@ -6,9 +6,9 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { totalPlaces } from "../recipes/totalPlaces";
-import { unitColumnOf } from "../recipes/unitColumnOf";
-import { unitFromWord, unitText } from "../recipes/unit";
+import { totalPlaces } from "../recipes/totals/totalPlaces";
+import { unitColumnOf } from "../recipes/amounts/unitColumnOf";
+import { unitFromWord, unitText } from "../recipes/amounts/unit";
 
 /** An amount that its unit cell has in another unit than the rest. */
 export interface OddMark {

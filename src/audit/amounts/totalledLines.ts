@@ -1,8 +1,8 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { decimalsOf } from "../decimalsOf";
-import { amountText } from "../recipes/amountText";
+import { amountText } from "../recipes/amounts/amountText";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
-import { unitText } from "../recipes/unit";
+import { unitText } from "../recipes/amounts/unit";
 import { areMolesOfParticles, summedLines, type SummedLine } from "./summedLines";
 
 /** A number that belongs into a total. */

@@ -4,10 +4,10 @@ import type { CellRange, Workbook, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { unitFromFormat, unitFromWord } from "../recipes/unit";
+import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
 import { isRowOfInputs, lastInRow } from "./rowOfInputs";
 

@@ -1,5 +1,5 @@
 import { FACTORS_OF_UNITS, type Line, type MassOutlier } from "./massOutlier";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 
 const MOST_RECIPES = 200;

@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
-import { unitFromWord } from "../recipes/unit";
+import { unitFromWord } from "../recipes/amounts/unit";
 
 /** A unit that goes on to say of what: "% of the water", "g je 100 g Wasser", "°C". */
 const UNIT_OF =

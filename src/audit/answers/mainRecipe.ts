@@ -1,8 +1,8 @@
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import { amountPlace, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
-import { columnsOfShares } from "../recipes/columnsOfShares";
+import { columnsOfShares } from "../recipes/amounts/columnsOfShares";
 import { isLedger } from "../recipes/isLedger";
-import { isMass } from "../recipes/unit";
+import { isMass } from "../recipes/amounts/unit";
 
 /** Amounts as near as this to each other, as a share of the whole, are the same mix written twice. */
 const SAME = 0.005;

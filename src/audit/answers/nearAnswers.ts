@@ -2,8 +2,8 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { labelAt } from "./labelAt";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
-import { headsList } from "../recipes/headsList";
+import { headerRole } from "../recipes/headings/headerRole";
+import { headsList } from "../recipes/headings/headsList";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 
 /** Answers stand at most this far below a list. */

@@ -1,5 +1,5 @@
-import { headerRole, type Role } from "../recipes/headerRole";
-import { plainWords } from "../recipes/plainWords";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { plainWords } from "../recipes/headings/plainWords";
 
 export type Part =
   ("water" | "dissolved solids" | "solids" | "sugars" | "sucrose" | "ethanol") | "sodium chloride";

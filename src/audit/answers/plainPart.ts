@@ -1,8 +1,8 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { rangesRead } from "../formulas/rangesRead";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
-import { plainWords } from "../recipes/plainWords";
+import { headerRole } from "../recipes/headings/headerRole";
+import { plainWords } from "../recipes/headings/plainWords";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { isAnswer, type LabelledAnswer } from "./labelledAnswer";
 import { partOf, type Part } from "./partLabel";

@@ -6,8 +6,8 @@ import { rangesRead, type RangeRead } from "../formulas/rangesRead";
 import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
-import { headsList } from "../recipes/headsList";
-import { isExtract } from "../recipes/isExtract";
+import { headsList } from "../recipes/headings/headsList";
+import { isExtract } from "../recipes/names/isExtract";
 import { isLedger } from "../recipes/isLedger";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 

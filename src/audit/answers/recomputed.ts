@@ -3,7 +3,7 @@ import { callFunction } from "../../worksheet/callFunction";
 import type { AuditContext } from "../context";
 import type { Mix } from "../mix";
 import { idealMolality } from "../solutions/idealLaw";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { labelledBasis } from "./resultLabel";
 import { temperatureOfResultC } from "../temperatures/servingTemperature";

@@ -1,5 +1,5 @@
 import type { WorkbookCell } from "../../workbook/model";
-import { plainWords } from "../recipes/plainWords";
+import { plainWords } from "../recipes/headings/plainWords";
 
 export type ResultUnit = "°C" | "°F" | "K" | "mol/kg" | "fraction" | "%";
 

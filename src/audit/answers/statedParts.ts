@@ -7,8 +7,8 @@ import { plainPartOf } from "./plainPart";
 import { isClassBlock } from "../recipes/classSheet";
 import { partOf, type Part, type Per } from "./partLabel";
 import { textAt } from "../recipes/cells";
-import { plainWords } from "../recipes/plainWords";
-import { gramsPer, isMass } from "../recipes/unit";
+import { plainWords } from "../recipes/headings/plainWords";
+import { gramsPer, isMass } from "../recipes/amounts/unit";
 
 /** In grams of the whole mix, g per 100 g of mix, or g per 100 g of water. */
 export type PartBasis = "g" | "% of the mix" | "g per 100 g of water";

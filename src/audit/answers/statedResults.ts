@@ -2,7 +2,7 @@ import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { textAt } from "../recipes/cells";
-import { headerRole, type Role } from "../recipes/headerRole";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
 

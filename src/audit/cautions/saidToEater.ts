@@ -6,7 +6,7 @@ import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { unitFromHeader } from "../recipes/unit";
+import { unitFromHeader } from "../recipes/amounts/unit";
 
 interface Said {
   readonly sheet: WorkbookSheet;

@@ -4,7 +4,7 @@ import type { AuditContext } from "../context";
 import { labelledNumbers, type LabelledNumber } from "../labels";
 import { textAt } from "../recipes/cells";
 import { formKind } from "../recipes/forms/formLabels";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 

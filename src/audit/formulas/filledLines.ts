@@ -2,7 +2,7 @@ import { moveFormula } from "../../workbook/moveFormula";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { readsOnlyBlanks } from "./readsTheSame";
-import { isNoFood } from "../recipes/isNoFood";
+import { isNoFood } from "../recipes/names/isNoFood";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 
 /** Cells in a column or a row. A hundred thousand of them are not held as objects. */

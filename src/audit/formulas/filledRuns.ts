@@ -4,7 +4,7 @@ import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
 /** Cells one below the other that hold numbers or formulas, in every row or in every second one. */

@@ -4,7 +4,7 @@ import type { AuditContext } from "../context";
 import { isFilteredOut } from "../amounts/hiddenLines";
 import { precedentsOf } from "./precedents";
 import { amountPlace, type Place } from "../recipes/recipeBlock";
-import { totalPlaces } from "../recipes/totalPlaces";
+import { totalPlaces } from "../recipes/totals/totalPlaces";
 
 /** Something hidden that an answer of the workbook is computed from. */
 export interface HiddenSource {

@@ -1,16 +1,16 @@
 import type { CellRange } from "../../workbook/model";
 import type { FinderContext } from "./finderContext";
 import { holdsNumber, isBlank, textAt } from "./cells";
-import { headerRole } from "./headerRole";
+import { headerRole } from "./headings/headerRole";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { isTaken } from "./isTaken";
-import { headersAcross } from "./headersAcross";
-import { unitOfNames } from "./namesAcross";
+import { headersAcross } from "./headings/headersAcross";
+import { unitOfNames } from "./names/namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { recipesAcross } from "./recipesAcross";
-import { unitFromWord } from "./unit";
-import { areNamesOfFunction } from "./namesOfFunctions";
-import { plainWords } from "./plainWords";
+import { unitFromWord } from "./amounts/unit";
+import { areNamesOfFunction } from "./names/namesOfFunctions";
+import { plainWords } from "./headings/plainWords";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
 function firstAmountRow(

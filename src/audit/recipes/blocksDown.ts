@@ -1,26 +1,26 @@
-import { amountColumns } from "./amountColumns";
-import { chemicalName } from "./chemicalName";
+import { amountColumns } from "./amounts/amountColumns";
+import { chemicalName } from "./names/chemicalName";
 import { isBlank, textAt } from "./cells";
-import type { Role } from "./headerRole";
+import type { Role } from "./headings/headerRole";
 import { continuedLists } from "./continuedLists";
 import { columnsOfList, rolesBeside } from "./listColumns";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
-import { isBelowRemarks, isOfRemarks, isSaidOf } from "./remarks";
-import { itemsAndTotals } from "./itemsAndTotals";
-import { areNamesOfFunction } from "./namesOfFunctions";
-import { nameInList } from "./nameInList";
+import { isBelowRemarks, isOfRemarks, isSaidOf } from "./names/remarks";
+import { itemsAndTotals } from "./totals/itemsAndTotals";
+import { areNamesOfFunction } from "./names/namesOfFunctions";
+import { nameInList } from "./names/nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
 import { isParted, guessedHeader, segmentsOf, type Segment } from "./segments";
 import { runs, type SheetTexts } from "./sheetTexts";
-import { totalsInDisguise } from "./totalsInDisguise";
-import { isShare } from "./unit";
-import { unitOfList } from "./unitOfList";
-import { withoutPacks } from "./withoutPacks";
-import { withoutRemarks } from "./withoutRemarks";
-import { withoutSums } from "./withoutSums";
+import { totalsInDisguise } from "./totals/totalsInDisguise";
+import { isShare } from "./amounts/unit";
+import { unitOfList } from "./amounts/unitOfList";
+import { withoutPacks } from "./names/withoutPacks";
+import { withoutRemarks } from "./names/withoutRemarks";
+import { withoutSums } from "./totals/withoutSums";
 
 /** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
 function isRecipe(

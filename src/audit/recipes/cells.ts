@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { amountText } from "./amountText";
+import { amountText } from "./amounts/amountText";
 
 /** The words in a cell, trimmed; "" when it holds none. */
 export function textAt(sheet: WorkbookSheet, row: number, column: number): string {

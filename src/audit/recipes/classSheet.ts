@@ -1,9 +1,9 @@
 import { isBlank, textAt } from "./cells";
 import { formKind } from "./forms/formLabels";
-import type { Role } from "./headerRole";
+import type { Role } from "./headings/headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
-import { massIn, type AmountUnit } from "./unit";
-import { waterLabel } from "./waterLabel";
+import { massIn, type AmountUnit } from "./amounts/unit";
+import { waterLabel } from "./amounts/waterLabel";
 
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
 const IS_WATER = /\b(water|wasser)\b/i;

@@ -1,8 +1,8 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
-import { headerRole } from "./headerRole";
-import { ANSWER_ROLES, isKnownName } from "./itemsAndTotals";
+import { headerRole } from "./headings/headerRole";
+import { ANSWER_ROLES, isKnownName } from "./totals/itemsAndTotals";
 import { columnsBeside, type Segment } from "./segments";
 
 /** Of the first lines of a list so many are known at least, and have numbers beside them. */

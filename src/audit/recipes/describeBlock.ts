@@ -1,6 +1,6 @@
 import { columnName, rangeName } from "../../workbook/address";
 import type { Recipe, RecipeBlock } from "./recipeBlock";
-import { unitText } from "./unit";
+import { unitText } from "./amounts/unit";
 
 function namesRange({ names }: RecipeBlock): string {
   const rows = names.map(({ row }) => row);

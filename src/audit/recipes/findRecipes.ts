@@ -5,13 +5,13 @@ import { withCalledRecipes } from "./calledRecipes";
 import { followCorrections } from "./corrections/followCorrections";
 import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
-import { foldedName } from "./foldedName";
+import { foldedName } from "./names/foldedName";
 import { solutionForms } from "./forms/solutionForms";
 import { withForms } from "./forms/withForms";
-import { knownItems, type ItemCheck } from "./knownItems";
-import { ownIngredientsIn, type OwnIngredients } from "./ownIngredients";
+import { knownItems, type ItemCheck } from "./names/knownItems";
+import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
 import type { RecipeBlock } from "./recipeBlock";
-import { withTotalsApart } from "./totalsApart";
+import { withTotalsApart } from "./totals/totalsApart";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
 
 /** All recipes of a workbook, and the ranges of own ingredients that they draw on. */

@@ -1,6 +1,6 @@
 import type { Matrix } from "../../foundation/cell";
 import type { WorkbookSheet } from "../../workbook/model";
-import type { ItemCheck } from "./knownItems";
+import type { ItemCheck } from "./names/knownItems";
 
 /** What the finders of one sheet work from. */
 export interface FinderContext {

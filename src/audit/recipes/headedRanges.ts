@@ -1,7 +1,7 @@
 import type { Cell, Matrix } from "../../foundation/cell";
 import { badInput } from "../../foundation/problem";
 import type { CellRange, WorkbookSheet, WorkbookValue } from "../../workbook/model";
-import { plainWords } from "./plainWords";
+import { plainWords } from "./headings/plainWords";
 import { sheetTexts } from "./sheetTexts";
 
 /** A range of the user's own that is led by headers, ready to be handed to a worksheet function. */

@@ -1,8 +1,8 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
-import { headerRole, type Role } from "./headerRole";
+import { headerRole, type Role } from "./headings/headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
-import { unitFromWord } from "./unit";
+import { unitFromWord } from "./amounts/unit";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so

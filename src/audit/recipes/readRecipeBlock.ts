@@ -2,7 +2,7 @@ import type { Matrix } from "../../foundation/cell";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
 import { blocksDown } from "./blocksDown";
-import { knownItems } from "./knownItems";
+import { knownItems } from "./names/knownItems";
 import type { RecipeBlock } from "./recipeBlock";
 import { sheetTexts } from "./sheetTexts";
 

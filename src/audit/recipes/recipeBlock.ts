@@ -1,7 +1,7 @@
 import type { Matrix } from "../../foundation/cell";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
-import type { Role } from "./headerRole";
-import type { AmountUnit } from "./unit";
+import type { Role } from "./headings/headerRole";
+import type { AmountUnit } from "./amounts/unit";
 
 /** A place on a sheet, zero-based. */
 export interface Place {

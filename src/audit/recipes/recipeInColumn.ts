@@ -7,7 +7,7 @@ import {
   unitFromWord,
   type AmountUnit,
   type ShareUnit,
-} from "./unit";
+} from "./amounts/unit";
 
 const SHARE = /\b(shares?|fractions?|proportions?|parts?|anteile?|anteil am ganzen)\b/i;
 

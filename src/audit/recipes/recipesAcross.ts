@@ -1,10 +1,10 @@
 import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
-import { headerRole, type Role } from "./headerRole";
+import { headerRole, type Role } from "./headings/headerRole";
 import type { Recipe, RecipeName } from "./recipeBlock";
-import { isSummaryRow, isSummaryTitle } from "./summaryRow";
-import { titleOfRow } from "./titleOfRow";
-import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+import { isSummaryRow, isSummaryTitle } from "./totals/summaryRow";
+import { titleOfRow } from "./names/titleOfRow";
+import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./amounts/unit";
 
 /** Where a table of recipes, one to a row, stands. */
 export interface RowsOfAmounts {

@@ -1,5 +1,5 @@
 import { looksNumeric, textAt } from "./cells";
-import { plainWords } from "./plainWords";
+import { plainWords } from "./headings/plainWords";
 import type { Place, RecipeBlock, RecipeName } from "./recipeBlock";
 
 /** Heads a column that says of which recipe a line is. */

@@ -1,6 +1,6 @@
 import { textAt } from "./cells";
-import { isOfParticles } from "./ofParticles";
-import type { Role } from "./headerRole";
+import { isOfParticles } from "./amounts/ofParticles";
+import type { Role } from "./headings/headerRole";
 import type { LabelledPlace, RecipeBlock, RecipeName } from "./recipeBlock";
 
 /** Where a class sheet says something of one solute: in a column of its list or beside a label. */

@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
-import { headerRole } from "./headerRole";
+import { headerRole } from "./headings/headerRole";
 
 /** Amounts stand at most this far beside the names. */
 const REACH_LEFT = 4;

@@ -1,6 +1,6 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
-import { amountText } from "./amountText";
+import { amountText } from "./amounts/amountText";
 
 /** Where the words of a sheet stand: rows by column and columns by row, ascending. */
 export interface SheetTexts {

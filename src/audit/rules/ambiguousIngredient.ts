@@ -5,7 +5,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
 import { meantMix } from "../mix";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 

@@ -7,7 +7,7 @@ import { findingAt } from "../findingAt";
 import { hiddenNames } from "../amounts/hiddenNames";
 import { hiddenSources, type HiddenSource } from "../formulas/hiddenSources";
 import { changedMix } from "../mix";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 

@@ -4,7 +4,7 @@ import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { meantMix } from "../mix";
 import type { Rule } from "../rule";

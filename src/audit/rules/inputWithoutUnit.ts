@@ -6,7 +6,7 @@ import { labelledNumbers } from "../labels";
 import { amountPlace, isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
-import { unitFromFormat, unitFromWord } from "../recipes/unit";
+import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 import { unitlessInputs } from "../amounts/unitlessInputs";

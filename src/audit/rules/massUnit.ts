@@ -8,7 +8,7 @@ import { findingAt } from "../findingAt";
 import { massOutliers } from "../amounts/massOutliers";
 import { otherMark, type OtherMark } from "../amounts/otherMark";
 import { changedMix } from "../mix";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import {
   amountPlace,
   type Place,
@@ -16,7 +16,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
-import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/unit";
+import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/amounts/unit";
 import type { Rule } from "../rule";
 import { summedMarks } from "../amounts/summedMarks";
 

@@ -5,8 +5,8 @@ import { mixEffect } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { meantMix } from "../mix";
-import { amountOf } from "../recipes/amountOf";
-import { foldedName, UNSEEN } from "../recipes/foldedName";
+import { amountOf } from "../recipes/amounts/amountOf";
+import { foldedName, UNSEEN } from "../recipes/names/foldedName";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 

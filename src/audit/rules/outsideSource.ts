@@ -4,7 +4,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { columnsOfShares } from "../recipes/columnsOfShares";
+import { columnsOfShares } from "../recipes/amounts/columnsOfShares";
 import { amountPlace, type Place } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import { statedParts } from "../answers/statedParts";

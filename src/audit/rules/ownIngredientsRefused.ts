@@ -1,6 +1,6 @@
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import type { OwnIngredients } from "../recipes/ownIngredients";
+import type { OwnIngredients } from "../recipes/names/ownIngredients";
 import type { Rule } from "../rule";
 
 const identity = { id: "own-ingredients-refused", severity: "error" } as const;

@@ -9,7 +9,7 @@ import { labelledNumbers } from "../labels";
 import { changedMix, gramsIn, type Mix } from "../mix";
 import { isNear, molesOf } from "../solutions/molesOf";
 import { pureSolute } from "../solutions/pureSolute";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import type { RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
 import type { StatedResult } from "../answers/statedResults";

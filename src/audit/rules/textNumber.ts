@@ -4,8 +4,8 @@ import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix } from "../mix";
-import { amountOf, type Amount } from "../recipes/amountOf";
-import type { AmountText } from "../recipes/amountText";
+import { amountOf, type Amount } from "../recipes/amounts/amountOf";
+import type { AmountText } from "../recipes/amounts/amountText";
 import { textAt } from "../recipes/cells";
 import {
   amountPlace,

@@ -12,7 +12,7 @@ import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
 import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
-import { isShare, unitFromWord, unitText } from "../recipes/unit";
+import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
 import {
   addsAllTotals,
   countedTwice,

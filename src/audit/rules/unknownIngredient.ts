@@ -5,11 +5,11 @@ import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import { textAt } from "../recipes/cells";
-import { foldedName } from "../recipes/foldedName";
-import { isNoFood } from "../recipes/isNoFood";
-import { plainWords } from "../recipes/plainWords";
+import { foldedName } from "../recipes/names/foldedName";
+import { isNoFood } from "../recipes/names/isNoFood";
+import { plainWords } from "../recipes/headings/plainWords";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 

@@ -1,7 +1,7 @@
 import { findItem } from "../../catalogue/findItem";
 import type { Solute } from "../../catalogue/solute";
 import { solutes } from "../../catalogue/solutes";
-import type { ItemKnowledge } from "../recipes/knownItems";
+import type { ItemKnowledge } from "../recipes/names/knownItems";
 import { hydrateOfSolute } from "./pureSolute";
 
 /** The two things a name can mean that does not say whether crystal water is in it. */

@@ -8,7 +8,7 @@ import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { withNumber } from "../formulas/formulaNumbers";
 import { hydrateOfSolute, pureSolute } from "./pureSolute";
-import { amountOf } from "../recipes/amountOf";
+import { amountOf } from "../recipes/amounts/amountOf";
 import { textAt } from "../recipes/cells";
 import type { LabelledPlace, Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 

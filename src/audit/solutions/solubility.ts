@@ -2,7 +2,7 @@ import { componentPer100, compositionGrams, numberFrom } from "../answers/answer
 import type { AuditContext } from "../context";
 import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
-import { isExtract } from "../recipes/isExtract";
+import { isExtract } from "../recipes/names/isExtract";
 import {
   amountPlace,
   type Place,

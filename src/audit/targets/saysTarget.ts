@@ -1,5 +1,5 @@
 import { textAt } from "../recipes/cells";
-import { headerRole, type Role } from "../recipes/headerRole";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 
 /** Labels of titles and of other pages, whose words may be a target's name by chance. */

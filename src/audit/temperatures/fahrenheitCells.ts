@@ -1,8 +1,8 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
-import { plainWords } from "../recipes/plainWords";
+import { headerRole } from "../recipes/headings/headerRole";
+import { plainWords } from "../recipes/headings/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { sheetTexts } from "../recipes/sheetTexts";

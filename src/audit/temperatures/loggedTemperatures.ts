@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignReadings, type Reading } from "./foreignReadings";
 

@@ -4,7 +4,7 @@ import { resultUnit } from "../answers/resultLabel";
 import type { StatedResult } from "../answers/statedResults";
 import { isLedger } from "../recipes/isLedger";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import { CELSIUS } from "./loggedTemperatures";
 
 const isMeasured = (label: string): boolean =>

@@ -1,10 +1,10 @@
 import type { AuditContext } from "../context";
 import { labelledNumbers } from "../labels";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headerRole";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, fahrenheitToC } from "../answers/resultLabel";
-import { plainWords } from "../recipes/plainWords";
+import { plainWords } from "../recipes/headings/plainWords";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import type { StatedResult } from "../answers/statedResults";
 

@@ -1,4 +1,4 @@
-import { amountText, type AmountText } from "../recipes/amountText";
+import { amountText, type AmountText } from "../recipes/amounts/amountText";
 
 /** "007" and "0664 123" are codes, "20241126" is a date or an article, "2024" a year. */
 const CODE = /^[-+]?0\d|^\d{7,}$|^(19|20)\d\d$|\d \d{1,2}( |$)|^\d+(\.\d+){2,}$/;

@@ -1,6 +1,6 @@
-import { headerRole, type Role } from "../recipes/headerRole";
-import { plainWords } from "../recipes/plainWords";
-import { unitFromHeader } from "../recipes/unit";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { plainWords } from "../recipes/headings/plainWords";
+import { unitFromHeader } from "../recipes/amounts/unit";
 
 const NUMERIC_ROLES = new Set<Role | null>([
   ...(["price", "temperature", "molar mass", "moles", "particles", "molality", "abv"] as const),

@@ -1,7 +1,7 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
-import type { AmountText } from "../recipes/amountText";
+import type { AmountText } from "../recipes/amounts/amountText";
 import { textAt } from "../recipes/cells";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { columnContext, isMostlyNumbers, rowContext, type NumberContext } from "./numberContext";

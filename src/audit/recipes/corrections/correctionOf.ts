@@ -1,6 +1,6 @@
 import { rangeName } from "../../../workbook/address";
 import type { RecipeBlock } from "../recipeBlock";
-import { unitText } from "../unit";
+import { unitText } from "../amounts/unit";
 import { headingOf } from "./headingOf";
 import { linesText, type LineKind } from "./lines";
 import type { RecipeCorrection } from "./recipeCorrection";

@@ -1,6 +1,6 @@
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
-import { itemName } from "../namesAcross";
+import { itemName } from "../names/namesAcross";
 import type { Place } from "../recipeBlock";
 
 /** Of some lines of cells the one with the most known names. */

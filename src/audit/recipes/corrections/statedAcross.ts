@@ -1,10 +1,10 @@
 import { looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
-import { headerRole, type Role } from "../headerRole";
-import { itemName, unitOfNames } from "../namesAcross";
+import { headerRole, type Role } from "../headings/headerRole";
+import { itemName, unitOfNames } from "../names/namesAcross";
 import type { RecipeBlock, RecipeName } from "../recipeBlock";
-import { isSummaryTitle } from "../summaryRow";
-import { titleOfRow } from "../titleOfRow";
+import { isSummaryTitle } from "../totals/summaryRow";
+import { titleOfRow } from "../names/titleOfRow";
 import { lineOfNames } from "./lineOfNames";
 import { rangeLines } from "./rangeLines";
 import type { StatedRecipe } from "./statedRecipe";

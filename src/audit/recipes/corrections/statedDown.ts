@@ -1,8 +1,8 @@
 import { isBlank, looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
-import { headerRole, type Role } from "../headerRole";
+import { headerRole, type Role } from "../headings/headerRole";
 import type { Recipe, RecipeBlock } from "../recipeBlock";
-import { nameInList } from "../nameInList";
+import { nameInList } from "../names/nameInList";
 import { recipeInColumn } from "../recipeInColumn";
 import { lineOfNames } from "./lineOfNames";
 import { rangeLines } from "./rangeLines";

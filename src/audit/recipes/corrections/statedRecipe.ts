@@ -2,7 +2,7 @@ import { badInput, isProblem } from "../../../foundation/problem";
 import type { Result } from "../../../foundation/result";
 import { parseRangeName } from "../../../workbook/address";
 import type { CellRange } from "../../../workbook/model";
-import { unitFromWord, type AmountUnit } from "../unit";
+import { unitFromWord, type AmountUnit } from "../amounts/unit";
 import { linesFrom } from "./lines";
 import type { RecipeCorrection } from "./recipeCorrection";
 

@@ -1,6 +1,6 @@
 import { pureSolute } from "../../solutions/pureSolute";
 import { holdsNumber, textAt } from "../cells";
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 

@@ -1,8 +1,8 @@
 import type { CellRange } from "../../../workbook/model";
 import { textAt } from "../cells";
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
-import { headerRole } from "../headerRole";
+import { headerRole } from "../headings/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 import type { Form, FormSolute } from "./form";
 import { itemInLabel } from "./itemInLabel";

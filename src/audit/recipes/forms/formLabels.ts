@@ -1,7 +1,7 @@
 import { partOf } from "../../answers/partLabel";
-import { headerRole } from "../headerRole";
+import { headerRole } from "../headings/headerRole";
 import { classWords } from "../roles/classWords";
-import { plainWords } from "../plainWords";
+import { plainWords } from "../headings/plainWords";
 
 /** What a label beside a value says in a worked example of a class. */
 export type FormKind =

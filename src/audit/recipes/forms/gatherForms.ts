@@ -1,9 +1,9 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { pureSolute } from "../../solutions/pureSolute";
 import { textAt } from "../cells";
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
-import { isOfParticles } from "../ofParticles";
+import { isOfParticles } from "../amounts/ofParticles";
 import type { Place } from "../recipeBlock";
 import { bareLabel } from "./formLabels";
 import type { Form, FormSolute } from "./form";

@@ -1,4 +1,4 @@
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 
 const OF_SOMETHING = /^.*?\b(?:of|von|an|der|des)\s+(?:the\s+)?(.+)$/i;

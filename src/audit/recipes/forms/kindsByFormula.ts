@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
-import { headerRole } from "../headerRole";
-import { plainWords } from "../plainWords";
+import { headerRole } from "../headings/headerRole";
+import { plainWords } from "../headings/plainWords";
 import type { FormKind } from "./formLabels";
 import type { LabelledPair, UnsaidPair } from "./labelledPairs";
 import { keyOf, rolesByFormula, type ClassRole } from "./rolesByFormula";

@@ -1,10 +1,10 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { looksNumeric, textAt } from "../cells";
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
-import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "../unit";
+import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 import { asksForSolute } from "./asksForSolute";
 import { formKind, type FormKind } from "./formLabels";
 import { itemInLabel } from "./itemInLabel";

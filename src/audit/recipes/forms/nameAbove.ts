@@ -1,5 +1,5 @@
 import { isBlank, textAt } from "../cells";
-import { chemicalName } from "../chemicalName";
+import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 

@@ -1,6 +1,6 @@
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
-import { headerRole } from "../headerRole";
+import { headerRole } from "../headings/headerRole";
 import type { RecipeBlock } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
 import type { Form } from "./form";

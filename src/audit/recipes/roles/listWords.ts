@@ -1,4 +1,4 @@
-import { PER_WATER } from "../perWater";
+import { PER_WATER } from "../amounts/perWater";
 import { perLotWords } from "./perLotWords";
 import type { Words } from "./words";
 

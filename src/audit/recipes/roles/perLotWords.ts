@@ -1,4 +1,4 @@
-import { unitFromHeader } from "../unit";
+import { unitFromHeader } from "../amounts/unit";
 import type { Words } from "./words";
 
 /** "For 2 kg of mix", "je Liter Masse": how much of the whole the amounts make. */

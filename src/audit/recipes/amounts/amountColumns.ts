@@ -1,0 +1,120 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { baseColumns } from "./baseColumns";
+import { holdsNumber, isErrorAt, textAt } from "../cells";
+import { headerRole, type Role } from "../headings/headerRole";
+import { isParted, type Segment } from "../segments";
+import { isShare, unitFromFormat, unitFromHeader } from "./unit";
+
+/** What stands beside a list of names. */
+export interface Beside {
+  readonly roles: ReadonlyMap<number, Role>;
+  readonly beside: readonly number[];
+  /** The rows of its totals. */
+  readonly totals: readonly number[];
+}
+
+/** Columns that are headed by titles of recipes, and whether another might be. */
+interface Titles {
+  readonly titles: readonly number[];
+  readonly isHeading: (column: number) => boolean;
+}
+
+/** What may stand beside recipes that are headed by their titles only. */
+const BESIDE_TITLES = new Set<Role | null>(["price", "total", "unit", "other", null]);
+
+/** Words that may be the title of a recipe. */
+const isTitle = (header: string, role: Role | undefined): boolean =>
+  header !== "" &&
+  (headerRole(header) === null || role === "amount") &&
+  !/\b(per|pro|je|unit|einheit)\b|\//i.test(header);
+
+/** Amounts stand right of their names; left of them only where there are none to the right. */
+function preferRight(columns: readonly number[], names: number): number[] {
+  const right = columns.filter((column) => column > names);
+  return right.length > 0 ? right : [...columns];
+}
+
+const isNumbering = (values: readonly unknown[]): boolean =>
+  values.every((value, at) => value === Number(values[0]) + at);
+
+/** The version of a recipe left of its names, where another stands right of them and both are added up. */
+function versionsLeft(
+  sheet: WorkbookSheet,
+  { column: names }: Segment,
+  items: readonly number[],
+  { beside, totals, titles, isHeading }: Beside & Titles,
+): number[] {
+  const isAddedUp = (column: number) =>
+    totals.some(
+      (row) =>
+        typeof sheet.cellAt(row, column)?.value === "number" || isErrorAt(sheet, row, column),
+    );
+  if (!titles.some(isAddedUp)) return [];
+  return beside.filter((column) => {
+    const values = items.map((row) => sheet.cellAt(row, column)?.value);
+    const filled = values.filter((value) => typeof value === "number").length;
+    const isAmong = column < names && isAddedUp(column) && isHeading(column);
+    return isAmong && filled * 2 >= items.length && !isNumbering(values);
+  });
+}
+
+/** Whether a column says what part of the whole each amount is. */
+function isShares(
+  sheet: WorkbookSheet,
+  items: readonly number[],
+  column: number,
+  header: string,
+): boolean {
+  const units = [
+    unitFromHeader(header),
+    ...items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format)),
+  ];
+  return units.some((unit) => unit !== null && isShare(unit));
+}
+
+/**
+ * The columns of amounts: those whose header says so; else the only column of numbers; else all columns that
+ * are headed by words of which nothing is known, as titles of recipes are.
+ */
+export function amountColumns(
+  sheet: WorkbookSheet,
+  segment: Segment,
+  items: readonly number[],
+  { roles, beside, totals }: Beside,
+): number[] {
+  const filled = (column: number) => items.filter((row) => holdsNumber(sheet, row, column)).length;
+  const numeric = beside.filter((column) => filled(column) > 0);
+  const headed = numeric.filter((column) => roles.get(column) === "amount");
+  // Beyond an empty column another list stands beside.
+  const near = headed.filter((column) => !isParted(sheet, segment, items, column));
+  const named = near.length > 0 ? near : headed;
+  const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
+  const isHeading = (column: number) => isTitle(header(column), roles.get(column));
+  const titles = numeric.filter((column) => column > segment.column && isHeading(column));
+  const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
+  // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
+  if (!isHeaded && titles.length > named.length && named.every((column) => titles.includes(column)))
+    return [
+      ...versionsLeft(sheet, segment, items, { roles, beside, totals, titles, isHeading }),
+      ...titles,
+    ];
+  const isShareOf = (column: number) => isShares(sheet, items, column, header(column));
+  // Shares right of the names say again what the amounts left of them say.
+  const amounts = named.filter((column) => !isShareOf(column));
+  if (named.length > 0) {
+    const chosen = amounts.length > 0 ? amounts : named;
+    const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
+    const all = [...bases, ...chosen].sort((one, other) => one - other);
+    return preferRight(all, segment.column);
+  }
+  const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
+  const unspoken = numeric.filter((column) => spoken(column) === null);
+  const half = (column: number) => filled(column) * 2 >= items.length;
+  const numbers = numeric.filter(half);
+  if (numbers.length === 1) return unspoken.filter(half);
+  const titled = unspoken.filter(
+    (column) => filled(column) >= 2 && textAt(sheet, segment.headerRow ?? -1, column) !== "",
+  );
+  const isOfRecipes = numeric.every((column) => BESIDE_TITLES.has(spoken(column)));
+  return isOfRecipes ? preferRight(titled, segment.column) : [];
+}

@@ -1,0 +1,33 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { looksNumeric, textAt } from "../cells";
+import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
+
+const ROWS_ABOVE = 6;
+/** "All amounts in g", "Mengen in Gramm", "Sorten (Gramm je Ansatz)", "grams per batch", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
+const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
+const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
+
+/** The unit that a title names for all numbers below it: in its words, in brackets, or first. */
+export function unitIn(text: string): AmountUnit | null {
+  const words = [IN_UNIT.exec(text)?.[1], BRACKETED.exec(text)?.[1]];
+  const units = words.map((word = "") => unitFromWord(word) ?? leadingUnit(word));
+  return [...units, leadingUnit(text)].find((unit) => typeof unit === "string") ?? null;
+}
+
+/** The unit that a title above a table names for all of it; null when none does. */
+export function unitInTitle(
+  sheet: WorkbookSheet,
+  header: number,
+  left: number,
+  right: number,
+): AmountUnit | null {
+  for (let row = header - 1; row >= Math.max(0, header - ROWS_ABOVE); row -= 1) {
+    for (let column = left; column <= right; column += 1) {
+      // "Batch (kg) | 8" names the unit of its own number, beside it or below.
+      if (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column)) continue;
+      const unit = unitIn(textAt(sheet, row, column));
+      if (unit !== null) return unit;
+    }
+  }
+  return null;
+}

@@ -1,0 +1,27 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { textAt } from "../cells";
+import type { RecipeName } from "../recipeBlock";
+import type { Segment } from "../segments";
+import { unitFromHeader, type AmountUnit } from "./unit";
+import { unitIn, unitInTitle } from "./unitInTitle";
+
+/** The rows from a header down to the first name: below titles another may head the names. */
+const rowsBetween = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(1, to - from) }, (_, at) => from + at);
+
+/** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
+export function unitOfList(
+  sheet: WorkbookSheet,
+  { headerRow, column }: Segment,
+  names: readonly RecipeName[],
+  totals: readonly number[],
+): AmountUnit | null {
+  const first = names[0]?.unit;
+  if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
+  const headers = headerRow === null ? [] : rowsBetween(headerRow, names[0]?.row ?? headerRow);
+  const labels = [...headers, ...totals].map((row) => textAt(sheet, row, column));
+  const units = labels.map((label) => unitFromHeader(label) ?? unitIn(label));
+  const labelled = units.find((unit) => typeof unit === "string");
+  const top = headerRow ?? names[0]?.row ?? 0;
+  return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
+}

@@ -1,0 +1,75 @@
+import { anyOf } from "../roles/anyOf";
+
+/** What an answer of a recipe is about, as far as it is no part of its mass. */
+export type AnswerRole = "freezing point" | "depression" | "ice fraction";
+
+/*
+ * Labels are taken apart into what they say: that something freezes, that it is lowered, that it is ice, that it
+ * is a share. English and German as cooks and teachers write them; common practice, no source.
+ */
+const FREEZES = anyOf(
+  "\\bfree?z(es?|e?ing)\\b|\\bfrz\\b|\\bfr\\.? ?(p\\b|pt|point)|\\bf\\.? ?pt?\\b|\\bt[_ ]?f\\b",
+  "(ge)?friert\\b|\\bfrieren\\b|^gefrieren\\W*(°?c)?\\W*$|gefrieren?s? (bei|ab|um|von|der|des)\\b",
+  "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
+  "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",
+  "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
+);
+/** What a class works out for a solution in degrees; what is measured is no answer. */
+const PREDICTED =
+  /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law)|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
+const FIRST_ICE = anyOf(
+  "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
+  "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
+);
+const LOWERED = anyOf(
+  "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
+  "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
+  "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
+);
+const DIFFERENCE =
+  /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
+const THAN_WATER =
+  /(than|als|below|under|unter|gegenüber) (plain |pure |reine[sm]? )?(water|wasser|0|zero|null)\b|[([, ]k[)\]]?$/;
+const ICE = anyOf(
+  "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
+  "\\bfrozen\\b",
+  "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|geh\\b|menge)|\\beis\\b",
+);
+const SHARE = anyOf(
+  "%|per ?cent|\\bpct\\b|prozent|\\bshare\\b|\\bparts?\\b|\\bportions? of\\b|fraction|proportion|content",
+  "anteil|gehalt|\\bgeh\\b|(how|this) much|\\b(so |wie ?)viel|ausfriergrad|bezogen auf",
+  "(per|pro|je|in|auf|of|von) 100 ?g",
+);
+/** Water that has become ice is a share of it without saying so. */
+const WATER_AS_ICE = anyOf(
+  "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
+  "(water|wassers?),? (that is |that has |turned |has turned |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
+  "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(gesamt)?(water|wasser|mix|masse|mischung)",
+);
+const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
+/** Devices, times and stores are about freezing, too, and goods and portions about ice. */
+const OTHER_THING = anyOf(
+  "freezers?\\b|deep[- ]freez|freez\\w* (room|cost|speed|machine|tunnel)|maschine|truhe|schrank",
+  "\\b(tray|rack|shelf)\\b|\\b(no|nr)\\.",
+  "\\btime\\b|dauer|zeit|min(utes?)?\\b|hours?|stunden|\\bdate\\b|einfrier|eingefroren",
+  "price|cost|kosten|preis|[€$]|sold|verkauft|portion|kugeln|scoops?\\b|pieces|stück\\b|sorte",
+);
+/** A temperature asked for, not one at which something is so. */
+const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
+
+const isIce = (plain: string): boolean =>
+  ICE.test(plain) &&
+  !IN_CELSIUS.test(plain) &&
+  (WATER_AS_ICE.test(plain) || SHARE.test(plain) || AT_COLD.test(plain) || /^gefroren/.test(plain));
+
+/** Which answer of a recipe a label in plain words names; null when none. */
+export function answerRole(plain: string): AnswerRole | null {
+  if (DIFFERENCE.test(plain)) return "depression";
+  const ice = isIce(plain) && !FIRST_ICE.test(plain) && !/freezing[ -]?p|gefrier-?p/.test(plain);
+  if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))
+    return "ice fraction";
+  if (OTHER_THING.test(plain)) return null;
+  const freezes = FREEZES.test(plain) || PREDICTED.test(plain);
+  if (LOWERED.test(plain) && (freezes || THAN_WATER.test(plain))) return "depression";
+  return freezes || FIRST_ICE.test(plain) ? "freezing point" : null;
+}

@@ -1,0 +1,75 @@
+import { answerRole, type AnswerRole } from "./answerRole";
+import { plainWords } from "./plainWords";
+import { classWords } from "../roles/classWords";
+import { drinkWords } from "../roles/drinkWords";
+import { listWords } from "../roles/listWords";
+import { targetWords } from "../roles/targetWords";
+import { temperatureWords } from "../roles/temperatureWords";
+import { totalWords } from "../roles/totalWords";
+import type { Words } from "../roles/words";
+import { unitFromHeader } from "../amounts/unit";
+
+/** What is looked for first, the more particular before the more general. */
+const ROLES = [
+  ["cryoscopic constant", classWords.constantOfWater],
+  ["other", classWords.ofPureWater],
+  ["other", classWords.undissolved],
+  ["amount", classWords.massOfSolute],
+  ["unit", listWords.unit],
+  ["measured", listWords.measured],
+  ["target", targetWords],
+  ["price", listWords.price],
+  ["amount", listWords.perLot],
+  ["molar mass", classWords.molarMass],
+  ["molality", classWords.molality],
+  ["moles", classWords.moles],
+  ["particles", classWords.particles],
+  ["cryoscopic constant", classWords.constant],
+  ["abv", drinkWords.strength],
+  ["ethanol", drinkWords.ethanol],
+  ["counts as solute", classWords.countsAsSolute],
+] as const satisfies RoleWords;
+
+/** What is looked for when a header names no answer. */
+const MORE_ROLES = [
+  ["temperature", temperatureWords.any],
+  ["name", listWords.name],
+  ["total", totalWords],
+  ["composition", listWords.perWater],
+  ["amount", listWords.shareOnly],
+  ["composition", listWords.composition],
+  ["other", listWords.stock],
+  ["amount", listWords.massInUnit],
+  ["other", listWords.other],
+  ["amount", listWords.amount],
+] as const satisfies RoleWords;
+
+type RoleWords = readonly (readonly [string, Words])[];
+
+/** What a column (or a row's label) is about. */
+export type Role = AnswerRole | (typeof ROLES | typeof MORE_ROLES)[number][0];
+
+/** The factor is a small i; the capital numbers trials. */
+const isNumeral = (text: string): boolean => text.trim() === "I";
+
+const answers = new Map<string, Role | null>();
+const ANSWERS_KEPT = 500_000;
+
+/** What a header or label is about, or null when it says nothing known. */
+export function headerRole(text: string): Role | null {
+  const known = answers.get(text);
+  if (known !== undefined) return known;
+  if (answers.size >= ANSWERS_KEPT) answers.clear();
+  const role = roleOf(text);
+  answers.set(text, role);
+  return role;
+}
+
+function roleOf(text: string): Role | null {
+  const plain = plainWords(text);
+  if (plain === "" || plain.length > 80 || isNumeral(text)) return null;
+  const says = ([, words]: readonly [Role, Words]) => words.test(plain);
+  const role = ROLES.find(says)?.[0] ?? answerRole(plain) ?? MORE_ROLES.find(says)?.[0];
+  if (role !== undefined) return role;
+  return unitFromHeader(plain) === null ? null : "amount";
+}

@@ -1,0 +1,77 @@
+import { looksNumeric, textAt } from "../cells";
+import type { FinderContext } from "../finderContext";
+import { derivedAcross } from "../amounts/derivedAcross";
+import { headerRole, type Role } from "./headerRole";
+import { itemName } from "../names/namesAcross";
+import { namesInDisguise, type Headers } from "../names/namesInDisguise";
+import type { RecipeName } from "../recipeBlock";
+import { sumsAcross } from "../totals/sumsAcross";
+
+/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
+function holdsAmounts({ sheet }: FinderContext, first: number, column: number): boolean {
+  const rows = [first, first + 1, first + 2, first + 3];
+  const numbers = rows.filter((row) => looksNumeric(sheet, row, column));
+  const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
+  return words.length === 0 || words.length < numbers.length;
+}
+
+/** Trials and batches are numbered one after the other. */
+function isNumbering({ sheet }: FinderContext, first: number, column: number): boolean {
+  const values = [0, 1, 2].map((step) => {
+    const value = sheet.cellAt(first + step, column)?.value;
+    // Numbers of trials are typed as texts, too.
+    return typeof value === "string" && /^\d+$/.test(value) ? Number(value) : value;
+  });
+  const [start, ...next] = values;
+  return (
+    typeof start === "number" &&
+    Number.isInteger(start) &&
+    next.every((value, at) => value === undefined || value === start + at + 1) &&
+    next[0] !== undefined
+  );
+}
+
+/** Sorts a row's headers into names of ingredients, totals and the rest. */
+export function headersAcross(
+  context: FinderContext,
+  row: number,
+  columns: readonly number[],
+  first: number,
+): Headers {
+  const names: RecipeName[] = [];
+  const totals: number[] = [];
+  const roles = new Map<number, Role>();
+  for (const column of columns) {
+    const item = itemName(textAt(context.sheet, row, column), context.check);
+    const role = headerRole(item);
+    if (!holdsAmounts(context, first, column)) {
+      if (role !== null) roles.set(column, role);
+    } else if (context.check(item).kind !== "unknown") {
+      names.push({ row, column, item });
+    } else if (role === null && names.length === 0 && isNumbering(context, first, column)) {
+      roles.set(column, "other");
+    } else if (role === null) {
+      names.push({ row, column, item });
+    } else {
+      roles.set(column, role);
+      if (role === "total") totals.push(column);
+    }
+  }
+  for (const column of namesInDisguise(context.sheet, first, { names, totals, roles })) {
+    roles.delete(column);
+    names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
+  }
+  names.sort((one, other) => one.column - other.column);
+  const ofAmounts = [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
+  const sums = sumsAcross(context, first, names, ofAmounts);
+  for (const column of sums) roles.set(column, "total");
+  const listed = names.filter(({ column }) => !sums.includes(column));
+  const derived = derivedAcross(context, first, listed, [...roles.keys()]);
+  for (const column of derived)
+    roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");
+  return {
+    names: listed.filter(({ column }) => !derived.includes(column)),
+    totals: [...totals, ...sums],
+    roles,
+  };
+}

@@ -1,0 +1,45 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { referencesOf } from "../../../workbook/references";
+import { columnName } from "../../../workbook/address";
+import type { Role } from "../headings/headerRole";
+
+/** The formulas of a row that work with a price. */
+function costsOf(
+  sheet: WorkbookSheet,
+  row: number,
+  roles: ReadonlyMap<number, Role>,
+): { readonly formula: string; readonly read: ReadonlySet<number> }[] {
+  return [...roles.keys()].flatMap((column) => {
+    const formula = sheet.cellAt(row, column)?.formula;
+    if (formula === undefined) return [];
+    const inRow = referencesOf(formula).filter(({ range }) => range.top === row);
+    const read = new Set(inRow.map(({ range }) => range.left));
+    return [...read].some((each) => roles.get(each) === "price") ? [{ formula, read }] : [];
+  });
+}
+
+/**
+ * The columns of amounts without those that prices are divided by on their way to what another column of amounts
+ * costs: they hold what was bought for the price, whatever they are called.
+ */
+export function withoutPacks(
+  sheet: WorkbookSheet,
+  items: readonly number[],
+  columns: readonly number[],
+  roles: ReadonlyMap<number, Role>,
+): readonly number[] {
+  if (columns.length < 2) return columns;
+  const costs = items.map((row) => ({ row, costs: costsOf(sheet, row, roles) }));
+  const isPack = (column: number): boolean => {
+    const rows = costs.filter(({ row, costs: here }) => {
+      const divided = new RegExp(`/\\s*\\$?${columnName(column)}\\$?${row + 1}(?!\\d)`, "i");
+      return here.some(
+        ({ formula, read }) =>
+          divided.test(formula) && columns.some((other) => other !== column && read.has(other)),
+      );
+    });
+    return rows.length * 2 > items.length;
+  };
+  const amounts = columns.filter((column) => !isPack(column));
+  return amounts.length > 0 ? amounts : columns;
+}

@@ -1,0 +1,100 @@
+import { textAt } from "../cells";
+import type { FinderContext } from "../finderContext";
+import { headerRole, type Role } from "../headings/headerRole";
+import { isTotalRow } from "./isTotalRow";
+import { nameInList } from "../names/nameInList";
+import { plainWords } from "../headings/plainWords";
+import type { Segment } from "../segments";
+import { isMass, isShare } from "../amounts/unit";
+
+/** Labels among ingredients that say something of one: no ingredients themselves. */
+const SAID_OF_ONE = new Set<Role>(["molar mass", "moles", "particles", "abv", "ethanol"]);
+
+/** Labels that end a list of ingredients, since what follows are answers. */
+export const ANSWER_ROLES = new Set<Role>([
+  "freezing point",
+  "depression",
+  "ice fraction",
+  "molality",
+  "temperature",
+  "cryoscopic constant",
+  "measured",
+  "target",
+  "price",
+  "composition",
+]);
+
+interface Items {
+  readonly items: readonly number[];
+  readonly totals: readonly number[];
+}
+
+/** Whether a text is the name of an ingredient, whatever stands around it. */
+export const isKnownName = ({ check }: FinderContext, text: string): boolean =>
+  check(nameInList(text, check).item).kind !== "unknown";
+
+/** Tells, label by label, whether one gives the share of what the list has weighed in before: "Salt (%)" after "Salt (g)". */
+function sharesOfListed({ check }: FinderContext): (text: string) => boolean {
+  const weighed = new Set<string>();
+  return (text) => {
+    const { item, unit } = nameInList(text, check);
+    if (unit !== null && isShare(unit)) return weighed.has(plainWords(item));
+    if (unit !== null && isMass(unit)) weighed.add(plainWords(item));
+    return false;
+  };
+}
+
+/** Cuts a list at its totals and blank rows, and ends it where answers begin. */
+function groupsOf(context: FinderContext, segment: Segment): Items[] {
+  const { sheet } = context;
+  const { rows, column } = segment;
+  const groups: { items: number[]; totals: number[] }[] = [{ items: [], totals: [] }];
+  const isShareOfListed = sharesOfListed(context);
+  const listed: number[] = [];
+  let previous: number | null = null;
+  for (const row of rows) {
+    const text = textAt(sheet, row, column);
+    const isKnown = isKnownName(context, text);
+    const role = isKnown ? null : headerRole(text);
+    const isAnswer = role !== null && ANSWER_ROLES.has(role);
+    // Between the header and the first ingredient it is said of each recipe what it shall be.
+    const isAbove = isAnswer && listed.length === 0;
+    if ((isAnswer && !isAbove) || isShareOfListed(text)) break;
+    if (isAbove || (role !== null && SAID_OF_ONE.has(role))) {
+      previous = row;
+      continue;
+    }
+    const last = groups.at(-1);
+    const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
+    previous = row;
+    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row, listed))) {
+      last?.totals.push(row);
+      continue;
+    }
+    listed.push(row);
+    if (isCut) groups.push({ items: [row], totals: [] });
+    else last?.items.push(row);
+  }
+  return groups;
+}
+
+/**
+ * The ingredients and totals of a list. What follows a blank row or a total belongs to it only while most of
+ * its names are known: yields, rents and notes stand there too.
+ */
+export function itemsAndTotals(context: FinderContext, segment: Segment): Items {
+  const { sheet } = context;
+  const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
+  const items = [...first.items];
+  const totals = [...first.totals];
+  for (const group of more) {
+    const known = group.items.filter((row) =>
+      isKnownName(context, textAt(sheet, row, segment.column)),
+    );
+    if (known.length * 2 < group.items.length || (known.length === 0 && group.totals.length === 0))
+      break;
+    items.push(...group.items);
+    totals.push(...group.totals);
+  }
+  return { items, totals };
+}

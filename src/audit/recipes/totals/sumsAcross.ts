@@ -1,0 +1,46 @@
+import { referencesOf } from "../../../workbook/references";
+import type { FinderContext } from "../finderContext";
+import type { RecipeName } from "../recipeBlock";
+
+const CLOSE = 0.003;
+const ROWS_READ = 6;
+const SUMS = /^=?\s*(SUM|SUBTOTAL)\s*\(/i;
+
+/**
+ * Columns under an unknown word, or one of amounts, that hold the sums of the amounts beside them: totals, whatever
+ * they are called ("Brine", "Charge", "Batch").
+ */
+export function sumsAcross(
+  { sheet, check }: FinderContext,
+  first: number,
+  names: readonly RecipeName[],
+  headed: readonly number[],
+): readonly number[] {
+  const rows = Array.from({ length: ROWS_READ }, (_, step) => first + step);
+  const known = names.filter(({ item }) => check(item).kind !== "unknown");
+  const numberAt = (row: number, column: number): number => {
+    const value = sheet.cellAt(row, column)?.value;
+    return typeof value === "number" ? value : 0;
+  };
+  const isSum = (row: number, column: number): boolean => {
+    const formula = sheet.cellAt(row, column)?.formula;
+    if (formula !== undefined && SUMS.test(formula)) {
+      const read = referencesOf(formula).filter(
+        ({ range }) => range.top === row && range.bottom === row,
+      );
+      const summed = known.filter((one) =>
+        read.some(({ range }) => range.left <= one.column && one.column <= range.right),
+      );
+      return summed.length * 2 > known.length;
+    }
+    const others = names.reduce((sum, one) => sum + numberAt(row, one.column), 0);
+    const own = numberAt(row, column);
+    return own > 0 && Math.abs((others - own) / own - 1) <= CLOSE;
+  };
+  const unknown = names.filter((name) => !known.includes(name)).map(({ column }) => column);
+  return [...unknown, ...headed].filter((column) => {
+    const filled = rows.filter((row) => numberAt(row, column) > 0);
+    const sums = filled.filter((row) => isSum(row, column)).length;
+    return known.length >= 2 && filled.length > 0 && sums * 2 > filled.length;
+  });
+}

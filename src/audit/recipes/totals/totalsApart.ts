@@ -1,0 +1,32 @@
+import type { FinderContext } from "../finderContext";
+import { isOneRow, type RecipeBlock, type TotalApart } from "../recipeBlock";
+import { labelOf, summedApart } from "./summedApart";
+import { typedApart } from "./typedApart";
+
+const isList = (block: RecipeBlock): boolean =>
+  block.layout === "down" &&
+  block.answers === undefined &&
+  block.names.every(({ amountAt }) => amountAt === undefined) &&
+  !isOneRow(block);
+
+/**
+ * Gives lists the totals that stand apart from them: far below, above, beside, or on one line for several lists.
+ * A formula tells by what it adds up, a typed number by its words.
+ */
+export function withTotalsApart(
+  context: FinderContext,
+  blocks: readonly RecipeBlock[],
+): RecipeBlock[] {
+  const lists = blocks.filter(isList);
+  if (lists.length === 0) return [...blocks];
+  const summed = summedApart(context, lists);
+  const words = new Set(summed.map(({ total }) => labelOf(context, total)));
+  const found = [...summed, ...typedApart(context, lists, words)];
+  const byBlock = new Map<RecipeBlock, TotalApart[]>();
+  for (const { block, total } of found)
+    byBlock.set(block, [...(byBlock.get(block) ?? block.totalsApart ?? []), total]);
+  return blocks.map((block) => {
+    const totalsApart = byBlock.get(block);
+    return totalsApart === undefined ? block : { ...block, totalsApart };
+  });
+}

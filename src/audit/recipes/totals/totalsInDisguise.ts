@@ -1,0 +1,63 @@
+import { contains, referencesOf } from "../../../workbook/references";
+import type { WorkbookSheet } from "../../../workbook/model";
+import { isSumOfColumn } from "./isSumOfColumn";
+import { textAt } from "../cells";
+import type { FinderContext } from "../finderContext";
+import { nameInList } from "../names/nameInList";
+
+const CLOSE = 0.003;
+const EXACT = 0.0005;
+
+/** Whether a total of the list counts a row: then it is a line, though it may weigh as much as all the others. */
+const isCounted = (
+  sheet: WorkbookSheet,
+  row: number,
+  columns: readonly number[],
+  totals: readonly number[],
+): boolean =>
+  columns.some((column) =>
+    totals.some((total) => {
+      const formula = sheet.cellAt(total, column)?.formula ?? "";
+      const isSum = total > row && isSumOfColumn(sheet, total, column);
+      return isSum && referencesOf(formula).some(({ range }) => contains(range, row, column));
+    }),
+  );
+
+/**
+ * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
+ * column: totals, whatever they are called and wherever they stand.
+ */
+export function totalsInDisguise(
+  { sheet, check }: FinderContext,
+  names: number,
+  items: readonly number[],
+  columns: readonly number[],
+  said: readonly number[],
+): readonly number[] {
+  const numberAt = (row: number, column: number): number => {
+    const value = sheet.cellAt(row, column)?.value;
+    return typeof value === "number" ? value : 0;
+  };
+  const sumOf = (rows: readonly number[], column: number) =>
+    rows.reduce((sum, row) => sum + numberAt(row, column), 0);
+  const isSum = (row: number, column: number): boolean => {
+    const value = numberAt(row, column);
+    const others = items.filter((other) => other !== row && numberAt(other, column) !== 0);
+    if (others.length < 2) return false;
+    const above = others.filter((other) => other < row);
+    const isNear = (some: readonly number[], close: number) =>
+      some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= close;
+    // Half of a mix may happen to weigh about as much as the other half.
+    return isNear(above, CLOSE) || isNear(others, EXACT);
+  };
+  return items.filter((row) => {
+    if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
+    const filled = columns.filter((column) => numberAt(row, column) > 0);
+    const isSummed = (column: number) => isSumOfColumn(sheet, row, column);
+    if (!filled.some(isSummed) && isCounted(sheet, row, columns, said)) return false;
+    const summed = filled.filter((column) => isSummed(column) || isSum(row, column));
+    // Beside sums that are formulas a typed number is a total, too, right or wrong.
+    const isTotal = summed.length === filled.length || summed.some(isSummed);
+    return summed.length > 0 && summed.length * 2 >= filled.length && isTotal;
+  });
+}

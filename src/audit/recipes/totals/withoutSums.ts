@@ -1,0 +1,29 @@
+import type { WorkbookSheet } from "../../../workbook/model";
+import { referencesOf } from "../../../workbook/references";
+import { looksNumeric } from "../cells";
+import { isRunningSum } from "./runningSums";
+
+const SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\(/i;
+
+/** Whether most numbers of a column sum up another column, in fewer than half of its rows: totals beside a list. */
+function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number): boolean {
+  const filled = items.filter((row) => looksNumeric(sheet, row, column));
+  const sums = filled.filter((row) => {
+    const formula = sheet.cellAt(row, column)?.formula ?? "";
+    const read = referencesOf(formula);
+    return SUM.test(formula) && read.every(({ range: { left } }) => left !== column);
+  });
+  return filled.length * 2 < items.length && sums.length * 2 > filled.length;
+}
+
+/** The columns of amounts without those that only sum up another one, here and there or line by line. */
+export function withoutSums(
+  sheet: WorkbookSheet,
+  items: readonly number[],
+  columns: readonly number[],
+): readonly number[] {
+  const isRunning = (column: number) =>
+    columns.some((other) => other !== column && isRunningSum(sheet, items, column, other));
+  const amounts = columns.filter((column) => !isOfSums(sheet, items, column) && !isRunning(column));
+  return amounts.length > 0 ? amounts : columns;
+}
