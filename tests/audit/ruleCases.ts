@@ -9,6 +9,7 @@ import { classCases } from "./classCases";
 import { filledLineCases } from "./filledLineCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
+import { inputUnitCases } from "./inputUnitCases";
 import { massCases } from "./massCases";
 import { mixtureCases } from "./mixtureCases";
 import { longListCases } from "./longListCases";
@@ -659,6 +660,7 @@ export const ruleCases: readonly RuleCase[] = [
   },
   ...hiddenCases,
   ...inputCases,
+  ...inputUnitCases,
   ...otherTotalCases,
   ...massCases,
   ...sayingCases,

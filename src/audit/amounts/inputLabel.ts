@@ -49,13 +49,24 @@ export function carriesUnit(label: string): boolean {
   return unitFromWord(inside) !== null || /[°%€$£]|\b(h|min|ml|l|mol)\b/i.test(inside);
 }
 
+/** "Wanted amount" is no target of a mix but how much of it is made. */
+const isWished = (label: string): boolean => QUANTITY.test(label) && headerRole(label) === "target";
+
+/** "Plates to send", "Sticks in a mould": what is counted is named in the plural. */
+const PLURAL =
+  /^(\p{L}+ )?\p{L}+(?<![aisu])s\b|^(kugeln|portionen|teller|becher|tüten|gläser|riegel|formen|dosen)\b/iu;
+
+/** Whether a label names what is counted, not weighed. */
+export const countsThings = (label: string): boolean =>
+  !MEASURED.test(label) && (HAS_NONE.test(label) || COUNTED.test(label) || PLURAL.test(label));
+
 /** Whether a label may be that of an input and names no unit. */
 export const isBareLabel = (label: string): boolean =>
   label.length <= LONGEST_LABEL &&
   !saysUnit(label) &&
   !HAS_NONE.test(label) &&
   (!COUNTED.test(label) || MEASURED.test(label)) &&
-  !NO_INPUT.has(headerRole(label));
+  (isWished(label) || !NO_INPUT.has(headerRole(label)));
 
 export const isPrice = (label: string): boolean => headerRole(label) === "price";
 

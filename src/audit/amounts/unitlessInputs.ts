@@ -9,6 +9,7 @@ import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
+import { isMassByFormula } from "./isMassByFormula";
 import { isRowOfInputs, lastInRow } from "./rowOfInputs";
 
 /** A labelled number that someone typed for formulas, or people, to work with, and that names no unit. */
@@ -87,20 +88,30 @@ function writtenAs(
   return new RegExp(`(?:${[address, ...alias].join("|")})`, "iu");
 }
 
-/** Whether a formula works with the number as with a quantity: by its label, as so much per hundred, or from grams to kilograms. */
-function isWorkedWith(workbook: Workbook, input: UnitlessInput): boolean {
+/** One input may be read in every row of a long list. */
+const MOST_WEIGHED = 50;
+
+/**
+ * Whether a formula works with the number as with a quantity: by its label, as so much per hundred, from grams to
+ * kilograms, or so that only a mass makes the units right.
+ */
+function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
   const isMeasured = isQuantity(input.label) || isPrice(input.label);
   return workbook.sheets.some((sheet) => {
     const written = writtenAs(workbook, input, sheet === input.sheet);
     const converted = new RegExp(
-      `[-+]\\s*${written.source}\\s*(?:/\\s*100|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
+      `${written.source}\\s*(?:/\\s*100(?!\\d)|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
       "iu",
     );
     let isRead = false;
-    eachCell(sheet, (_row, _column, cell) => {
+    let weighed = 0;
+    eachCell(sheet, (row, column, cell) => {
       const formula = cell.sharedFormula ?? cell.formula;
-      if (isRead || formula === undefined) return;
-      isRead = (isMeasured ? written : converted).test(formula);
+      if (isRead || formula === undefined || !written.test(formula)) return;
+      isRead = isMeasured || converted.test(formula);
+      if (isRead || weighed === MOST_WEIGHED) return;
+      weighed += 1;
+      isRead = isMassByFormula(blocks, { sheet, row, column }, cell.formula ?? formula, input);
     });
     return isRead;
   });
@@ -113,7 +124,8 @@ const namesMoney = (sheet: WorkbookSheet): boolean =>
   );
 
 /** The labelled inputs of a workbook with recipes that name no unit: serving temperatures, sizes, losses. */
-export function unitlessInputs({ workbook, blocks }: AuditContext): UnitlessInput[] {
+export function unitlessInputs(context: AuditContext): UnitlessInput[] {
+  const { workbook, blocks } = context;
   if (blocks.length === 0) return [];
   const bare = workbook.sheets.flatMap((sheet) => {
     const ranges = blocks.filter((block) => block.sheet === sheet).map(({ range }) => range);
@@ -128,5 +140,5 @@ export function unitlessInputs({ workbook, blocks }: AuditContext): UnitlessInpu
   return bare
     .slice(0, MOST_LOOKED_UP)
     .filter((one) => !isPrice(one.label) || namesMoney(one.sheet))
-    .filter((one) => (one.isTemperature ? hasRecipe(one) : isWorkedWith(workbook, one)));
+    .filter((one) => (one.isTemperature ? hasRecipe(one) : isWorkedWith(context, one)));
 }

@@ -1,0 +1,53 @@
+import { parseCellName } from "../../workbook/address";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { powerOfMass, type CellOnSheet } from "./powerOfMass";
+
+const FACTOR = /([*/]?)\s*(?:(\$?[A-Z]{1,3}\$?\d{1,7})|(\d+(?:\.\d+)?))\s*/giy;
+
+interface Factor {
+  readonly sign: 1 | -1;
+  /** Null for a number. */
+  readonly cell: { readonly row: number; readonly column: number } | null;
+}
+
+/** A formula that only multiplies and divides cells of its own sheet, by its factors; null for others. */
+function factorsOf(formula: string): Factor[] | null {
+  // What is divided by a product is left alone.
+  if (/\/\s*\(/.test(formula)) return null;
+  const plain = formula.replaceAll(/[()]/g, "");
+  const factors: Factor[] = [];
+  FACTOR.lastIndex = 0;
+  while (FACTOR.lastIndex < plain.length) {
+    const [all, operator, name] = FACTOR.exec(plain) ?? [];
+    if (all === undefined || (operator === "") !== (factors.length === 0)) return null;
+    const cell = name === undefined ? null : parseCellName(name.replaceAll("$", ""));
+    factors.push({ sign: operator === "/" ? -1 : 1, cell });
+  }
+  return factors;
+}
+
+/**
+ * Whether a product or quotient makes one of its factors a mass: grams per gram of the list times a batch are grams
+ * only if the batch is so many grams. False when the other units do not say.
+ */
+export function isMassByFormula(
+  blocks: readonly RecipeBlock[],
+  answer: CellOnSheet,
+  formula: string,
+  input: CellOnSheet,
+): boolean {
+  const factors = factorsOf(formula);
+  let open = powerOfMass(blocks, answer);
+  if (factors === null || open === null || answer.sheet !== input.sheet) return false;
+  let own = 0;
+  for (const { sign, cell } of factors) {
+    if (cell === null) continue;
+    if (cell.row === input.row && cell.column === input.column) own += sign;
+    else {
+      const power = powerOfMass(blocks, { sheet: answer.sheet, ...cell });
+      if (power === null) return false;
+      open -= sign * power;
+    }
+  }
+  return own !== 0 && open === own;
+}

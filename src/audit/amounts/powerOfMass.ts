@@ -1,0 +1,66 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "../recipes/cells";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { isMass, unitFromFormat, unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
+import { countsThings } from "./inputLabel";
+
+/** A cell that may say of what it is a number. */
+export interface CellOnSheet extends Place {
+  readonly sheet: WorkbookSheet;
+}
+
+/** The words for a cell stand at most so far before it. */
+const REACH_BESIDE = 4;
+const REACH_ABOVE = 60;
+
+function unitOfWords(text: string): 0 | 1 | null {
+  const unit = text === "" ? null : unitFromHeader(text);
+  if (unit !== null) return isMass(unit) ? 1 : 0;
+  return countsThings(text) ? 0 : null;
+}
+
+/** The nearest words left of a cell. */
+function wordsBefore({ sheet, row, column }: CellOnSheet): string {
+  for (let at = column - 1; at >= Math.max(0, column - REACH_BESIDE); at -= 1) {
+    const text = textAt(sheet, row, at);
+    if (text !== "") return text;
+  }
+  return "";
+}
+
+/** The heading of the column a cell stands in. */
+function wordsAbove({ sheet, row, column }: CellOnSheet): string {
+  for (let at = row - 1; at >= Math.max(0, row - REACH_ABOVE); at -= 1) {
+    const text = textAt(sheet, at, column);
+    if (text !== "") return text;
+  }
+  return "";
+}
+
+function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
+  for (const { sheet, range, recipes, layout, roles } of blocks) {
+    const { row, column } = cell;
+    const isInside = row > range.top && row <= range.bottom && column <= range.right;
+    if (sheet !== cell.sheet || !isInside || column < range.left) continue;
+    const line = layout === "down" ? column : row;
+    const recipe = recipes.find((each) => each.line === line);
+    if (recipe !== undefined) return isMass(recipe.unit) ? 1 : 0;
+    return roles.get(column) === "amount" ? unitOfWords(wordsAbove(cell)) : null;
+  }
+  return null;
+}
+
+/**
+ * The power with which a mass stands in a cell's unit: 1 for grams, 0 for shares and counts, null when neither its
+ * list nor its words, unit or format say.
+ */
+export function powerOfMass(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
+  const inList = powerInList(blocks, cell);
+  if (inList !== null) return inList;
+  const { sheet, row, column } = cell;
+  const unit =
+    unitFromFormat(sheet.cellAt(row, column)?.format) ??
+    unitFromWord(textAt(sheet, row, column + 1));
+  if (unit !== null) return isMass(unit) ? 1 : 0;
+  return unitOfWords(wordsBefore(cell)) ?? unitOfWords(wordsAbove(cell));
+}

@@ -1,0 +1,91 @@
+import { formula } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+const LIST = [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 500],
+  ["Sucrose", 150],
+  ["Total", formula("SUM(B2:B3)", 650)],
+] as const;
+
+/** Inputs whose formulas say what their labels do not: that they are so many grams, or so many of a hundred. */
+export const inputUnitCases: readonly RuleCase[] = [
+  {
+    rule: "input-without-unit",
+    what: "what a vessel holds: shares times it are kilograms",
+    rows: [
+      ["Kettle", 6],
+      [],
+      ["Ingredient", "Share", "Weigh in (kg)"],
+      ["Water", 0.8, formula("B4*$B$1", 4.8)],
+      ["Sucrose", 0.2, formula("B5*$B$1", 1.2)],
+      ["Together", formula("SUM(B4:B5)", 1), formula("SUM(C4:C5)", 6)],
+    ],
+    cells: ["B1"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "how many batches: grams times it are grams",
+    rows: [
+      ["Kettles full", 6],
+      ["On the day", 2],
+      [],
+      ["Ingredient", "One batch (g)", "Today (g)"],
+      ["Water", 800, formula("B5*$B$2", 1600)],
+      ["Sucrose", 200, formula("B6*$B$2", 400)],
+      ["Together", formula("SUM(B5:B6)", 1000), formula("SUM(C5:C6)", 2000)],
+    ],
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "one of the pieces that grams are divided into",
+    rows: [...LIST, [], ["One lolly", 80], ["Lollies", formula("B4/B6", 8.125)]],
+    cells: ["B6"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "a number of pieces that grams are divided into",
+    rows: [...LIST, [], ["Lollies", 8], ["One lolly (g)", formula("B4/B6", 81.25)]],
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "a scoop times guests, which are grams together",
+    rows: [
+      ...LIST,
+      [],
+      ["Guests tonight", 40],
+      ["Scoop on the plate", 35],
+      ["Mix needed (g)", formula("B6*B7", 1400)],
+    ],
+    cells: ["B7"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "how full a tin is, which a formula takes per hundred, in German",
+    rows: [
+      ["Zutat", "Menge (g)"],
+      ["Wasser", 500],
+      ["Zucker", 150],
+      ["Summe", formula("SUM(B2:B3)", 650)],
+      [],
+      ["gefüllt zu", 85],
+      ["Masse in der Dose (g)", formula("B4*B6/100", 552.5)],
+    ],
+    cells: ["B6"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "the wanted amount, in German",
+    rows: [
+      ["Gewünschte Menge", 2000],
+      [],
+      ["Zutat", "Grundrezept (g)", "Fürs Fest (g)"],
+      ["Wasser", 500, formula("B4/$B$6*$B$1", 1538.5)],
+      ["Zucker", 150, formula("B5/$B$6*$B$1", 461.5)],
+      ["Summe", formula("SUM(B4:B5)", 650), formula("SUM(C4:C5)", 2000)],
+    ],
+    cells: ["B1"],
+  },
+];
