@@ -1,0 +1,21 @@
+/** A cell or a range as a formula writes it. */
+export interface WrittenReference {
+  /** The sheet it names; null where it is the formula's own. */
+  readonly sheet: string | null;
+  /** As written, without the sheet: "$B$3:$B$9". */
+  readonly address: string;
+}
+
+const REFERENCE =
+  /"(?:[^"]|"")*"|\[[^\]]*\]|((?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.$:])(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?)(?![\p{L}\p{N}_(:!])/gu;
+
+/** A formula with each of its references replaced; null leaves one as it is written. */
+export const replaceReferences = (
+  formula: string,
+  replace: (reference: WrittenReference) => string | null,
+): string =>
+  formula.replace(REFERENCE, (token: string, prefix?: string, address?: string) => {
+    if (address === undefined) return token;
+    const name = prefix?.slice(0, -1).replace(/^'|'$/g, "").replaceAll("''", "'");
+    return replace({ sheet: name ?? null, address }) ?? token;
+  });
