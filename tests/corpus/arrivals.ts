@@ -1,0 +1,6 @@
+import type { Layout } from "./kit";
+import { neighbours } from "./neighbours";
+import { regulars } from "./regulars";
+
+/** Lots that the audit has met only lately. */
+export const arrivals: readonly Layout[] = [...neighbours, ...regulars];
