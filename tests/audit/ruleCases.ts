@@ -26,6 +26,7 @@ import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { structureCases } from "./structureCases";
+import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
@@ -109,6 +110,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...pairCases,
   ...shopCases,
   ...shareCases,
+  ...sumLineCases,
   ...sumRowCases,
   ...textNumberCases,
   // stale-value

@@ -73,7 +73,7 @@ export function alcoholTotals(block: RecipeBlock): Totalled[] {
     });
     return ends.flatMap((place): Totalled[] => {
       const [stored, formula] = [valueAt(place), sheet.cellAt(place.row, place.column)?.formula];
-      const rest = { recipe: null, byFormula: true, mayHoldMore: false, unit: "g", summands };
+      const rest = { recipe: null, byFormula: false, mayHoldMore: false, unit: "g", summands };
       return typeof stored === "number"
         ? [{ sheet, place, stored, formula, ...rest, textSum: 0, otherTotals: others }]
         : [];

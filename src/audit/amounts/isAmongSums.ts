@@ -1,13 +1,20 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import type { Place } from "../recipes/recipeBlock";
 import { isSumOfColumn } from "../recipes/totals/isSumOfColumn";
 import { sumOf, type Totalled } from "./totalledLines";
 
 /** Where the other totals of a row stand. */
 const REACH = [-3, -2, -1, 1, 2, 3];
 
+const hasFormula = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  sheet.cellAt(row, column)?.formula !== undefined;
+
 /** A number typed in a row of sums, or where the other totals of its column are sums, is meant as one. */
 export function isAmongSums(total: Totalled): boolean {
   const { sheet, place, stored, formula, mayHoldMore, otherTotals, summands } = total;
-  if (formula !== undefined || (mayHoldMore && stored > sumOf(summands))) return false;
+  const isWorkedOut = summands.every((one) => hasFormula(sheet, one.place));
+  const holdsMore = mayHoldMore && !isWorkedOut && stored > sumOf(summands);
+  if (formula !== undefined || holdsMore) return false;
   const beside = REACH.map((step) => ({ ...place, column: place.column + step }));
   return [...beside, ...otherTotals].some(({ row, column }) => isSumOfColumn(sheet, row, column));
 }

@@ -1,4 +1,4 @@
-import { textAt } from "../recipes/cells";
+import { looksNumeric, textAt } from "../recipes/cells";
 import { hasWater } from "../recipes/classSheet";
 import type { Role } from "../recipes/headings/headerRole";
 import { isOfParticles } from "../recipes/amounts/ofParticles";
@@ -12,6 +12,9 @@ export interface SummedLine {
   readonly role?: Role | undefined;
 }
 
+/** So many columns may go on with a list. */
+const REACH = 4;
+
 /** What may be summed up beside the amounts. */
 const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
   "price",
@@ -21,10 +24,11 @@ const SUMMED_UP: ReadonlySet<Role | undefined> = new Set([
 ]);
 
 /** Whether a column beside the amounts may be summed up; of moles a total may leave out the water on purpose. */
-function isSummedUp({ roles, names }: RecipeBlock, column: number): boolean {
+function isSummedUp({ roles, names, range }: RecipeBlock, column: number): boolean {
   const role = roles.get(column);
   const inList = names.filter(({ amountAt }) => amountAt === undefined);
-  return SUMMED_UP.has(role) || (role === "moles" && !hasWater({ names: inList }));
+  const isBeyond = role === undefined && column > range.right;
+  return isBeyond || SUMMED_UP.has(role) || (role === "moles" && !hasWater({ names: inList }));
 }
 
 /** Moles of particles have nothing to be added but each other; those of formula units may be multiplied first. */
@@ -37,11 +41,21 @@ export function areMolesOfParticles(
   return roles.get(column) === "moles" && (isAll || isSaid);
 }
 
-/** The columns of a list, with those that stand left of it without a gap: shares before the grams. */
-function columnsOf({ range, roles }: RecipeBlock): number[] {
-  let { left } = range;
-  while (roles.has(left - 1)) left -= 1;
-  return Array.from({ length: range.right - left + 1 }, (_, at) => left + at);
+/** Whether most lines of a list have a number in a column. */
+function isFilled({ sheet, names }: RecipeBlock, column: number): boolean {
+  const numbers = names.filter(({ row }) => looksNumeric(sheet, row, column));
+  return numbers.length * 2 > names.length;
+}
+
+/**
+ * The columns of a list, with those that stand left of it without a gap: shares before the grams; and right of it,
+ * where the list is headed elsewhere: what there has to be in store of each, and its value.
+ */
+function columnsOf(block: RecipeBlock): number[] {
+  let { left, right } = block.range;
+  while (block.roles.has(left - 1)) left -= 1;
+  while (right < block.range.right + REACH && isFilled(block, right + 1)) right += 1;
+  return Array.from({ length: right - left + 1 }, (_, at) => left + at);
 }
 
 /** The lines of amounts, and for lists the other columns of numbers. */

@@ -23,7 +23,7 @@ export interface Totalled {
   readonly recipe: Recipe | null;
   /** Whether its formula shows what it should count, and a typed one only where it stands among sums. */
   readonly byFormula: boolean;
-  /** Whether what is typed as the total can be more than the sum: costs may hold a rent, moles be multiplied. */
+  /** Whether what is typed as the total can be more than the sum: typed costs may hold a rent, moles be multiplied. */
   readonly mayHoldMore: boolean;
   readonly unit: string;
   /** Numbers as the sheet's own SUM sees them. */

@@ -27,11 +27,33 @@ function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonl
   return end < 0 ? beside : beside.slice(0, end);
 }
 
-/** Whether a row after an empty one has words only, and a number below each but the first: titles of recipes. */
-const isOfTitles = (sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean =>
-  cells.length > 2 &&
-  cells.every((at) => isBlank(sheet, row - 1, at)) &&
-  cells.slice(1).every((at) => looksNumeric(sheet, row + 1, at));
+/** What the titles of recipes are meant for may stand between them and their numbers. */
+const MOST_BETWEEN = 3;
+
+/** The first row below titles whose words are no aims. */
+function rowBelowTitles(sheet: WorkbookSheet, row: number, column: number): number {
+  let below = row + 1;
+  while (below <= row + MOST_BETWEEN && headerRole(textAt(sheet, below, column)) === "target")
+    below += 1;
+  return below;
+}
+
+/**
+ * Whether a row after an empty one has words only, and a number below each but the first: titles of recipes. A
+ * column that its heading explains, of prices, may have none there.
+ */
+function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean {
+  const [first = 0, ...others] = cells;
+  const below = rowBelowTitles(sheet, row, first);
+  const titles = others.filter((at) => looksNumeric(sheet, below, at));
+  const isSaid = (at: number) =>
+    isBlank(sheet, below, at) && headerRole(textAt(sheet, row, at)) !== null;
+  return (
+    titles.length > 1 &&
+    cells.every((at) => isBlank(sheet, row - 1, at)) &&
+    others.every((at) => titles.includes(at) || isSaid(at))
+  );
+}
 
 /**
  * Whether a row heads a table: two columns and more beside its first word say what they are about, one says

@@ -1,25 +1,20 @@
-import { cellName, parseCellName, rangeName } from "../../workbook/address";
+import { parseCellName, rangeName } from "../../workbook/address";
 import { alcoholTotals } from "../alcohol/alcoholTotals";
-import { cellEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { massOutliers } from "../amounts/massOutliers";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 import { misreadShares } from "../amounts/misreadShares";
 import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
+import { filledTotals } from "../amounts/filledTotals";
 import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
-import {
-  addsAllTotals,
-  countedTwice,
-  leftOut,
-  rangeOfAll,
-  wholeSum,
-} from "../formulas/sumFormulas";
+import { addsAllTotals, countedTwice, leftOut, rangeOfAll } from "../formulas/sumFormulas";
 import {
   agrees,
   sinceLastTotal,
@@ -28,14 +23,12 @@ import {
   type Summand,
   type Totalled,
 } from "../amounts/totalledLines";
+import { wrongTotal } from "../amounts/wrongTotal";
 
 const identity = { id: "total-incomplete", severity: "error" } as const;
 
 /** These leave out what a filter hides, which is what they are for. */
 const COUNTS_SHOWN = /\b(SUBTOTAL|AGGREGATE)\s*\(/i;
-
-const namesOf = (places: readonly Place[]): string =>
-  places.map(({ row, column }) => cellName(row, column)).join(", ");
 
 /** The numbers a total may be meant to count: all, those since the last total, those shown. */
 function* meantBy(total: Totalled): Generator<readonly Summand[], undefined> {
@@ -66,35 +59,14 @@ const leavesOut = (total: Totalled): boolean =>
   !isMeant(total, (some) => some.length === 0 || leftOut(total.formula, some).length === 0);
 
 function totalFinding(total: Totalled): Finding | null {
-  const { sheet, place, stored, formula, recipe, byFormula, unit, summands } = total;
+  const { sheet, place, formula, byFormula, summands } = total;
   if (summands.length < 2 || addsAllTotals(total) || (isRight(total) && !leavesOut(total)))
     return null;
   if (isFarFromSum(total)) return null;
   const [missing, twice] = [leftOut(formula, summands), countedTwice(total)];
   const isTold = !byFormula || twice.length > 0 || leavesOut(total) || isAmongSums(total);
   if (!isTold) return null;
-  const [right, range] = [sumOf(summands), rangeName(rangeOfAll(summands.map((one) => one.place)))];
-  const why =
-    twice.length > 0
-      ? `it counts ${namesOf(twice)}, a total already, once more`
-      : missing.length > 0
-        ? `it leaves out ${namesOf(missing.map((one) => one.place)).slice(0, 80)}`
-        : "it does not fit the amounts";
-  const whole = wholeSum(total);
-  return findingAt(identity, sheet, place, {
-    message: `The total in ${cellName(place.row, place.column)} is ${rounded(stored, 3)} where the ${recipe === null ? "numbers" : "amounts"} add up to ${rounded(right, 3)}: ${why}.`,
-    effect: {
-      quantity: recipe === null ? "total" : "total of the recipe",
-      from: rounded(stored, 2),
-      to: rounded(right, 2),
-      unit,
-    },
-    fix:
-      formula === undefined
-        ? `Enter =SUM(${range}), or mend the amount that is wrong.`
-        : `Enter =${whole ?? `SUM(${range})`}.`,
-    edits: whole === null ? [] : cellEdit(sheet, place, `=${whole}`),
-  });
+  return findingAt(identity, sheet, place, wrongTotal(total, { missing, twice }));
 }
 
 /** A column of shares of the mix that does not come to 100 %. */
@@ -148,5 +120,11 @@ function findIn(block: RecipeBlock): Finding[] {
 export const total: Rule = {
   ...identity,
   title: "A total leaves rows out, or shares do not add up to 100 %",
-  find: ({ blocks }) => blocks.flatMap(findIn),
+  find: (context) =>
+    toldOnce([
+      ...context.blocks.flatMap(findIn),
+      ...filledTotals(context).map(({ total: one, missing }) =>
+        findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
+      ),
+    ]),
 };

@@ -1,32 +1,15 @@
-import { referencesOf } from "../../../workbook/references";
 import type { WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
+import { addsList } from "./addsList";
 import { isAboutSum } from "./isAboutSum";
+import { isOfSome } from "./isOfSome";
 import { isSumOfColumn } from "./isSumOfColumn";
 import { plainWords } from "../headings/plainWords";
 import { lotWords } from "../roles/lotWords";
 
 const WHOLE = /batch|\b(whole|mix|recipe|all)\b|ansatz|charge|gesamt|menge|masse|mischung/i;
-/** Sums of some of the lines by intent: of what is dry, of the sugars, of all but the water. */
-const OF_SOME =
-  /\b(dry|wet|liquids?|solids?|without|but|except|of which|powders?|sugars?|fruit|ohne|außer|davon|trocken\w*|flüssig\w*|pulver|zucker|frucht)\b/i;
-
-/** Whether one formula adds up the lines of a list in a column, all of them or all but one at an end. */
-function addsThem(
-  sheet: WorkbookSheet,
-  row: number,
-  column: number,
-  items: readonly number[],
-): boolean {
-  const formula = sheet.cellAt(row, column)?.formula ?? "";
-  const [only, ...more] = referencesOf(formula);
-  if (only === undefined || more.length > 0 || items.length < 3) return false;
-  if (!isSumOfColumn(sheet, row, column) || !/^=?\s*\w+\s*\([^()]*\)\s*$/.test(formula))
-    return false;
-  const { top, bottom, left, right } = only.range;
-  const added = items.filter((item) => item >= top && item <= bottom);
-  return left === column && right === column && added.length >= items.length - 1;
-}
+/** Of several recipes one may have a typed total. */
+const FARTHER = [3, 4, 5, 6];
 
 const numberAt = (sheet: WorkbookSheet, row: number, column: number): number | null => {
   const value = sheet.cellAt(row, column)?.value;
@@ -56,9 +39,10 @@ export function isTotalRow(
   items: readonly number[],
 ): boolean {
   const beside = [column + 1, column + 2, column - 1];
+  const inList = [...beside, ...FARTHER.map((step) => column + step)];
   const text = textAt(sheet, row, column);
   if (lotWords.test(plainWords(text)) && beside.some((at) => isTypedSum(sheet, row, at, items)))
     return true;
-  if (WHOLE.test(text)) return beside.some((at) => isSumOfColumn(sheet, row, at));
-  return !OF_SOME.test(text) && beside.some((at) => addsThem(sheet, row, at, items));
+  if (WHOLE.test(text)) return inList.some((at) => isSumOfColumn(sheet, row, at));
+  return !isOfSome(text) && inList.some((at) => addsList(sheet, row, at, items));
 }

@@ -1,6 +1,7 @@
 import type { FinderContext } from "../finderContext";
 import { isOneRow, type RecipeBlock, type TotalApart } from "../recipeBlock";
 import { labelOf, summedApart } from "./summedApart";
+import { withTotalRowBelow } from "./totalRowBelow";
 import { typedApart } from "./typedApart";
 
 const isList = (block: RecipeBlock): boolean =>
@@ -15,17 +16,18 @@ const isList = (block: RecipeBlock): boolean =>
  */
 export function withTotalsApart(
   context: FinderContext,
-  blocks: readonly RecipeBlock[],
+  given: readonly RecipeBlock[],
 ): RecipeBlock[] {
-  const lists = blocks.filter(isList);
-  if (lists.length === 0) return [...blocks];
+  const below = given.map((block) => (isList(block) ? withTotalRowBelow(context, block) : block));
+  const lists = below.filter(isList);
+  if (lists.length === 0) return below;
   const summed = summedApart(context, lists);
   const words = new Set(summed.map(({ total }) => labelOf(context, total)));
   const found = [...summed, ...typedApart(context, lists, words)];
   const byBlock = new Map<RecipeBlock, TotalApart[]>();
   for (const { block, total } of found)
     byBlock.set(block, [...(byBlock.get(block) ?? block.totalsApart ?? []), total]);
-  return blocks.map((block) => {
+  return below.map((block) => {
     const totalsApart = byBlock.get(block);
     return totalsApart === undefined ? block : { ...block, totalsApart };
   });
