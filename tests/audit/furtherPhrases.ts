@@ -56,6 +56,11 @@ export const furtherPhrases = {
     "vom Wasser gefroren",
   ],
   "ice of mix": [
+    "Ice in the base on the pass",
+    "ice in the finished sorbet at −12 °C",
+    "Frozen share of the recipe",
+    "Eis in der Grundmasse im Froster",
+    "Eis im Ansatz bei −12 °C",
     "Ice per kg of mix (g)",
     "ice as a share of the whole thing",
     "Eis bezogen auf die Gesamtmasse",
@@ -658,6 +663,8 @@ export const furtherPhrases = {
     "Ablesung Thermometer",
   ],
   none: [
+    "Ice for the base (kg)",
+    "Eis in der Kühlbox (kg)",
     "Freezer space (l)",
     "Time to freeze",
     "Sticks per pack",

@@ -50,3 +50,16 @@ test("and what is said above a list, right under its title, is that list's", () 
     "B9 misses-its-target",
   ]);
 });
+
+test("as near to the next list as to its own, what is said below a list is still its own", () => {
+  const [title, head, ...lines] = sorbet.slice(0, 5);
+  const rows: Rows = [
+    ...[title!, head!, ...lines],
+    ["Ice at −16 °C, % of the mix", 51],
+    ["Style", "scooped at −13"],
+    ["Ice goes out on", "stone plates"],
+    ...granita.slice(1, 4),
+  ];
+  const found = findingsOf(rows);
+  expect(placesOf(found.filter(({ rule }) => rule === "misses-its-target"))).toEqual([]);
+});

@@ -1,13 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
-import { unitFromWord } from "../recipes/amounts/unit";
-
-/** A unit that goes on to say of what: "% of the water", "g je 100 g Wasser", "°C". */
-const UNIT_OF =
-  /^(°\s?[cf]|k|mol ?\/ ?kg|(%|per ?cent|prozent|k?g|grams?|gramm)(,? (of|in|by|per|pro|je|auf|on|to|der|des|vom|von|am|im)\b.*|\s?\/.*)?)$/i;
-
-const isUnit = (text: string): boolean => unitFromWord(text) !== null || UNIT_OF.test(text);
+import { isUnit } from "./isUnit";
 
 /** Whether words are the unit of a label left of them, with the number right of them. */
 const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>

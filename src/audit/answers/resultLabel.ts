@@ -1,5 +1,6 @@
 import type { WorkbookCell } from "../../workbook/model";
 import { plainWords } from "../recipes/headings/plainWords";
+import { MIX_NOUNS } from "../recipes/roles/mixNouns";
 
 export type ResultUnit = "°C" | "°F" | "K" | "mol/kg" | "fraction" | "%";
 
@@ -36,9 +37,9 @@ export function resultUnit(
   return role === "depression" ? "K" : "°C";
 }
 
-const MIX =
-  "(mix|mass|bar|batch|weight|masse|gesamtmasse|gesamtmischung|ganzen?(?! (wasser|water))|eismasse|mischung|ansatz|lot|everything)";
-const FILLER = "((the|its|all|whole|total|finished|der|des|ganzen|gesamten|vom|von) )*";
+const MIX = `(${MIX_NOUNS}|ganzen?(?! (wasser|water)))`;
+const FILLER =
+  "((the|its|a|one|our|all|whole|total|finished|frozen|der|des|dem|den|einem|einer|ganzen|gesamten|fertigen|vom|von) )*";
 const OF = "(of|in|by|per|der|des|vom|von|am|im|an|auf|auf die|%|100 g)";
 const OF_WATER = new RegExp(
   `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|(aus)?gefr(orene[rsmn]?|\\.)) (water|wasser)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
+import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headings/headerRole";
 
 /** Amounts stand at most this far beside the names. */
@@ -45,7 +45,7 @@ function rowBelowTitles(sheet: WorkbookSheet, row: number, column: number): numb
 function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean {
   const [first = 0, ...others] = cells;
   const below = rowBelowTitles(sheet, row, first);
-  const titles = others.filter((at) => looksNumeric(sheet, below, at));
+  const titles = others.filter((at) => holdsNumber(sheet, below, at));
   const isSaid = (at: number) =>
     isBlank(sheet, below, at) && headerRole(textAt(sheet, row, at)) !== null;
   return (

@@ -19,12 +19,13 @@ function blankRowsTo({ sheet, range }: RecipeBlock, row: number): number {
     .length;
 }
 
-/** By the blank rows between, by which lists are set apart with what is said of them; else by all rows. */
+/** By the blank rows between, by which lists are set apart with what is said of them; else by all rows; else what stands below a list is its own. */
 function isNearer(one: RecipeBlock, other: RecipeBlock, row: number): boolean {
   const [mine, its] = [rowsAway(one, row), rowsAway(other, row)];
-  if (mine === its || Math.max(mine, its) > REACH_DOWN) return mine < its;
+  if (Math.max(mine, its) > REACH_DOWN) return mine < its;
   const apart = blankRowsTo(one, row) - blankRowsTo(other, row);
-  return apart === 0 ? mine < its : apart < 0;
+  if (apart !== 0) return apart < 0;
+  return mine === its ? one.range.bottom < row && row < other.range.top : mine < its;
 }
 
 /** Whether a row stands nearer to another list of the sheet, above or below this one. */

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { isUnit } from "../answers/isUnit";
 import { looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { saysOf, type Says } from "./saysNumber";
@@ -74,7 +75,10 @@ export function rowContext(sheet: WorkbookSheet, place: Place): NumberContext {
     // Beyond a gap beside numbers may be another table.
     if (found.numbers === 0 || saysOf(label) === "a number") found.label = label;
   }
-  return contextOf(found);
+  const context = contextOf(found);
+  // A unit in the next cell asks for a number as much as one in the label.
+  const isMeasured = found.label !== "" && isUnit(textAt(sheet, place.row, place.column + 1));
+  return isMeasured ? { ...context, says: "a number" } : context;
 }
 
 /** The first words left of a cell and the numbers beside it, where a few blank cells lie between. */

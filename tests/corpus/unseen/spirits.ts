@@ -2,7 +2,7 @@ import { a1, addSheet, put, putRow, shown, type CorpusSheet, type Spot } from ".
 import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
-import { massOf, withLines, type MadeRecipe } from "../recipes";
+import { massOf, meets, withLines, type MadeRecipe } from "../recipes";
 import { called, columnOf, stillMet } from "../kitchens/hand";
 import { ALCOHOL, line } from "../stock";
 import { hasSpirit, lineRows, summed } from "./shared";
@@ -11,7 +11,11 @@ import { hasSpirit, lineRows, summed } from "./shared";
 function withGin(made: MadeRecipe, share: number): MadeRecipe {
   if (hasSpirit(made)) return made;
   const gin = line("gin 40 %", "Gin 40 %", Math.round(massOf(made) * share), ALCOHOL);
-  return stillMet(withLines(made, [...made.lines, gin]));
+  const strong = withLines(made, [...made.lines, gin]);
+  // A target that the gin, not the seeded mistake, makes it miss is no longer its target.
+  const isMissedByGin =
+    made.target !== null && meets(made, made.target) && !meets(strong, made.target);
+  return isMissedByGin ? { ...strong, target: null } : stillMet(strong);
 }
 
 /** Per cent by volume of a line that is a spirit. */

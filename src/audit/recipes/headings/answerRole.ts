@@ -1,4 +1,5 @@
 import { anyOf } from "../roles/anyOf";
+import { MIX_NOUNS } from "../roles/mixNouns";
 
 /** What an answer of a recipe is about, as far as it is no part of its mass. */
 export type AnswerRole = "freezing point" | "depression" | "ice fraction";
@@ -44,7 +45,7 @@ const SHARE = anyOf(
 const WATER_AS_ICE = anyOf(
   "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
   "(water|wassers?),? (that is |that has |turned |has turned |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
-  "(ice|eis),? (of|in|vom|in der|von der) (the |its )?((whole|ganzen) )?(gesamt)?(water|wasser|mix|masse|mischung)",
+  `(ice|eis),? (of|in|vom|im|am|in der|von der|an der) ((the|its|a|one|our|whole|finished|ganzen|gesamten|fertigen) )*((gesamt)?(water|wasser)|${MIX_NOUNS})\\b`,
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
@@ -57,8 +58,12 @@ const OTHER_THING = anyOf(
 /** A temperature asked for, not one at which something is so. */
 const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
 
+/** So much ice, not a share of anything: not "in 100 g of the mix (g)". */
+const IN_GRAMS = /^(?!.*\d\s?k?g\b).*\b(k?g|grams?|gramm|kilograms?|kilogramm)\s?\)?$/;
+
 const isIce = (plain: string): boolean =>
   ICE.test(plain) &&
+  !IN_GRAMS.test(plain) &&
   !IN_CELSIUS.test(plain) &&
   (WATER_AS_ICE.test(plain) || SHARE.test(plain) || AT_COLD.test(plain) || /^gefroren/.test(plain));
 
