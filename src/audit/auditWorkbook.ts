@@ -14,6 +14,7 @@ import { findingKey } from "./report/findingKey";
 import { recalculationSummary } from "./report/recalculationSummary";
 import type { Rule } from "./rule";
 import { rules } from "./rules";
+import { saidOnce } from "./saidOnce";
 import { withoutConsequences } from "./withoutConsequences";
 
 export type { AuditReport, AuditSummary, ReportedRecipes } from "./report/auditReport";
@@ -84,7 +85,7 @@ export function reportOf(
 
 /** What one rule finds, the worst first, a column that is wrong throughout summed up. */
 export const findingsOf = (rule: Rule, context: AuditContext): Finding[] =>
-  condense(rule.find(context).sort(compare));
+  condense(saidOnce(rule.find(context)).sort(compare));
 
 /** The audit of a workbook that has been read already. */
 export function auditInContext(read: AuditContext, options: AuditOptions = {}): AuditReport {

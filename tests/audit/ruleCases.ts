@@ -25,6 +25,7 @@ import { pairCases } from "./pairCases";
 import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
+import { solutionRowCases } from "./solutionRowCases";
 import { structureCases } from "./structureCases";
 import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
@@ -88,6 +89,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
   ...filledLineCases,
+  ...solutionRowCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

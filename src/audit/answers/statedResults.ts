@@ -1,5 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
-import type { LabelledAnswer } from "./labelledAnswer";
+import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
@@ -32,9 +32,8 @@ export function resultRole(label: string): ResultRole | null {
   return ROLES.has(role) ? (role as ResultRole) : null;
 }
 
-function resultAt(answer: LabelledAnswer): StatedResult[] {
+function resultAt(answer: LabelledAnswer, role = resultRole(answer.label)): StatedResult[] {
   const { sheet, label, row, column } = answer;
-  const role = resultRole(label);
   const cell = sheet.cellAt(row, column);
   if (role === null || typeof cell?.value !== "number") return [];
   const unit = resultUnit(label, textAt(sheet, row, column + 1), cell, role);
@@ -45,6 +44,24 @@ function resultAt(answer: LabelledAnswer): StatedResult[] {
   return [{ role, sheet, label, row, column, value, unit, temperatureC, block, recipe }];
 }
 
+/** Answers of worked examples that their formulas tell, whatever their labels say. */
+const toldByFormula = (blocks: readonly RecipeBlock[]): StatedResult[] =>
+  blocks.flatMap((block) =>
+    (block.answers ?? []).flatMap(({ role, label, ...place }) => {
+      const [recipe] = block.recipes;
+      const isTold = role !== undefined && resultRole(label) !== role && recipe !== undefined;
+      const answer = isTold ? answerAt(block, recipe, label, place) : null;
+      return answer === null ? [] : resultAt(answer, role);
+    }),
+  );
+
 /** Finds the labelled answers of a workbook and the recipe each belongs to. */
-export const statedResults = (workbook: Workbook, blocks: readonly RecipeBlock[]): StatedResult[] =>
-  labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap(resultAt);
+export const statedResults = (
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+): StatedResult[] => [
+  ...labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap((answer) =>
+    resultAt(answer),
+  ),
+  ...toldByFormula(blocks),
+];

@@ -58,7 +58,8 @@ function cellsOfExamples({ blocks }: AuditContext, first: LabelledNumber): Label
     const line = recipes[0]?.line ?? column;
     const value = sheet.cellAt(row, line)?.value;
     const isOther = answers !== undefined && other === sheet && line > column;
-    return isOther && contains(range, row, line) && typeof value === "number"
+    const isInside = contains(range, row, column) && contains(range, row, line);
+    return isOther && isInside && typeof value === "number"
       ? [{ ...first, column: line, value }]
       : [];
   });

@@ -95,7 +95,8 @@ const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
 export function filledColumns({ workbook, blocks }: AuditContext): readonly FilledLine[] {
   const before = known.get(blocks);
   if (before !== undefined) return before;
-  const own = blocks.filter((block) => !isOneRow(block));
+  // One solution's row tells nothing of its columns, nor do the labels of a worked example.
+  const own = blocks.filter((block) => block.answers === undefined && !isOneRow(block));
   const others = workbook.sheets.flatMap((sheet) => {
     const here = own.filter((block) => block.sheet === sheet);
     return runsOf(sheet)

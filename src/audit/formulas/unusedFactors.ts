@@ -1,4 +1,5 @@
 import { parseCellName } from "../../workbook/address";
+import { referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import { explainResult, SALT_AS_ONE } from "../answers/explainResult";
@@ -85,11 +86,27 @@ function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
   );
   // One whose particles are counted in their own column does not make the difference.
   const [salt] = saltsOf(block).filter(
-    (name) => recipe === undefined || countedTimes(block, recipe, name) === null,
+    (name) =>
+      (recipe === undefined || countedTimes(block, recipe, name) === null) &&
+      (first === undefined || !readsFactors(block, name, first)),
   );
   return first === undefined || salt === undefined
     ? []
     : findingOf(context, block, salt, first, `"${first.label}" counts each unit of it`);
+}
+
+/** Whether an answer reads numbers of particles, be it that of another solution: then none is left out. */
+function readsFactors(
+  block: RecipeBlock,
+  name: RecipeName,
+  { sheet, row, column }: StatedResult,
+): boolean {
+  const place = saidOf(block, name, "particles");
+  const line = block.answers === undefined ? "left" : "top";
+  const at = block.answers === undefined ? place?.column : place?.row;
+  return referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
+    ({ sheet: other, range }) => other === null && range[line] === at,
+  );
 }
 
 function isSaltAsOne(

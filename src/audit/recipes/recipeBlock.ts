@@ -14,6 +14,11 @@ export interface LabelledPlace extends Place {
   readonly label: string;
 }
 
+/** An answer of a worked example, with what it is where its label does not tell. */
+export interface ExampleAnswer extends LabelledPlace {
+  readonly role?: "freezing point" | "depression" | "molality";
+}
+
 /** An ingredient's name as it stands on the sheet. */
 export interface RecipeName extends Place {
   /** What the recipe functions are asked for: the cell's text, a unit at its end left out. */
@@ -67,7 +72,7 @@ export interface RecipeBlock {
   readonly roles: ReadonlyMap<number, Role>;
   readonly ownIngredients: Matrix | null;
   /** The labelled answers of a worked example; absent for lists. */
-  readonly answers?: readonly LabelledPlace[];
+  readonly answers?: readonly ExampleAnswer[];
   /** True when the user said how it lies. */
   readonly stated?: boolean;
 }

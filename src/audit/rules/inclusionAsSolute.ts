@@ -66,17 +66,27 @@ function leavingOut(sheet: WorkbookSheet, place: Place, role: Role): readonly Ce
   return no === undefined ? [] : cellEdit(sheet, place, no);
 }
 
+/** How many recipes one name stands for: of the rows of a table it may be said above, once. */
+const timesNamed = ({ blocks }: AuditContext, { sheet }: RecipeBlock, { row, column }: Place) =>
+  blocks.filter(
+    (block) =>
+      block.sheet === sheet &&
+      block.answers !== undefined &&
+      block.names.some((name) => name.row === row && name.column === column),
+  ).length;
+
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
   if (counted === null || !doesNotDissolve(name.item, block.ownIngredients)) return null;
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);
-  return findingAt(identity, block.sheet, counted.place, {
+  const place = timesNamed(context, block, name) > 1 ? name : counted.place;
+  return findingAt(identity, block.sheet, place, {
     message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
     effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
     fix: "Leave it out of the moles and of the solids that dissolve.",
-    edits: leavingOut(block.sheet, counted.place, counted.role),
+    edits: place === name ? [] : leavingOut(block.sheet, counted.place, counted.role),
   });
 }
 

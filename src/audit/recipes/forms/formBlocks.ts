@@ -8,10 +8,8 @@ import type { Form, FormSolute } from "./form";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 import { nameAbove } from "./nameAbove";
-
-/** A pair's value in one of several solutions; one value alone holds for all. */
-const valueIn = ({ values }: LabelledPair, column: number): Place | undefined =>
-  values.length === 1 ? values[0] : values.find((value) => value.column === column);
+import { answerOf } from "./answerOf";
+import { valueIn } from "./valueIn";
 
 function nameOf(
   context: FinderContext,
@@ -82,7 +80,7 @@ function blockIn(
     roles: new Map(),
     answers: form.others.flatMap((pair) => {
       const place = pair.kind === "answer" ? valueIn(pair, column) : undefined;
-      return place === undefined ? [] : [{ ...place, label: pair.label }];
+      return place === undefined ? [] : [answerOf(pair, place)];
     }),
   };
 }

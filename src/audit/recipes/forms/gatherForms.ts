@@ -1,5 +1,4 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { pureSolute } from "../../solutions/pureSolute";
 import { textAt } from "../cells";
 import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
@@ -7,6 +6,7 @@ import { isOfParticles } from "../amounts/ofParticles";
 import type { Place } from "../recipeBlock";
 import { bareLabel } from "./formLabels";
 import type { Form, FormSolute } from "./form";
+import { isSameSubstance } from "./isSameSubstance";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 
@@ -39,19 +39,11 @@ function itemFor(context: FinderContext, form: Form, label: string): string | nu
 const OF_ANOTHER =
   /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
 
-/** "Kochsalz" and "NaCl" are one substance. */
-const isSame = (one: string | null, other: string | null): boolean =>
-  one !== null &&
-  other !== null &&
-  (one === other || (pureSolute(one) !== null && pureSolute(one) === pureSolute(other)));
-
 const numberAt = (sheet: WorkbookSheet, at: Place) => sheet.cellAt(at.row, at.column)?.value;
 
 /** A mass said again in another unit is no new one. */
-function isConversion({ sheet }: FinderContext, { values }: LabelledPair): boolean {
-  const [first] = values;
-  return first !== undefined && sheet.cellAt(first.row, first.column)?.formula !== undefined;
-}
+const isConversion = ({ sheet }: FinderContext, { values: [first] }: LabelledPair): boolean =>
+  first !== undefined && sheet.cellAt(first.row, first.column)?.formula !== undefined;
 
 const hasAnswer = ({ others }: Form): boolean => others.some(({ kind }) => kind === "answer");
 
@@ -69,7 +61,7 @@ function addMass(context: FinderContext, form: Form, pair: LabelledPair): void {
   const item = itemFor(context, form, pair.label);
   const last = form.solutes.at(-1);
   if (item !== null) {
-    const known = form.solutes.find((one) => isSame(one.item, item) && one.mass === null);
+    const known = form.solutes.find((one) => isSameSubstance(one.item, item) && one.mass === null);
     const solute = known ?? soluteNamed(item, null);
     if (known === undefined && isConversion(context, pair) && last !== undefined) return;
     solute.mass = pair;
@@ -90,7 +82,8 @@ function addSolute(context: FinderContext, form: Form, pair: LabelledPair): void
   const item = chemicalName(textAt(context.sheet, first.row, first.column), context.check);
   const last = form.solutes.at(-1);
   const waits = last !== undefined && last.item === null && last.named === null ? last : undefined;
-  const waiting = form.solutes.find((one) => isSame(one.item, item) && one.named === null) ?? waits;
+  const waiting =
+    form.solutes.find((one) => isSameSubstance(one.item, item) && one.named === null) ?? waits;
   if (waiting === undefined) form.solutes.push(soluteNamed(item, pair));
   else Object.assign(waiting, { item, named: pair });
 }
@@ -104,13 +97,19 @@ function addSolvent(context: FinderContext, form: Form, pair: LabelledPair): voi
   else form.isAboutWater = true;
 }
 
+/** One number where there are several solutes beside each other is that of all of them. */
+const isOfAll = ({ solutes }: Form, { kind, values }: LabelledPair): boolean =>
+  kind === "moles" &&
+  values.length === 1 &&
+  solutes.some(({ mass, details }) => mass !== null && mass.values.length > 1 && details.has(kind));
+
 function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void {
   const { kind } = pair;
   if (kind !== "molar mass" && kind !== "moles" && kind !== "particles") return;
-  if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label))) return;
+  if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label)) || isOfAll(form, pair)) return;
   const item = itemFor(context, form, pair.label);
   if (item === null && OF_ANOTHER.test(bareLabel(pair.label))) return;
-  const named = form.solutes.find((one) => isSame(one.item, item));
+  const named = form.solutes.find((one) => isSameSubstance(one.item, item));
   const last = form.solutes.at(-1);
   if (item !== null && named === undefined) form.solutes.push(soluteNamed(item, null));
   const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));

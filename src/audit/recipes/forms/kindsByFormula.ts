@@ -33,6 +33,16 @@ function saidRole(sheet: WorkbookSheet, { kind, label, values }: UnsaidPair): Cl
 
 const kindOf = (role: ClassRole): FormKind => (ANSWERS.has(role) ? "answer" : (role as FormKind));
 
+/** What a pair's values are: at least half of those of which it is known, so that a row of a table is nothing. */
+function sharedOf(roles: readonly ClassRole[]): ClassRole | null {
+  const times = (role: ClassRole) => roles.filter((one) => one === role).length;
+  const most = roles.reduce<ClassRole | null>(
+    (best, role) => (best === null || times(role) > times(best) ? role : best),
+    null,
+  );
+  return most === null || 2 * times(most) >= roles.length ? most : null;
+}
+
 /** Pairs with what they are: by their words, else by their unit, else by what the formulas do with their values. */
 export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[]): LabelledPair[] {
   const said = pairs.map((pair) => saidRole(sheet, pair));
@@ -44,9 +54,9 @@ export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[
   const roles = rolesByFormula(sheet, known);
   return pairs.flatMap((pair, at) => {
     const read = pair.values.flatMap((value) => roles.get(keyOf(value)) ?? []);
-    const role = said[at] ?? read[0] ?? null;
+    const role = said[at] ?? sharedOf(read);
     const isLoose = pair.kind === null || (pair.kind === "answer" && said[at] === null);
     const kind = isLoose && role !== null ? kindOf(role) : pair.kind;
-    return kind === null ? [] : [{ ...pair, kind }];
+    return kind === null ? [] : [{ ...pair, kind, role }];
   });
 }

@@ -54,11 +54,12 @@ function onlyUnknown({ roleOf }: Cells, places: readonly Place[]): Place | undef
 
 /** Numbers of particles and the constant are known by their values. */
 function readFactors(cells: Cells, above: readonly Place[]): void {
+  const isCounted = above.some((place) => cells.roleOf(place) === "particles");
   for (const place of above) {
     const value = cells.typedAt(place);
     if (cells.roleOf(place) !== undefined) continue;
     if (isNear(value, IDEAL_KF_K_KG_PER_MOL)) cells.say(place, "constant");
-    else if (isCount(value) && above.length > 1) cells.say(place, "particles");
+    else if (isCount(value) && above.length > 1 && !isCounted) cells.say(place, "particles");
   }
 }
 

@@ -1,3 +1,4 @@
+import { overlaps } from "../../../workbook/references";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
@@ -9,6 +10,7 @@ import { formBlocks } from "./formBlocks";
 import { gatherForms } from "./gatherForms";
 import { labelledPairs, type LabelledPair } from "./labelledPairs";
 import { cutAtTitles, lanesOf } from "./lanes";
+import { solutionRows } from "./solutionRows";
 import { isOfStrength, isPerWater } from "./isOfStrength";
 
 /** What tells a class's worked example from any other list of labelled numbers. */
@@ -58,7 +60,8 @@ export function solutionForms(context: FinderContext, texts: SheetTexts): Recipe
     columns.some((column) => isOfSolution(textAt(sheet, row, column))),
   );
   if (!mayBe) return [];
-  const pairs = labelledPairs(context, texts);
+  const labelled = labelledPairs(context, texts);
+  const { pairs } = labelled;
   const found = lanesOf(pairs).flatMap((lane) => blocksInLane(context, lane));
   const isTaken = ({ row, column }: LabelledPair) =>
     found.some(
@@ -66,5 +69,9 @@ export function solutionForms(context: FinderContext, texts: SheetTexts): Recipe
         row >= top && row <= bottom && column >= left && column <= right,
     );
   const others = pairs.filter((pair) => !isTaken(pair));
-  return [...found, ...blocksIn(context, others)];
+  const examples = [...found, ...blocksIn(context, others)];
+  const rows = solutionRows(context, labelled).filter(
+    ({ range }) => !examples.some((one) => overlaps(one.range, range)),
+  );
+  return [...examples, ...rows];
 }
