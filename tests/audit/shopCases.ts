@@ -106,4 +106,14 @@ export const shopCases: readonly RuleCase[] = [
     ...{ rule: "caution-not-named", cells: [], what: "what the eater is told of the alcohol" },
     rows: [...LIST, [], ["Contains alcohol."]],
   },
+  {
+    rule: "abv-as-mass",
+    what: "whole grams of alcohol shown in tenths",
+    rows: [
+      ["Drink", "g", "% vol", "Pure alcohol (g)"],
+      ["rum 40 %", 40, 40, { value: 13.3, format: "0.0" }],
+      ["liqueur 25 %", 12, 25, { value: 3, format: "0.0" }],
+    ],
+    cells: ["D3"],
+  },
 ];

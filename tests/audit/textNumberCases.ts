@@ -124,10 +124,6 @@ export const textNumberCases: readonly RuleCase[] = [
     ["Kind", "2"],
     ["Found", formula('MATCH("x"&B6,A1:A4,0)', 1)],
   ]),
-  flags(
-    "a weight with its unit in the next cell",
-    [...mix, [], ["One scoop", "62.50", "g"]],
-    "B6",
-  ),
+  flags("a weight with its unit in the next cell", [...mix, [], ["One scoop", "62.50", "g"]], "B6"),
   leaves("a number of a shelf beside words", [...mix, [], ["Shelf", "27", "left"]]),
 ];

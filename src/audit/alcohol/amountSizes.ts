@@ -1,4 +1,5 @@
 import { numberFrom } from "../answers/answers";
+import { decimalsOf } from "../decimalsOf";
 import type { Place } from "../recipes/recipeBlock";
 import { gramsPer, isMass, unitFromHeader } from "../recipes/amounts/unit";
 import type { AlcoholLabel } from "./alcoholLabel";
@@ -16,11 +17,14 @@ const ML: Readonly<Record<string, number>> = {
   liter: 1000,
 };
 
-/** Half of the last digit that is typed. */
+/** How many decimals a number format always shows. */
+const decimalsShown = (format = ""): number => /\.(0+)/.exec(format)?.[1]?.length ?? 0;
+
+/** Half of the last digit that is typed, or shown by the format: 5 among tenths is 5.0. */
 export function roundingOf(line: LabelledLine, { row, column }: Place): number {
   const cell = line.sheet.cellAt(row, column);
   if (cell?.formula !== undefined || typeof cell?.value !== "number") return 0;
-  const decimals = /\.(\d+)$/.exec(String(cell.value))?.[1]?.length ?? 0;
+  const decimals = Math.max(decimalsOf(cell.value), decimalsShown(cell.format));
   return 0.501 * 10 ** -decimals;
 }
 
