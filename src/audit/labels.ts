@@ -37,7 +37,7 @@ function numberBeside(
         beside: words || textAt(sheet, row, at + 1),
       };
     }
-    words = typeof value === "string" ? value : words;
+    words = textAt(sheet, row, at) || words;
     if (words.length > 12) return null;
   }
   return null;

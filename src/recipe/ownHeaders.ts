@@ -30,7 +30,7 @@ const GERMAN: Readonly<Record<string, OwnHeader>> = {
 };
 
 const OWN: ReadonlyMap<string, OwnHeader> = new Map([
-  ...Object.entries(GERMAN),
+  ...Object.entries(GERMAN).map(([header, meant]) => [normalName(header), meant] as const),
   ["sugar", "sugars"],
   ["milk solids-not-fat", "milk solids"],
   ["g/ml", "g per mL"],
@@ -43,9 +43,12 @@ const OWN: ReadonlyMap<string, OwnHeader> = new Map([
 /** What a column of the own-ingredients range holds; null when it is no business of ours (a price). */
 export type OwnColumn = OwnHeader | { readonly solute: Solute } | null;
 
-/** "fat (g)", "fat, g/100 g" and "fat %" are fat. */
+/** "fat (g)", "fat, g/100 g", "fat %" and "fat:" are fat. */
 const withoutUnit = (key: string): string =>
-  key.replace(/\s*[([].*[)\]]$/, "").replace(/[, ]*(%| g(\/| per )100 ?g|[, ]g| °bx)$/, "");
+  key
+    .replace(/\s*:$/, "")
+    .replace(/\s*:?\s*[([].*[)\]]$/, "")
+    .replace(/[, ]*(%| g(\/| per )100 ?g|[, ]g| °bx)$/, "");
 
 /** Reads a header; a word that is nearly one of ours is an error, since its numbers would be lost. */
 export function ownColumn(header: string, place: string): OwnColumn | Problem {

@@ -21,7 +21,7 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ],
   [
     "solids",
-    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm)\b|(except|non|without|all but|but|außer|ohne|nicht)[- ]?(the )?(water|wasser)/,
+    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm)\b|(except|non|without|all but|but|au(ß|ss)er|ohne|nicht)[- ]?(the )?(water|wasser)/,
   ],
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
@@ -37,7 +37,7 @@ const BRINE = /brine|\bsole\b|salzlake|salzlösung|solution|lösung/;
 
 /** What is no part of a mix, whatever else is said, and what is said of milk's own solids or of one ingredient. */
 const OTHER_THING =
-  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|süß|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
+  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|sü(ß|ss)|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
 const OF_ONE =
   /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;

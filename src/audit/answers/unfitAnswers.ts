@@ -24,7 +24,9 @@ function answersByRecipe(context: AuditContext): ReadonlyMap<Recipe, ReadonlySet
   return cells;
 }
 
-const isUnexplained = ({ message }: Finding): boolean => !/ comes out | ideal law /.test(message);
+/** What a label has in quotes explains nothing. */
+const isUnexplained = ({ message }: Finding): boolean =>
+  !/ comes out | ideal law /.test(message.replaceAll(/"[^"]*"/g, ""));
 
 function asOne([first, ...others]: readonly Finding[]): Finding[] {
   if (first === undefined) return [];

@@ -35,7 +35,7 @@ function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): bool
 
 /** What own ingredients are made of, which no recipe is: a table of "name", "water", "fat" and "protein". */
 const MADE_OF =
-  /^(fat|fett|protein|eiweiß|inert|fib(re|er)|ballaststoffe|ash|asche|solids|brix|trockenmasse)$/;
+  /^(fat|fett|protein|eiwei(ß|ss)|inert|fib(re|er)|ballaststoffe|ash|asche|solids|brix|trockenmasse)$/;
 
 function isCompositions({ sheet }: FinderContext, header: number, run: readonly number[]): boolean {
   const headers = run.map((column) => plainWords(textAt(sheet, header, column)));

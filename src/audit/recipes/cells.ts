@@ -1,11 +1,12 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { amountText } from "./amounts/amountText";
+import { cleanText } from "./headings/cleanText";
 
-/** The words in a cell, trimmed; "" when it holds none. */
+/** The words in a cell as `cleanText` reads them; "" when it holds none. */
 export function textAt(sheet: WorkbookSheet, row: number, column: number): string {
   if (row < 0 || column < 0) return "";
   const value = sheet.cellAt(row, column)?.value;
-  return typeof value === "string" ? value.trim() : "";
+  return typeof value === "string" ? cleanText(value) : "";
 }
 
 /** Whether a cell holds a number, be it typed as text. */
@@ -28,5 +29,5 @@ export function holdsNumber(sheet: WorkbookSheet, row: number, column: number): 
 
 export const isBlank = (sheet: WorkbookSheet, row: number, column: number): boolean => {
   const value = row < 0 || column < 0 ? null : (sheet.cellAt(row, column)?.value ?? null);
-  return value === null || value === "";
+  return value === null || (typeof value === "string" && value.trim() === "");
 };

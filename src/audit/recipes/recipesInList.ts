@@ -19,8 +19,8 @@ function groupsBy({ sheet, names }: RecipeBlock, column: number): Map<string, Gr
   let key = "";
   for (const name of names) {
     const said = sheet.cellAt(name.row, column)?.value;
-    if (typeof said === "number" || (typeof said === "string" && said.trim() !== ""))
-      key = String(said).trim();
+    const text = typeof said === "number" ? String(said) : textAt(sheet, name.row, column);
+    if (text !== "") key = text;
     groups.set(key, [...(groups.get(key) ?? []), name]);
   }
   return groups;

@@ -20,7 +20,7 @@ const CAUTIONS: readonly (readonly [key: string, said: RegExp, advice: string])[
   // "Add the alcohol when it is cold" tells the cook, not the eater.
   [
     "alcohol",
-    /(contain|has|have|with|enthält|enthalten|mit) (some |etwas )?al[ck]ohol|adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|^(?!.*\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugießen|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss)\b).*al[ck]ohol/i,
+    /(contain|has|have|with|enthält|enthalten|mit) (some |etwas )?al[ck]ohol|adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|^(?!.*\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugie(ß|ss)en|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss)\b).*al[ck]ohol/i,
     "it contains alcohol",
   ],
   [

@@ -8,6 +8,7 @@ import { findingAt } from "../findingAt";
 import { countedPiecesGrams, doesNotDissolve, misreadingOf } from "../amounts/misreadParts";
 import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amounts/amountOf";
+import { textAt } from "../recipes/cells";
 import type { Role } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
@@ -34,7 +35,7 @@ function countedAt(
     if (typeof value === "number" && value > 0) return { place, role, number: value };
     if (
       value === true ||
-      (typeof value === "string" && /^(yes|y|x|true|ja|j)$/i.test(value.trim()))
+      /^(yes|y|x|true|ja|j)$/i.test(textAt(block.sheet, place.row, place.column))
     ) {
       return { place, role, number: null };
     }
@@ -62,7 +63,7 @@ function leavingOut(sheet: WorkbookSheet, place: Place, role: Role): readonly Ce
   const value = sheet.cellAt(place.row, place.column)?.value;
   if (role !== "counts as solute") return [];
   if (typeof value === "number") return numberEdit(sheet, place, 0);
-  const no = typeof value === "string" ? NO[value.trim().toLowerCase()] : undefined;
+  const no = NO[textAt(sheet, place.row, place.column).toLowerCase()];
   return no === undefined ? [] : cellEdit(sheet, place, no);
 }
 

@@ -6,6 +6,7 @@ import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { meantMix } from "../mix";
 import { amountOf } from "../recipes/amounts/amountOf";
+import { cleanText } from "../recipes/headings/cleanText";
 import { foldedName, UNSEEN } from "../recipes/names/foldedName";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
@@ -14,14 +15,15 @@ const identity = { id: "name-with-odd-letters", severity: "warning" } as const;
 
 const tidied = (text: string): string => text.replace(/[\s\u00a0\u2007\u202f]+/g, " ").trim();
 
-/** What is odd about a name as it is stored; null when nothing is. */
-function oddity(stored: string, right: string): string | null {
+/** What is odd about a name as it is stored; null when nothing is. Nobody looks up a label that has more in it than the name. */
+function oddity(stored: string, right: string, isBare: boolean): string | null {
   if (foldedName(stored).replace(UNSEEN, "") !== stored.replace(UNSEEN, ""))
     return "letters or digits that only look like the right ones";
   if (UNSEEN.test(stored)) return "a sign that is not seen";
+  if (!isBare) return null;
   if (/[\u00a0\u2007\u202f]/.test(stored)) return "a blank that is none for a look-up";
   if (stored !== stored.trim()) return `a blank ${/^\s/.test(stored) ? "before" : "after"} it`;
-  return stored === right ? null : "two blanks in a row";
+  return / {2}/.test(stored) ? "two blanks in a row" : null; // a line break is seen
 }
 
 /** Where the name is not understood as it stands: the mix without it and with it. */
@@ -49,7 +51,7 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const isKnown = context.checkFor(block)(foldedName(name.item)).kind !== "unknown";
   const right = isKnown ? folded : tidied(stored.replace(UNSEEN, ""));
   if (right === stored) return null;
-  const what = oddity(stored, right);
+  const what = oddity(stored, right, cleanText(stored) === name.item);
   if (what === null) return null;
   return findingAt(identity, block.sheet, name, {
     message: `The name "${tidied(stored)}" in ${cellName(name.row, name.column)} has ${what}: look-ups and comparisons do not find it.`,

@@ -42,7 +42,7 @@ function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Re
   const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
   for (let row = header + 1; row <= last; row += 1) {
     const value = sheet.cellAt(row, column)?.value ?? null;
-    if (typeof value === "string" && !NO_READING.test(value.trim())) break;
+    if (typeof value === "string" && !NO_READING.test(textAt(sheet, row, column))) break;
     if (isBlankRow(sheet, row, column) && !goesOn(sheet, row, column)) break;
     if (isNoReading(sheet, row, column)) break;
     if (typeof value === "number" && !isExplained(sheet, row, column))

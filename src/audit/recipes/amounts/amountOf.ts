@@ -1,5 +1,6 @@
 import type { WorkbookValue } from "../../../workbook/model";
 import { callFunction } from "../../../worksheet/callFunction";
+import { textAt } from "../cells";
 import { amountText, type AmountText } from "./amountText";
 import {
   amountPlace,
@@ -32,8 +33,7 @@ function unitOf(
   if (recipe.unitStated === true) return recipe.unit;
   const units = unitColumnOf(block, recipe);
   if (units !== null && recipe.unitAssumed) {
-    const text = block.sheet.cellAt(name.row, units)?.value;
-    const unit = typeof text === "string" ? unitFromWord(text) : null;
+    const unit = unitFromWord(textAt(block.sheet, name.row, units));
     if (unit !== null) return unit;
   }
   return unitFromFormat(format) ?? name.unit ?? recipe.unit;

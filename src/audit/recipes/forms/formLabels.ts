@@ -46,7 +46,7 @@ const OF_MASS =
 const DRY_MATTER = /solids|matter|feststoff|trocken/;
 /** Of both together, or not of this solution at all. */
 const OF_OTHER =
-  /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis|\bempty\b|beaker|\b(bowl|container|cup|tare|flask)\b|becher|schüssel|gefäß|kolben|\b(leer|tara)/;
+  /\bsolution|\blösung(?!smittel)\b|\btotal|gesamt|mixture|mischung|\bper\b|\bpro\b|\bje\b|€|\$|£|price|preis|\bempty\b|beaker|\b(bowl|container|cup|tare|flask)\b|becher|schüssel|gefä(ß|ss)|kolben|\b(leer|tara)/;
 
 const ANSWERS = new Set(["molality", "depression", "freezing point", "ice fraction"]);
 

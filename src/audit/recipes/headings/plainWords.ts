@@ -1,8 +1,4 @@
-/** Text as headers and names are compared: lower case, one kind of space, no colon at the end. */
-export const plainWords = (text: string): string =>
-  text
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/[\s\u00a0]+/g, " ")
-    .replace(/\s*:\s*$/, "")
-    .trim();
+import { cleanText } from "./cleanText";
+
+/** Text as headers and names are compared: the words of a cell in lower case. */
+export const plainWords = (text: string): string => cleanText(text.normalize("NFKC").toLowerCase());

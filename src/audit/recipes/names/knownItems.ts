@@ -37,7 +37,7 @@ function ownNames(ownIngredients: Matrix | null): ReadonlySet<string> {
     (header) => typeof header === "string" && plainWords(header) === "name",
   );
   const names = rows.map((row) => row[at]).filter((name) => typeof name === "string");
-  return new Set(names.map(plainWords));
+  return new Set(names.map(normalName));
 }
 
 /** Knows the user's own ingredients and the catalogue; each name is looked up once. */
@@ -45,9 +45,9 @@ export function knownItems(ownIngredients: Matrix | null): ItemCheck {
   const own = ownNames(ownIngredients);
   const answers = new Map<string, ItemKnowledge>();
   const lookUp = (name: string): ItemKnowledge => {
-    const plain = plainWords(name);
-    if (own.has(plain) || WATER_LOST.test(plain)) return KNOWN;
-    const match = catalogueNames().get(normalName(name));
+    const key = normalName(name);
+    if (own.has(key) || WATER_LOST.test(key)) return KNOWN;
+    const match = catalogueNames().get(key);
     if (match === undefined) return UNKNOWN;
     return match.kind === "ambiguous" ? { kind: "ambiguous", choices: match.choices } : KNOWN;
   };

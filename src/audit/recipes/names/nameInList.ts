@@ -12,7 +12,7 @@ const WENT_IN =
   /\s+(?:weighed(?: (?:in|out))?|measured out|added|used|taken|poured in|(?:ein|ab|aus)gewogen|zugegeben|zugesetzt|verwendet|dazu)$/i;
 /** How something is prepared, not what it is. Common practice, no source. */
 const REMARK =
-  /\s*(?:[,;–-]\s+|[([]\s*)(?:ice[- ]?cold|cold|hot|warm|boiled|boiling|filtered|tap|still|fresh(?:ly)?(?: squeezed| pressed)?|squeezed|strained|sifted|sieved|fine|chilled|melted|ripe|organic|optional|to taste|at room temperature|room temperature|kalt|heiß|gekocht|gefiltert|frisch(?: gepresst)?|gesiebt|fein|reif|bio)\s*[)\]]?\s*$/i;
+  /\s*(?:[,;–-]\s+|[([]\s*)(?:ice[- ]?cold|cold|hot|warm|boiled|boiling|filtered|tap|still|fresh(?:ly)?(?: squeezed| pressed)?|squeezed|strained|sifted|sieved|fine|chilled|melted|ripe|organic|optional|to taste|at room temperature|room temperature|kalt|hei(?:ß|ss)|gekocht|gefiltert|frisch(?: gepresst)?|gesiebt|fein|reif|bio)\s*[)\]]?\s*$/i;
 
 /** A name as the recipe functions are asked for it, and the unit that stands with it. */
 export interface NameInList {

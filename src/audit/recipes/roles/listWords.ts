@@ -18,12 +18,12 @@ export const listWords = {
     /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
   perWater: PER_WATER,
   composition:
-    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiweiß|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|süße|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
+    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiwei(ß|ss)|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|sü(ß|ss)e|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
   /** What a store holds, and what was bought for it. */
   stock:
     /^(counted|on hand|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
   other:
-    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^((bag|box|tin|bottle|carton|sack|beutel|dosen?|flaschen?|tüten?|schachtel)[- ]?)?(sizes?|größen?)\b|\b(bought|gekauft|eingekauft)\b|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
+    /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^((bag|box|tin|bottle|carton|sack|beutel|dosen?|flaschen?|tüten?|schachtel)[- ]?)?(sizes?|grö(ß|ss)en?)\b|\b(bought|gekauft|eingekauft)\b|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
   amount:
     /amount|quantity|\bqty\b|weight|\bmass\b|grams?\b|gramm|menge|gewicht|masse\b|einwaage|batch|ansatz|share|anteil|portion|recipe|rezept|\bmix\b|^(weigh( in| out)?|(ab|ein)wiegen)$|^(how much|wie ?viel)( (of (it|each)|davon|jeweils|do we need|brauchen wir))?\??$/,
 } as const satisfies Readonly<Record<string, Words>>;
