@@ -1,3 +1,4 @@
+import { addressed } from "../workbook/addressed/addressed";
 import type { Workbook } from "../workbook/model";
 import type { Recalculation } from "../workbook/recalculation";
 import { meantMix, type MeantMix } from "./mix";
@@ -26,9 +27,10 @@ const MOST_KEPT = 500;
 
 /** Reads a workbook once for all rules; without `corrections` by those that the workbook itself keeps. */
 export function auditContext(
-  workbook: Workbook,
+  given: Workbook,
   corrections?: readonly RecipeCorrection[],
 ): AuditContext {
+  const workbook = addressed(given);
   const kept =
     corrections === undefined ? storedCorrections(workbook) : { entries: corrections, notes: [] };
   const found = findRecipes(workbook, kept.entries);

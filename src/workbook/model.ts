@@ -6,6 +6,8 @@ export interface WorkbookCell {
   readonly value: WorkbookValue;
   /** The formula without "=", add-in prefixes already mapped to RIME.…; absent for a constant. */
   readonly formula?: string;
+  /** The formula as the user wrote it, where names and table columns in `formula` were replaced by addresses. */
+  readonly written?: string;
   /** For one of many cells that share a formula: its text in the first of them, known without work. */
   readonly sharedFormula?: string;
   /** The number format as written in the file, e.g. "0.0 %"; absent when General. */
@@ -38,6 +40,8 @@ export interface WorkbookSheet {
   readonly columnCount: number;
   /** The cell at a zero-based place, or undefined when it is blank. */
   readonly cellAt: (row: number, column: number) => WorkbookCell | undefined;
+  /** A formula by address as the user would write it in a cell, with names and table columns. */
+  readonly asWritten?: (formula: string, row: number, column: number) => string;
   /** Visits every cell that is not blank, row by row; `eachCell` falls back to cellAt without it. */
   readonly visitCells?: (visit: CellVisitor) => void;
   readonly tables: readonly WorkbookTable[];

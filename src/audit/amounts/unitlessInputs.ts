@@ -1,6 +1,6 @@
 import { cellName } from "../../workbook/address";
 import { eachCell } from "../../workbook/eachCell";
-import type { CellRange, Workbook, WorkbookSheet } from "../../workbook/model";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
@@ -71,21 +71,12 @@ function inputAt(
 }
 
 /** How formulas write a cell: on its own sheet, on others, or by its name. */
-function writtenAs(
-  { names }: Workbook,
-  { sheet, row, column }: UnitlessInput,
-  isOwn: boolean,
-): RegExp {
+function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegExp {
   const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(cellName(row, column)) ?? [];
   const place = `\\$?${letters}\\$?${digits}(?![\\d(:])`;
   const escaped = sheet.name.replaceAll(/[\\^$.*+?()[\]{}|]/g, "\\$&");
   const address = isOwn ? `(?<![\\p{L}\\d_.!$:])${place}` : `${escaped}'?!${place}`;
-  const isNamed = new RegExp(`${escaped}'?!${place}`, "iu");
-  const own = names.filter(({ refersTo }) => isNamed.test(refersTo)).map(({ name }) => name);
-  const alias = own.map(
-    (name) => `(?<![\\p{L}\\d_.])${name.replaceAll(/[.\\?]/g, "\\$&")}(?![\\p{L}\\d_.(])`,
-  );
-  return new RegExp(`(?:${[address, ...alias].join("|")})`, "iu");
+  return new RegExp(address, "iu");
 }
 
 /** One input may be read in every row of a long list. */
@@ -98,7 +89,7 @@ const MOST_WEIGHED = 50;
 function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
   const isMeasured = isQuantity(input.label) || isPrice(input.label);
   return workbook.sheets.some((sheet) => {
-    const written = writtenAs(workbook, input, sheet === input.sheet);
+    const written = writtenAs(input, sheet === input.sheet);
     const converted = new RegExp(
       `${written.source}\\s*(?:/\\s*100(?!\\d)|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
       "iu",

@@ -1,5 +1,5 @@
 import { cellName, rangeName } from "../../workbook/address";
-import { cellEdit } from "../cellEdit";
+import { formulaEdit, writtenFormula } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Evidence } from "../findingAt";
 import { rangeOfAll, wholeSum } from "../formulas/sumFormulas";
@@ -38,7 +38,7 @@ export function wrongTotal(total: Totalled, wrong: Wrong): Evidence {
     fix:
       formula === undefined
         ? `Enter =SUM(${range}), or mend the amount that is wrong.`
-        : `Enter =${whole ?? `SUM(${range})`}.`,
-    edits: whole === null ? [] : cellEdit(sheet, place, `=${whole}`),
+        : `Enter ${writtenFormula(sheet, place, whole ?? `SUM(${range})`)}.`,
+    edits: whole === null ? [] : formulaEdit(sheet, place, whole),
   };
 }

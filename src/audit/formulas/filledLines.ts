@@ -22,6 +22,8 @@ export interface FilledLine extends Line {
 
 /** A line counts as filled when so many cells, and this share of them, follow one pattern. */
 const LEAST_CELLS = 3;
+/** Of a formula that reads the same cells everywhere more: two alike are two alike, not a line that was filled. */
+const LEAST_ALIKE = 5;
 const LEAST_SHARE = 0.66;
 const SAMPLES = 9;
 /** In longer lines it is not looked for numbers beside blanks. */
@@ -99,7 +101,9 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
     } else others.push(place);
     if (others.length > (1 - LEAST_SHARE) * line.length) return null;
   }
-  if (length < LEAST_CELLS || others.length > (1 - LEAST_SHARE) * length) return null;
+  const isMoving = patternAt({ ...line, pattern }, line.placeAt(1)) !== pattern;
+  if (length < (isMoving ? LEAST_CELLS : LEAST_ALIKE) || others.length > (1 - LEAST_SHARE) * length)
+    return null;
   const odd = isFilledAtBlanks(sheet, { ...line, pattern }, atBlanks.length) ? atBlanks : [];
   const first = line.placeAt(0);
   const begins = readsBefore({ ...line, pattern });

@@ -21,17 +21,10 @@ const MOST_LINES = 100;
 
 type Answer = HiddenSource["readBy"];
 
-/** Words by which formulas reach a hidden sheet: its own name, names that stand for its cells, its tables. */
-function wordsForHidden({ sheets, names }: AuditContext["workbook"]): string[] {
-  const hidden = sheets.filter((sheet) => sheet.hidden);
-  const sheetNames = hidden.map(({ name }) => `${name.toLowerCase()}!`);
-  const quotedNames = sheetNames.map((name) => name.replaceAll("'", "''").replace(/!$/, "'!"));
-  const addresses = [...sheetNames, ...quotedNames];
-  const standIns = names.filter(({ refersTo }) =>
-    addresses.some((address) => refersTo.toLowerCase().includes(address)),
-  );
-  const tables = hidden.flatMap((sheet) => sheet.tables);
-  return [...addresses, ...[...standIns, ...tables].map(({ name }) => name.toLowerCase())];
+/** How formulas begin to reach a hidden sheet. */
+function wordsForHidden({ sheets }: AuditContext["workbook"]): string[] {
+  const names = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name.toLowerCase());
+  return names.flatMap((name) => [`${name}!`, `${name.replaceAll("'", "''")}'!`]);
 }
 
 /** Formulas that name a hidden sheet: costs by its prices, an overview of its recipes. */

@@ -1,5 +1,5 @@
 import { cellName } from "../../workbook/address";
-import { cellEdit } from "../cellEdit";
+import { formulaEdit, writtenFormula } from "../cellEdit";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
@@ -29,8 +29,8 @@ function findIn(line: FilledLine): Finding[] {
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} is the number ${cell.value} among formulas: it does not follow when the recipe changes.`,
       effect: null,
-      fix: `Enter =${formula}, as in the cells around it, if the number is not meant.`,
-      edits: cellEdit(sheet, place, `=${formula}`),
+      fix: `Enter ${writtenFormula(sheet, place, formula)}, as in the cells around it, if the number is not meant.`,
+      edits: formulaEdit(sheet, place, formula),
     });
   });
 }

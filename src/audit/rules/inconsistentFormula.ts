@@ -1,5 +1,5 @@
 import { cellName } from "../../workbook/address";
-import { cellEdit } from "../cellEdit";
+import { formulaEdit, writtenFormula } from "../cellEdit";
 import { comparedReferences } from "../formulas/comparedReferences";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
@@ -13,15 +13,17 @@ const identity = { id: "inconsistent-formula", severity: "warning" } as const;
 function findIn(line: FilledLine): Finding[] {
   const { sheet, strangers } = line;
   return strangers.flatMap((place) => {
-    const formula = sheet.cellAt(place.row, place.column)?.formula;
+    const cell = sheet.cellAt(place.row, place.column);
+    const formula = cell?.formula;
     const expected = patternAt(line, place);
     if (formula === undefined || comparedReferences(formula, expected).kind === "fixing") return [];
     if (readsTheSame(sheet, formula, expected)) return [];
+    const wanted = writtenFormula(sheet, place, expected);
     return findingAt(identity, sheet, place, {
-      message: `${cellName(place.row, place.column)} has the formula =${formula.slice(0, 80)}, unlike the cells around it (=${expected.slice(0, 80)}).`,
+      message: `${cellName(place.row, place.column)} has the formula =${(cell?.written ?? formula).slice(0, 80)}, unlike the cells around it (${wanted.slice(0, 81)}).`,
       effect: null,
-      fix: `Enter =${expected}, if the difference is not meant.`,
-      edits: cellEdit(sheet, place, `=${expected}`),
+      fix: `Enter ${wanted}, if the difference is not meant.`,
+      edits: formulaEdit(sheet, place, expected),
     });
   });
 }

@@ -1,6 +1,6 @@
 import { cellName, rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
-import { cellEdit } from "../cellEdit";
+import { formulaEdit, writtenFormula } from "../cellEdit";
 import { comparedReferences } from "../formulas/comparedReferences";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
@@ -16,16 +16,20 @@ const identity = { id: "reference-slips", severity: "warning" } as const;
 function strangersIn(line: FilledLine): Finding[] {
   const { sheet, strangers } = line;
   return strangers.flatMap((place) => {
-    const formula = sheet.cellAt(place.row, place.column)?.formula;
+    const cell = sheet.cellAt(place.row, place.column);
+    const formula = cell?.formula;
     const expected = patternAt(line, place);
     const difference = formula === undefined ? null : comparedReferences(formula, expected);
     if (difference?.kind !== "fixing") return [];
+    const wanted = writtenFormula(sheet, place, expected);
+    // A name or a table's column says itself what it reads; there is no $ to slip.
+    if (cell?.written !== undefined || wanted !== `=${expected}`) return [];
     const now = difference.sameCells ? "; it reads the same cells for now" : "";
     return findingAt(identity, sheet, place, {
-      message: `${cellName(place.row, place.column)} has =${formula?.slice(0, 80)} where the cells around it have =${expected.slice(0, 80)}: a $ is missing or too much${now}.`,
+      message: `${cellName(place.row, place.column)} has =${formula?.slice(0, 80)} where the cells around it have ${wanted.slice(0, 81)}: a $ is missing or too much${now}.`,
       effect: null,
-      fix: `Enter =${expected}.`,
-      edits: cellEdit(sheet, place, `=${expected}`),
+      fix: `Enter ${wanted}.`,
+      edits: formulaEdit(sheet, place, expected),
     });
   });
 }
@@ -84,7 +88,7 @@ function driftFinding(line: FilledLine): Finding[] {
       effect: null,
       fix: `Write ${fixed} in ${cellName(first.row, first.column)} and fill it down again.`,
       edits: placesOf(line).flatMap((place) =>
-        cellEdit(line.sheet, place, `=${patternAt(repaired, place)}`),
+        formulaEdit(line.sheet, place, patternAt(repaired, place)),
       ),
     }),
   ];

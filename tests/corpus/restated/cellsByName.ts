@@ -1,7 +1,7 @@
 import type { DefinedName, Workbook } from "../../../src/workbook/model";
 import { reformulated } from "./reformulated";
 import type { Restatement } from "./restatement";
-import { replaceReferences, type WrittenReference } from "./writtenReference";
+import { replaceReferences, type WrittenReference } from "../../../src/workbook/replaceReferences";
 
 const FIXED_CELL = /^\$([A-Z]+)\$(\d+)$/;
 

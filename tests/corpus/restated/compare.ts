@@ -21,13 +21,20 @@ function told({ workbook, recalculated, before }: Restated): string[] {
   });
 }
 
+const known = new WeakMap<SeededBook, { readonly book: Restated; readonly found: string[] }>();
+
+/** A seeded book and what is found in it: the same for every way of restating it. */
+function asItIs(seeded: SeededBook) {
+  const book = toWorkbook(seeded.marked.book);
+  const whole = known.get(seeded) ?? { book, found: told(book) };
+  known.set(seeded, whole);
+  return whole;
+}
+
 /** Audits a seeded book as it is and as it is restated; null where that changes no finding. */
-export function compareRestated(
-  { marked }: SeededBook,
-  { restate }: Restatement,
-): Difference | null {
-  const book = toWorkbook(marked.book);
-  const [one, other] = [told(book), told(restate(book, marked))];
+export function compareRestated(seeded: SeededBook, { restate }: Restatement): Difference | null {
+  const { book, found: one } = asItIs(seeded);
+  const other = told(restate(book, seeded.marked));
   const lost = one.filter((each) => !other.includes(each));
   const more = other.filter((each) => !one.includes(each));
   return lost.length + more.length === 0 ? null : { lost, more };

@@ -4,7 +4,7 @@ import { contains, overlaps } from "../../../src/workbook/references";
 import type { MarkedBook } from "../marks";
 import { reformulated } from "./reformulated";
 import type { Restatement } from "./restatement";
-import { replaceReferences, type WrittenReference } from "./writtenReference";
+import { replaceReferences, type WrittenReference } from "../../../src/workbook/replaceReferences";
 
 const textAt = ({ cellAt }: WorkbookSheet, row: number, column: number): string => {
   const value = cellAt(row, column)?.value;
@@ -45,7 +45,9 @@ function byColumn(
   if (range === null || range.left !== range.right) return null;
   if (!contains(table, range.top, range.left) || range.top === table.top) return null;
   const column = columns[range.left - table.left]!;
-  const isWhole = range.top === table.top + 1 && range.bottom === table.bottom;
+  // A running sum, $C$4:C9, is no whole column where it happens to end with the list.
+  const isEven = new Set(address.split(":").map((end) => end.replaceAll(/[^$]/g, ""))).size === 1;
+  const isWhole = isEven && range.top === table.top + 1 && range.bottom === table.bottom;
   if (isWhole) return `${name}[${column}]`;
   const isOwn = rangeName(range) === address.replaceAll("$", "") && range.top === ownRow;
   return isOwn && !/\$\d/.test(address) ? `${name}[[#This Row],[${column}]]` : null;

@@ -2,7 +2,7 @@ import { cellName, parseCellName } from "../../../src/workbook/address";
 import type { CellRange, Workbook, WorkbookCell, WorkbookSheet } from "../../../src/workbook/model";
 import type { Recalculation } from "../../../src/workbook/recalculation";
 import type { Restated } from "./restatement";
-import { replaceReferences } from "./writtenReference";
+import { replaceReferences } from "../../../src/workbook/replaceReferences";
 
 /** Rows and columns put into a sheet: so many before the row, or the column, with this number. */
 export interface Insertion {

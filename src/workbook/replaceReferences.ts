@@ -1,8 +1,10 @@
 /** A cell or a range as a formula writes it. */
 export interface WrittenReference {
+  /** All of it: "'Week 1'!$B$3:$B$9". */
+  readonly written: string;
   /** The sheet it names; null where it is the formula's own. */
   readonly sheet: string | null;
-  /** As written, without the sheet: "$B$3:$B$9". */
+  /** Without the sheet: "$B$3:$B$9". */
   readonly address: string;
 }
 
@@ -14,8 +16,8 @@ export const replaceReferences = (
   formula: string,
   replace: (reference: WrittenReference) => string | null,
 ): string =>
-  formula.replace(REFERENCE, (token: string, prefix?: string, address?: string) => {
-    if (address === undefined) return token;
+  formula.replace(REFERENCE, (written: string, prefix?: string, address?: string) => {
+    if (address === undefined) return written;
     const name = prefix?.slice(0, -1).replace(/^'|'$/g, "").replaceAll("''", "'");
-    return replace({ sheet: name ?? null, address }) ?? token;
+    return replace({ written, sheet: name ?? null, address }) ?? written;
   });

@@ -1,0 +1,53 @@
+import type { WorkbookSheet, WorkbookTable } from "../model";
+import { contains } from "../references";
+import { localKey, type AddressBook, type Named } from "./addressBook";
+import { addressInTable, BRACKETS } from "./tableReference";
+
+/** Texts and quoted sheets are passed over; then a word, with brackets behind it or not, or brackets alone. */
+const WORD = new RegExp(
+  String.raw`"(?:[^"]|"")*"|'(?:[^']|'')*'!?|(?<![\p{L}\p{N}_.!$\]])(?:([\p{L}_\\][\p{L}\p{N}_.]*)(${BRACKETS})?|(${BRACKETS}))(?![\p{L}\p{N}_(!'.])`,
+  "giu",
+);
+
+/** Formulas of a sheet with names and table columns replaced by addresses. */
+export type ByAddress = (formula: string, row: number, column: number) => string;
+
+/** How one sheet's formulas write the cells of another. */
+export const addressOn = (home: WorkbookSheet, { name }: WorkbookSheet, address: string): string =>
+  name === home.name
+    ? address
+    : `${/^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) ? name : `'${name.replaceAll("'", "''")}'`}!${address}`;
+
+/** The table of a sheet that a cell is in. */
+export const tableAt = (
+  sheet: WorkbookSheet,
+  row: number,
+  column: number,
+): WorkbookTable | undefined => sheet.tables.find(({ range }) => contains(range, row, column));
+
+/** Replaces, in the formulas of one sheet, the names and table columns of the book by what they stand for. */
+export function byAddressOn(home: WorkbookSheet, { tables, names }: AddressBook): ByAddress {
+  const inTable = ({ sheet, target }: Named<WorkbookTable>, brackets: string, row: number) => {
+    const address = addressInTable(target, brackets, row);
+    return address === null ? null : addressOn(home, sheet, address);
+  };
+  const ofWord = (word: string, brackets: string | undefined, row: number): string | null => {
+    const table = tables.get(word.toLowerCase());
+    if (table !== undefined) return inTable(table, brackets ?? "[]", row);
+    const name = names.get(localKey(home.name, word)) ?? names.get(word.toLowerCase());
+    return name === undefined || brackets !== undefined
+      ? null
+      : addressOn(home, name.sheet, name.target);
+  };
+  return (formula, row, column) => {
+    const own = formula.includes("[") ? tableAt(home, row, column) : undefined;
+    return formula.replace(
+      WORD,
+      (token: string, word?: string, brackets?: string, alone?: string): string => {
+        if (word !== undefined) return ofWord(word, brackets, row) ?? token;
+        if (alone === undefined || own === undefined) return token;
+        return inTable({ name: own.name, sheet: home, target: own }, alone, row) ?? token;
+      },
+    );
+  };
+}
