@@ -5,6 +5,7 @@ import { callFunction } from "../../src/worksheet/callFunction";
 import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
 import { arrangementCases } from "./arrangementCases";
+import { bareShareCases } from "./bareShareCases";
 import { classCases } from "./classCases";
 import { filledLineCases } from "./filledLineCases";
 import { hiddenCases } from "./hiddenCases";
@@ -102,6 +103,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...pastedCases,
   ...placedAnswerCases,
   ...unitCases,
+  ...bareShareCases,
   ...classCases,
   ...plainPartCases,
   ...wordingCases,

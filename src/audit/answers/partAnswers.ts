@@ -1,5 +1,6 @@
 import type { Workbook } from "../../workbook/model";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+import { bareShare, isOfOneSolute } from "./bareShare";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";
@@ -12,10 +13,14 @@ export function partAnswers(
 ): readonly LabelledAnswer[] {
   // Beside a solution that has a row to itself a heading may be of an answer and of its water.
   const amounts = amountsOf(blocks.filter((block) => !isOneRow(block)));
-  const isWanted = (label: string) => partOf(label) !== null || plainPartOf(label) !== null;
+  const isWanted = (label: string) =>
+    [partOf, plainPartOf, bareShare].some((read) => read(label) !== null);
   return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
-    return partOf(label) !== null || isPlainAnswer(workbook, blocks, answer);
+    if (partOf(label) !== null) return true;
+    return plainPartOf(label) === null
+      ? isOfOneSolute(answer.block)
+      : isPlainAnswer(workbook, blocks, answer);
   });
 }

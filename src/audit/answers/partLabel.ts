@@ -1,11 +1,9 @@
 import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { perOf, withoutPerWater, type Per } from "./perOf";
 import { plainWords } from "../recipes/headings/plainWords";
 
 export type Part =
   ("water" | "dissolved solids" | "solids" | "sugars" | "sucrose" | "ethanol") | "sodium chloride";
-
-/** What a number is per: so many grams of the mix or of its water, or a share of the mix. */
-export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
 
 /** A part of a mix as a label names it; `per` is null for the mass in the whole mix. */
 export interface LabelledPart {
@@ -42,16 +40,9 @@ const OF_ONE =
   /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
-const OF_WATER =
-  /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
-const OF_MIX =
-  /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
-const SHARE =
-  /%|per ?cent|\bpct\b|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
   /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|comes to)\b/;
-const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([
     "freezing point",
@@ -73,18 +64,6 @@ const NOT_PARTS = new Set<Role | null>([
   ] as const),
 ]);
 
-function perOf(plain: string): Per | null {
-  const ofWater = OF_WATER.exec(plain);
-  if (ofWater !== null && !/^(water|wasser)/.test(plain))
-    return { grams: isKilogram(ofWater[0]) ? 1000 : 100, of: "water" };
-  if (SHARE.test(plain) && !MASS.test(plain)) return "share";
-  const ofMix = OF_MIX.exec(plain);
-  if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };
-  return SHARE.test(plain) ? "share" : null;
-}
-
-const isKilogram = (words: string): boolean => /1000|(?<!\d ?)kg|1 ?kg/.test(words);
-
 function read(label: string): LabelledPart | null {
   const plain = plainWords(label);
   const per = perOf(plain);
@@ -92,7 +71,7 @@ function read(label: string): LabelledPart | null {
   if (OTHER_THING.test(plain) || OF_ONE.test(plain) || (FROZEN.test(plain) && !isOfWater))
     return null;
   if (NOT_PARTS.has(headerRole(label))) return null;
-  const words = isOfWater ? plain.replace(OF_WATER, "") : plain;
+  const words = isOfWater ? withoutPerWater(plain) : plain;
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];
   if (part === undefined) return null;
   if (part === "sodium chloride" && !isOfWater && !BRINE.test(plain)) return null;

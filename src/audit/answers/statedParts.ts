@@ -1,3 +1,4 @@
+import { bareShare } from "./bareShare";
 import { componentGrams } from "./answers";
 import type { AuditContext } from "../context";
 import type { LabelledAnswer } from "./labelledAnswer";
@@ -5,7 +6,8 @@ import type { MeantMix } from "../mix";
 import { partAnswers } from "./partAnswers";
 import { plainPartOf } from "./plainPart";
 import { isClassBlock } from "../recipes/classSheet";
-import { partOf, type Part, type Per } from "./partLabel";
+import { partOf, type Part } from "./partLabel";
+import type { Per } from "./perOf";
 import { textAt } from "../recipes/cells";
 import { plainWords } from "../recipes/headings/plainWords";
 import { gramsPer, isMass } from "../recipes/amounts/unit";
@@ -61,8 +63,9 @@ export function partIn(mix: MeantMix, part: Part, basis: PartBasis): number | nu
 function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[] {
   const { sheet, row, column, label, block, recipe } = answer;
   const labelled = partOf(label);
-  const part = labelled?.part ?? plainPartOf(label);
-  const read = basisOf(answer, labelled?.per ?? null);
+  const bare = labelled === null ? bareShare(label) : null;
+  const part = labelled?.part ?? plainPartOf(label) ?? (bare === null ? null : "dissolved solids");
+  const read = basisOf(answer, labelled?.per ?? bare);
   const typed = sheet.cellAt(row, column)?.value;
   if (part === null || read === null || typeof typed !== "number") return [];
   // The water of a solution is what it is made with.

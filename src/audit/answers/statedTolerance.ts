@@ -7,11 +7,14 @@ export type StatedTolerance = { readonly kelvin: number } | { readonly fraction:
 
 /** "Good to ±0.3 K", "auf ±0,3 K genau", "Toleranz 0,4 K", "within 5 %", "Abweichung bis 0,2 K". */
 const SAYS_TOLERANCE =
-  /±|\+\/?-|\btoler|within|good to|accura|precis|\bgenau|genauigkeit|präzis|\b(off|out|wrong|differ\w*|deviat\w*|agrees?|error|trust\w*|holds?) (?:\S+ ){0,5}?(by|to|below|under|of|than|is)\b|deviation|abweich|höchstens|fehler|uncertaint|unsicher|margin|daneben|stimmt|spielraum/i;
-const KELVINS = /(\d+(?:[.,]\d+)?)\s*(?:k(?:elvins?)?\b|°\s?c|degrees?\b|grad\b|deg\b|℃)/i;
+  /±|\+\/?-|\btoler|within|good to|accura|precis|\bgenau|genauigkeit|präzis|\b(off|out|wrong|differ\w*|deviat\w*|agrees?|error|trust\w*|holds?) (?:\S+ ){0,5}?(by|to|below|under|of|than|is)\b|deviation|abweich|höchstens|fehler|uncertaint|unsicher|margin|daneben|spielraum|\b(stimm(t|en)|pass(t|en)|trifft|treffen|gelten|gilt)\b.*\bauf\b|\b(?:auf|to) (?:about |etwa |rund |ca\.? |ungefähr )?\d+(?:[.,]\d+)? ?k(?:elvins?)?\b(?! ?[·*/])/i;
+const KELVINS =
+  /(\d+(?:[.,]\d+)?)\s*(?:k(?:elvins?)?\b(?! ?[·*/])|°\s?c|degrees?\b|grad\b|deg\b|℃)/i;
 const PER_CENT = /(\d+(?:[.,]\d+)?)\s*(?:%|per ?cent|prozent)/i;
 const ABOUT_LAW =
   /ideal|\blaw\b|gesetz|freez|gefrier|formula|formel|depress|erniedrig|\brule\b|regel|calculat|rechn|\bk_?f\b|Δ ?t|estimate|näherung|approx/i;
+/** To how many figures a number is shown promises nothing of the law. */
+const ROUNDED = /\bround|gerundet|runde/i;
 /** What thermometers and freezers are good to is another thing. */
 const ABOUT_DEVICE =
   /freezer|thermomet|probe\b|sensor|fridge|truhe|froster|kühl|fühler|balance|scale|waage|store[sd]?\b|lager|serve|servier/i;
@@ -38,7 +41,7 @@ function beside(sheet: WorkbookSheet, row: number, column: number): StatedTolera
 }
 
 function inSentence(text: string): StatedTolerance | null {
-  if (!SAYS_TOLERANCE.test(text) || ABOUT_DEVICE.test(text)) return null;
+  if (!SAYS_TOLERANCE.test(text) || ABOUT_DEVICE.test(text) || ROUNDED.test(text)) return null;
   const kelvins = KELVINS.exec(text)?.[1];
   if (kelvins !== undefined) return { kelvin: numberOf(kelvins) };
   const perCent = ABOUT_LAW.test(text) ? PER_CENT.exec(text)?.[1] : undefined;

@@ -1,3 +1,4 @@
+import { bareShare } from "../../answers/bareShare";
 import { looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { derivedAcross } from "../amounts/derivedAcross";
@@ -42,8 +43,9 @@ export function headersAcross(
   const totals: number[] = [];
   const roles = new Map<number, Role>();
   for (const column of columns) {
-    const item = itemName(textAt(context.sheet, row, column), context.check);
-    const role = headerRole(item);
+    const heading = textAt(context.sheet, row, column);
+    const item = itemName(heading, context.check);
+    const role = headerRole(item) ?? (bareShare(heading) === null ? null : "composition");
     if (!holdsAmounts(context, first, column)) {
       if (role !== null) roles.set(column, role);
     } else if (context.check(item).kind !== "unknown") {

@@ -1,0 +1,28 @@
+import { pureSolute } from "../solutions/pureSolute";
+import { plainWords } from "../recipes/headings/plainWords";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { perOf, withoutPerWater, type Per } from "./perOf";
+
+/** What a share is called, and of what it may be one; common practice, no source. */
+const WORD =
+  /^(mass(en)?(anteil|bruch|prozent|gehalt|konzentration)?e?s?|gewichts?(anteil|prozent)?|anteil|prozent(satz|gehalt|anteil)?|gehalt|konzentration|stärke|percent(age)?|per|cents?|share|fraction|concentration|strength|content|proportion|w|ω|m|by|weight|of|in|the|at|on|am|an|im|der|des|die|whole|total|all|ganzen?|solution|lösung|syrup|sirups?|brine|sole|mix(ture)?|mischung|g|gramm|grams?|k?g|\d+)$/;
+
+const LONGEST = 60;
+
+/** What a label is per that names no part of the mix: "Massenanteil (%)", "g to 100 g of water"; null for any other. */
+export function bareShare(label: string): Per | null {
+  const plain = label.length > LONGEST ? "" : plainWords(label);
+  const per = plain === "" ? null : perOf(plain);
+  if (per === null) return null;
+  const words = withoutPerWater(plain).split(/[^\p{L}\p{N}]+/u);
+  return words.every((word) => word === "" || WORD.test(word)) ? per : null;
+}
+
+const WATER = /^(water|wasser)$/i;
+
+/** Whether one substance is dissolved in water: a share without a name is that of the substance. */
+export const isOfOneSolute = ({ names, ownIngredients }: RecipeBlock): boolean => {
+  const [solute, ...more] = names.filter(({ item }) => !WATER.test(item));
+  const isIt = solute !== undefined && more.length === 0 && names.length === 2;
+  return isIt && pureSolute(solute.item, ownIngredients) !== null;
+};

@@ -1,0 +1,26 @@
+/** What a number is per: so many grams of the mix or of its water, or a share of the mix. */
+export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
+
+const OF_WATER =
+  /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
+const OF_MIX =
+  /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
+const SHARE =
+  /%|per ?cent|\bpct\b|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
+const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
+
+/** What plain words say that a number is per; null where they do not. */
+export function perOf(plain: string): Per | null {
+  const ofWater = OF_WATER.exec(plain);
+  if (ofWater !== null && !/^(water|wasser)/.test(plain))
+    return { grams: isKilogram(ofWater[0]) ? 1000 : 100, of: "water" };
+  if (SHARE.test(plain) && !MASS.test(plain)) return "share";
+  const ofMix = OF_MIX.exec(plain);
+  if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };
+  return SHARE.test(plain) ? "share" : null;
+}
+
+const isKilogram = (words: string): boolean => /1000|(?<!\d ?)kg|1 ?kg/.test(words);
+
+/** Plain words without what they are per so much water. */
+export const withoutPerWater = (plain: string): string => plain.replace(OF_WATER, "");
