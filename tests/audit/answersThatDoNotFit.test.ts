@@ -51,3 +51,27 @@ test("an answer worked out from the list is about it, wherever it stands", () =>
   ];
   expect(placesOf(findingsOf(rows))).toContain("B8 result-differs");
 });
+
+test("a share of the water is no temperature, and what is in % or °C by its unit is never the other", () => {
+  const rows: Rows = [
+    ...LIST,
+    [],
+    ["Share of the water that freezes in the bag", 59, "%"],
+    ["Freezing", 41, "% of the tubs"],
+    ["Ice in the cabinet", -12, "°C"],
+  ];
+  expect(placesOf(findingsOf(rows))).toEqual([]);
+});
+
+test("water and alcohol among answers are no recipe", () => {
+  const rows: Rows = [
+    ...LIST,
+    [],
+    [],
+    [null, null, null, "Freezing point", -2.5, "°C"],
+    [null, null, null, "lower than with water by", 2.5, "K"],
+    [null, null, null, "Alcohol", 0, "g"],
+    [null, null, null, "Water", 604.5, "g"],
+  ];
+  expect(placesOf(findingsOf(rows))).not.toContain("D7 unknown-ingredient");
+});

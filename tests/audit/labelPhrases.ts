@@ -4,6 +4,9 @@
  */
 export const labelPhrases = {
   "freezing point": [
+    "Die ersten Kristalle kommen bei (°C)",
+    "Freezing point of the 20 % syrup",
+    "First crystals at",
     "Freezing point",
     "FP",
     "F.p. (°C)",
@@ -47,6 +50,9 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "tiefer als bei Wasser um",
+    "Lower than that of water by",
+    "How much lower it freezes than water",
     "Freezing point depression",
     "FPD",
     "ΔTf (K)",
@@ -71,6 +77,9 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "Anteil des Wassers, der im Beutel gefriert (%)",
+    "How much of the water freezes",
+    "Vom Wasser gefriert in der Truhe (%)",
     "Share of water frozen",
     "% of the water frozen at -12",
     "Frozen water, %",
@@ -95,6 +104,7 @@ export const labelPhrases = {
     "Gefr. Wasser in % vom Gesamtwasser",
   ],
   "ice of mix": [
+    "Share of the mix that freezes",
     "Ice, % of the mix",
     "ice content of total mix",
     "Share of whole mix that is ice",

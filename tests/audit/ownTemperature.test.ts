@@ -1,5 +1,5 @@
 import { callFunction } from "../../src/worksheet/callFunction";
-import type { Rows } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import { expectFound, type Tried } from "./tried";
 
 /** The share of ice of 150 g of sucrose in 850 g of water, in %. */
@@ -40,6 +40,25 @@ describe("A share of ice goes by the temperature of its own recipe", () => {
       what: "of two, one of them of the mix",
       sheets: { Day: [...drawn("One", -6, ice(-6, "water")), ...drawn("Two", -9, ice(-9, "mix"))] },
       found: ["ice-of-water-or-mix Day!E9", "result-differs Day!E9"],
+    },
+    {
+      what: "of two, by the one its formula reads",
+      sheets: {
+        Day: [
+          ...LIST,
+          ["Freezer in the hall (°C)", -16],
+          ["Cabinet (°C)", -9],
+          [
+            "Of the water frozen (%)",
+            formula('100*RIME.ICEFRACTION(A2:A3,B2:B3,B6,"water")', ice(-9, "water")),
+          ],
+          [
+            "Of the mix frozen (%)",
+            formula('100*RIME.ICEFRACTION(A2:A3,B2:B3,B6,"mix")', ice(-16, "mix")),
+          ],
+        ],
+      },
+      found: ["result-differs Day!B8"],
     },
     {
       what: "or by that of the share above",

@@ -1,4 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { textAt } from "../recipes/cells";
@@ -36,7 +37,9 @@ function resultAt(answer: LabelledAnswer, role = resultRole(answer.label)): Stat
   const { sheet, label, row, column } = answer;
   const cell = sheet.cellAt(row, column);
   if (role === null || typeof cell?.value !== "number") return [];
-  const unit = resultUnit(label, textAt(sheet, row, column + 1), cell, role);
+  const beside = textAt(sheet, row, column + 1);
+  if (!fitsUnit(role, beside, cell)) return [];
+  const unit = resultUnit(label, beside, cell, role);
   const { value } = cell;
   const temperatureC = labelledTemperatureC(label);
   const { block, recipe } = answer;

@@ -2,7 +2,7 @@ import { amountColumns } from "./amounts/amountColumns";
 import { chemicalName } from "./names/chemicalName";
 import { isBlank, textAt } from "./cells";
 import type { Role } from "./headings/headerRole";
-import { continuedLists } from "./continuedLists";
+import { listsInColumn } from "./listsInColumn";
 import { columnsOfList, rolesBeside } from "./listColumns";
 import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
@@ -13,8 +13,8 @@ import { nameInList } from "./names/nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
-import { isParted, guessedHeader, segmentsOf, type Segment } from "./segments";
-import { runs, type SheetTexts } from "./sheetTexts";
+import { isParted, guessedHeader, type Segment } from "./segments";
+import type { SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totals/totalsInDisguise";
 import { isShare } from "./amounts/unit";
 import { unitOfList } from "./amounts/unitOfList";
@@ -95,8 +95,10 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const rows = names.map(({ row }) => row);
   const unit = unitOfList(sheet, segment, names, totals);
   const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
+  const isInOwnUnit = segment.isAgain === true && unit !== null;
   const recipes = columns.map((line) => ({
     ...recipeInColumn(sheet, headerRow, line, rows, unit),
+    ...(isInOwnUnit && { unit, unitAssumed: false }),
     ...title,
   }));
   const masses = recipes.filter(({ unit }) => !isShare(unit));
@@ -120,23 +122,15 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   };
 }
 
-/** Longer lists than any recipe are ledgers; they are cut at their blank rows and what stays long is left. */
-const LONGEST = 300;
-
-const shortened = (run: number[]): number[][] => (run.length <= LONGEST ? [run] : runs(run, 0));
-
 /** Finds recipes whose ingredients stand one below the other. */
 export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlock[] {
   const blocks: RecipeBlock[] = [];
   for (const [column, rows] of texts.rowsByColumn) {
-    for (const run of runs(rows, 1).flatMap(shortened)) {
-      const segments = segmentsOf(context.sheet, column, run);
-      for (const segment of segments.flatMap((each) => continuedLists(context, each))) {
-        if (segment.rows.length > LONGEST || isBelowRemarks(context.sheet, segment, rows)) continue;
-        const block = blockOf(context, segment);
-        if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
-        blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : recipesInList(block)));
-      }
+    for (const segment of listsInColumn(context, column, rows)) {
+      if (isBelowRemarks(context.sheet, segment, rows)) continue;
+      const block = blockOf(context, segment);
+      if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
+      blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : recipesInList(block)));
     }
   }
   return blocks;

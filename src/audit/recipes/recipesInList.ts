@@ -1,13 +1,9 @@
 import { looksNumeric, textAt } from "./cells";
 import { plainWords } from "./headings/plainWords";
+import { saysKind } from "./headings/saysKind";
+import { saysRecipe } from "./headings/saysRecipe";
 import type { Place, RecipeBlock, RecipeName } from "./recipeBlock";
 
-/** Heads a column that says of which recipe a line is. */
-const OF_RECIPE =
-  /^(recipes?|mix(es|tures?)?|flavou?rs?|products?|variants?|kinds?|sorts?|batch(es)?|trials?|rezept(ur)?(en?)?|(eis)?sorten?|mischung(en)?|produkte?|ansatz|ansätze|charge|versuch)( ?(name|no\.?|nr\.?|number|nummer|id))?$/;
-/** Heads one that says what kind of ingredient it is, or where in the kitchen it is used. */
-const OF_KIND =
-  /^(categor(y|ies)|groups?|types?|phases?|parts?|steps?|sections?|stages?|kategorien?|(waren)?gruppen?|art|teil|schritt|phase|bereich|supplier|lieferant|allergens?|allergene?|units?|einheit)$/;
 const REACH = 3;
 const FEWEST_REPEATED = 2;
 
@@ -43,12 +39,12 @@ function recipesBy(block: RecipeBlock, column: number): ReadonlyMap<string, Grou
   const { sheet, headerRow, names, recipes } = block;
   const header = plainWords(textAt(sheet, headerRow ?? -1, column));
   const isOther = names[0]?.column === column || recipes.some(({ line }) => line === column);
-  if (isOther || header === "" || OF_KIND.test(header)) return null;
+  if (isOther || header === "" || saysKind(header)) return null;
   const groups = groupsBy(block, column);
   const lists = [...groups.values()];
   if (groups.has("") || lists.filter(({ length }) => length > 1).length < 2) return null;
   const isSaidEachTime = names.every(({ row }) => textAt(sheet, row, column) !== "");
-  return OF_RECIPE.test(header) || (isSaidEachTime && shareIngredients(lists)) ? groups : null;
+  return saysRecipe(header) || (isSaidEachTime && shareIngredients(lists)) ? groups : null;
 }
 
 const numbersIn = ({ sheet }: RecipeBlock, group: Group, column: number): Place[] =>

@@ -14,6 +14,8 @@ export interface Segment {
   readonly rows: readonly number[];
   /** True where its header heads another list above it, too. */
   readonly isContinued?: boolean;
+  /** True where it says the recipes of that other list again, in another amount. */
+  readonly isAgain?: boolean;
   /** Which of several recipes it is, by the words left of its names. */
   readonly title?: string;
 }

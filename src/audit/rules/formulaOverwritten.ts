@@ -5,6 +5,7 @@ import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";
+import { referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
 
 const LEAST_ZEROS = 2;
@@ -19,11 +20,25 @@ function isFilledAtZeros({ sheet, length, placeAt }: FilledLine): boolean {
   return Array.from({ length }, (_, at) => placeAt(at)).filter(isZero).length >= LEAST_ZEROS;
 }
 
+/** Whether the formulas above and below all read a number's own cell: it is what they are worked out with. */
+function isReadByAll(line: FilledLine, { row, column }: Place): boolean {
+  const ends = [0, 1, line.length - 2, line.length - 1].map(line.placeAt);
+  return ends
+    .filter((end) => end.row !== row || end.column !== column)
+    .every((end) =>
+      referencesOf(patternAt(line, end)).some(
+        ({ range: { top, bottom, left, right } }) =>
+          top === row && bottom === row && left === column && right === column,
+      ),
+    );
+}
+
 function findIn(line: FilledLine): Finding[] {
   const { sheet, strangers } = line;
   return strangers.flatMap((place) => {
     const cell = sheet.cellAt(place.row, place.column);
     if (cell?.formula !== undefined || typeof cell?.value !== "number") return [];
+    if (isReadByAll(line, place)) return [];
     if (cell.value === 0 && !isFilledAtZeros(line)) return [];
     const formula = patternAt(line, place);
     return findingAt(identity, sheet, place, {

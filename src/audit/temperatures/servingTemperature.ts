@@ -1,5 +1,6 @@
 import type { AuditContext } from "../context";
-import { labelledNumbers } from "../labels";
+import { rangesRead } from "../formulas/rangesRead";
+import { labelledNumbers, type LabelledNumber } from "../labels";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import type { RecipeBlock } from "../recipes/recipeBlock";
@@ -38,20 +39,43 @@ function temperatureAboveC({ sheet, row, column }: StatedResult): number | null 
 const isOf = ({ layout, range }: RecipeBlock, row: number): boolean =>
   layout === "down" && row >= range.top && row <= range.bottom + REACH_BELOW;
 
-/** The temperature an ice share is stated for: by its own label, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
+const inCelsius = ({ label, beside, value }: LabelledNumber): number =>
+  resultUnit(label, beside, { value }, "temperature") === "°F" ? fahrenheitToC(value) : value;
+
+/** The only labelled temperature that an answer's formula reads in a cell of its own. */
+function temperatureReadC(
+  { workbook }: AuditContext,
+  all: readonly LabelledNumber[],
+  { sheet, row, column }: StatedResult,
+): number | null {
+  const formula = sheet.cellAt(row, column)?.formula;
+  const cells = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
+  const read = all.filter((one) =>
+    cells.some(
+      ({ sheet: home, range: { top, left, bottom, right } }) =>
+        home === one.sheet &&
+        [top, bottom].every((at) => at === one.row) &&
+        [left, right].every((at) => at === one.column),
+    ),
+  );
+  const [only] = read;
+  return only === undefined || read.length > 1 ? null : inCelsius(only);
+}
+
+/** The temperature an ice share is stated for: by its own label, else the one its formula reads, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
   const inRow = temperatureInRowC(result);
   if (inRow !== null) return inRow;
-  const onSheet = labelledNumbers(context.workbook, ["temperature"]).filter(
-    ({ sheet }) => sheet === result.sheet,
-  );
+  const all = labelledNumbers(context.workbook, ["temperature"]);
+  const read = temperatureReadC(context, all, result);
+  if (read !== null) return read;
+  const onSheet = all.filter(({ sheet }) => sheet === result.sheet);
   // Beside the readings of a freezer the one at which it is served; of one for each recipe its own.
   const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
   const some = served.length > 0 ? served : onSheet;
   const own = some.length > 1 ? some.filter(({ row }) => isOf(result.block, row)) : some;
   const [only] = own;
   if (only === undefined || own.length > 1) return temperatureAboveC(result);
-  const unit = resultUnit(only.label, only.beside, { value: only.value }, "temperature");
-  return unit === "°F" ? fahrenheitToC(only.value) : only.value;
+  return inCelsius(only);
 }

@@ -11,7 +11,10 @@ const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
 export function unitIn(text: string): AmountUnit | null {
   const words = [IN_UNIT.exec(text)?.[1], BRACKETED.exec(text)?.[1]];
   const units = words.map((word = "") => unitFromWord(word) ?? leadingUnit(word));
-  return [...units, leadingUnit(text)].find((unit) => typeof unit === "string") ?? null;
+  return (
+    [...units, leadingUnit(text), unitFromWord(text)].find((unit) => typeof unit === "string") ??
+    null
+  );
 }
 
 /** The unit that a title above a table names for all of it; null when none does. */

@@ -12,13 +12,16 @@ const rowsBetween = (from: number, to: number): number[] =>
 /** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
 export function unitOfList(
   sheet: WorkbookSheet,
-  { headerRow, column }: Segment,
+  { headerRow: header, column, isContinued, isAgain }: Segment,
   names: readonly RecipeName[],
   totals: readonly number[],
 ): AmountUnit | null {
   const first = names[0]?.unit;
   if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
-  const headers = headerRow === null ? [] : rowsBetween(headerRow, names[0]?.row ?? headerRow);
+  // What says the same again says its own unit, if any, right above.
+  const headerRow = isAgain === true ? null : header;
+  const to = isContinued === true ? headerRow : names[0]?.row;
+  const headers = headerRow === null ? [] : rowsBetween(headerRow, to ?? headerRow);
   const labels = [...headers, ...totals].map((row) => textAt(sheet, row, column));
   const units = labels.map((label) => unitFromHeader(label) ?? unitIn(label));
   const labelled = units.find((unit) => typeof unit === "string");

@@ -20,7 +20,7 @@ const PREDICTED =
   /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law)|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
 const FIRST_ICE = anyOf(
   "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
-  "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|first crystals|erste[sr]? kristalle",
+  "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|\\bfirst (ice )?crystals?|\\berste[nrs]? (eis)?kristalle?",
 );
 const LOWERED = anyOf(
   "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
@@ -30,7 +30,7 @@ const LOWERED = anyOf(
 const DIFFERENCE =
   /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
 const THAN_WATER =
-  /(than|als|below|under|unter|gegenüber) (plain |pure |reine[sm]? )?(water|wasser|0|zero|null)\b|[([, ]k[)\]]?$/;
+  /(than|als|below|under|unter|gegenüber) ((that|the one|das|der|die|bei|beim|of|for|with|von|in) )*(plain |pure |reine[snm]? )?(water|wassers?|0|zero|null)\b|[([, ]k[)\]]?$/;
 const ICE = anyOf(
   "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
   "\\bfrozen\\b",
@@ -60,6 +60,18 @@ const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
 
 /** So much ice, not a share of anything: not "in 100 g of the mix (g)". */
 const IN_GRAMS = /^(?!.*\d\s?k?g\b).*\b(k?g|grams?|gramm|kilograms?|kilogramm)\s?\)?$/;
+/** A unit that no temperature has; after a number it is part of what is said: "20 % sugar". */
+const IN_PERCENT = /(?<!\d\s?)%|per ?cent\b|prozent/;
+const IN_DEGREES = /°|[([,] ?k ?[)\]]?$|\bdegrees?\b|\bgrad\b/;
+const OF_POINT = /points?\b|punkt|temp|\b(g|f)\.? ?p\b|\bpt\b/;
+const OF_WHAT = /\b(water|wassers?|mix(ture)?|masse|mischung|mass|ansatz(es)?|eismasse)\b/;
+
+/** Whether something that freezes is a share: its unit says so, or its words do of water or of the mix. */
+const isFrozenShare = (plain: string): boolean =>
+  FREEZES.test(plain) &&
+  !IN_DEGREES.test(plain) &&
+  (IN_PERCENT.test(plain) || (SHARE.test(plain) && OF_WHAT.test(plain) && !LOWERED.test(plain))) &&
+  !OF_POINT.test(plain);
 
 const isIce = (plain: string): boolean =>
   ICE.test(plain) &&
@@ -70,6 +82,7 @@ const isIce = (plain: string): boolean =>
 /** Which answer of a recipe a label in plain words names; null when none. */
 export function answerRole(plain: string): AnswerRole | null {
   if (DIFFERENCE.test(plain)) return "depression";
+  if (isFrozenShare(plain)) return "ice fraction";
   const ice = isIce(plain) && !FIRST_ICE.test(plain) && !/freezing[ -]?p|gefrier-?p/.test(plain);
   if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))
     return "ice fraction";

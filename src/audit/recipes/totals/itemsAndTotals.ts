@@ -24,6 +24,9 @@ export const ANSWER_ROLES = new Set<Role>([
   "composition",
 ]);
 
+/** Answers of a recipe; where they begin, the water and sugar among them are answers, too. */
+const RESULTS = new Set<Role>(["freezing point", "depression", "ice fraction", "molality"]);
+
 interface Items {
   readonly items: readonly number[];
   readonly totals: readonly number[];
@@ -59,6 +62,7 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const isAnswer = role !== null && ANSWER_ROLES.has(role);
     // Between the header and the first ingredient it is said of each recipe what it shall be.
     const isAbove = isAnswer && listed.length === 0;
+    if (isAbove && segment.headerRow === null && RESULTS.has(role)) break;
     if ((isAnswer && !isAbove) || isShareOfListed(text)) break;
     if (isAbove || (role !== null && SAID_OF_ONE.has(role))) {
       previous = row;
