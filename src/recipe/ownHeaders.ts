@@ -43,10 +43,10 @@ const OWN: ReadonlyMap<string, OwnHeader> = new Map([
 /** What a column of the own-ingredients range holds; null when it is no business of ours (a price). */
 export type OwnColumn = OwnHeader | { readonly solute: Solute } | null;
 
-/** "fat (g)", "fat, g/100 g", "fat %" and "fat:" are fat. */
+/** "fat (g)", "fat, g/100 g", "fat %", "fat:" and, with a mark of a note, "fat*" are fat. */
 const withoutUnit = (key: string): string =>
   key
-    .replace(/\s*:$/, "")
+    .replace(/\s*[:*†‡]+$/, "")
     .replace(/\s*:?\s*[([].*[)\]]$/, "")
     .replace(/[, ]*(%| g(\/| per )100 ?g|[, ]g| °bx)$/, "");
 

@@ -66,4 +66,9 @@ export const spelled: readonly Restatement[] = [
   spelledBy("with spaces that do not break", (text) => text.replaceAll(" ", "\u00a0"), anywhere),
   spelledBy("with a space behind", (text) => `${text} `, anywhere),
   spelledBy("with colons", withColon),
+  spelledBy("with colons before the unit", (text) => text.replace(/ (?=\([^()]+\)$)/, ": ")),
+  spelledBy("with a mark of a note", (text) => (/^\d|[.!?;]$/.test(text) ? text : `${text}*`)),
+  spelledBy("in small letters", (text) =>
+    text.replaceAll(/\p{L}{4,}/gu, (word) => word.toLowerCase()),
+  ),
 ];
