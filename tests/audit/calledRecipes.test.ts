@@ -43,3 +43,14 @@ test("a range that reaches too far or not far enough does not change a list", ()
   ];
   expect(found(rows)).toEqual(["water, sugar, honey / 1"]);
 });
+
+test("a list is one by the functions of another sheet that are given it, too", () => {
+  const kitchen: Rows = [
+    ["Kitchen", "Lemon"],
+    ["house syrup, thin", 400],
+    ["water", 600],
+  ];
+  const answers: Rows = [["Freezing point (°C)", point("Kitchen!A2:A3,Kitchen!B2:B3")]];
+  const { blocks } = auditContext(bookOf({ Kitchen: kitchen, Answers: answers }), []);
+  expect(blocks.map(({ sheet, names }) => [sheet.name, names.length])).toEqual([["Kitchen", 2]]);
+});

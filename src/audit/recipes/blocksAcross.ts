@@ -9,7 +9,7 @@ import { unitOfNames } from "./names/namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { recipesAcross } from "./recipesAcross";
 import { unitFromWord } from "./amounts/unit";
-import { areNamesOfFunction } from "./names/namesOfFunctions";
+import { areNamesOfCall } from "./mixCalls";
 import { plainWords } from "./headings/plainWords";
 
 /** First row of amounts below a header row; a row of units between them is passed over. */
@@ -29,7 +29,7 @@ function firstAmountRow(
 
 function isRecipeRow(context: FinderContext, names: readonly RecipeName[]): boolean {
   const known = names.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  const isAsked = known > 0 && areNamesOfFunction(context.sheet, names);
+  const isAsked = known > 0 && areNamesOfCall(context.calls, names);
   return (known >= 2 || isAsked) && known * 2 >= names.length;
 }
 

@@ -8,7 +8,7 @@ import { isClassSheet, withItsWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { isBelowRemarks, isOfRemarks, isSaidOf } from "./names/remarks";
 import { itemsAndTotals } from "./totals/itemsAndTotals";
-import { areNamesOfFunction } from "./names/namesOfFunctions";
+import { areNamesOfCall } from "./mixCalls";
 import { nameInList } from "./names/nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
@@ -33,7 +33,7 @@ function isRecipe(
     columns.some((column) => !isBlank(context.sheet, row, column)),
   );
   const known = used.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  const isAsked = known > 0 && areNamesOfFunction(context.sheet, used);
+  const isAsked = known > 0 && areNamesOfCall(context.calls, used);
   return (known >= least || isAsked) && known * 2 >= used.length;
 }
 

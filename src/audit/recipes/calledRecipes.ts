@@ -1,53 +1,20 @@
-import { eachCell } from "../../workbook/eachCell";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
-import { contains, overlaps, referencesOf } from "../../workbook/references";
-import { worksheetFunctions } from "../../worksheet/functions";
+import { contains, overlaps } from "../../workbook/references";
 import { textAt } from "./cells";
 import { rangeLines } from "./corrections/rangeLines";
 import { statedDown } from "./corrections/statedDown";
 import type { FinderContext } from "./finderContext";
+import type { MixCall } from "./mixCalls";
 import type { RecipeBlock } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 
-/** The functions whose first two arguments are the names and the amounts of a mix. */
-const OF_A_MIX = worksheetFunctions
-  .filter(({ parameters: [first, second] }) => first?.name === "items" && second?.name === "grams")
-  .map(({ name }) => name);
-const ADDRESS = "\\$?[A-Z]{1,3}\\$?\\d{1,7}:\\$?[A-Z]{1,3}\\$?\\d{1,7}";
-const CALL = new RegExp(
-  `RIME\\.(?:${OF_A_MIX.join("|")})\\(\\s*(${ADDRESS})\\s*,\\s*(${ADDRESS})\\s*[,)]`,
-  "giu",
-);
+/** Names and amounts beside each other, each in a column. */
+const isOfColumns = ({ names, amounts }: MixCall): boolean =>
+  [names, amounts].every(({ left, right, top, bottom }) => left === right && bottom > top) &&
+  amounts.top === names.top &&
+  amounts.bottom === names.bottom;
 
-/** A ledger calls once a row; its rows are found without. */
-const MOST_CALLS = 300;
-
-/** Names and amounts, each in a column, that a recipe function of the sheet is given. */
-interface Call {
-  readonly names: CellRange;
-  readonly amounts: CellRange;
-}
-
-const isColumn = ({ top, bottom, left, right }: CellRange): boolean =>
-  left === right && bottom > top;
-
-function callsOn(sheet: WorkbookSheet): readonly Call[] {
-  const calls = new Map<string, Call>();
-  eachCell(sheet, (_row, _column, cell) => {
-    const formula = cell.sharedFormula ?? cell.formula;
-    if (formula === undefined || calls.size >= MOST_CALLS || !/RIME\./i.test(formula)) return;
-    for (const [, one = "", other = ""] of (cell.formula ?? "").matchAll(CALL)) {
-      const [names, amounts] = referencesOf(`${one},${other}`).map(({ range }) => range);
-      if (names === undefined || amounts === undefined || !isColumn(names)) continue;
-      const isBeside =
-        isColumn(amounts) && amounts.top === names.top && amounts.bottom === names.bottom;
-      if (isBeside) calls.set(`${one},${other}`.replaceAll("$", ""), { names, amounts });
-    }
-  });
-  return [...calls.values()];
-}
-
-const isOf = (block: RecipeBlock, { names }: Call): boolean =>
+const isOf = (block: RecipeBlock, { names }: MixCall): boolean =>
   block.layout === "down" && block.names.some(({ row, column }) => contains(names, row, column));
 
 /** How far above a list its headings may stand. */
@@ -65,7 +32,7 @@ function headerAbove(sheet: WorkbookSheet, top: number, columns: readonly number
 function blockFrom(
   context: FinderContext,
   { top, bottom, left: column }: CellRange,
-  calls: readonly Call[],
+  calls: readonly MixCall[],
 ): RecipeBlock[] {
   const { sheet, check } = context;
   const columns = [...new Set(calls.map(({ amounts }) => amounts.left))].sort((a, b) => a - b);
@@ -85,7 +52,7 @@ function blockFrom(
 }
 
 /** A list that several calls take apart, by the lines of each. */
-function takenApart(block: RecipeBlock, calls: readonly Call[]): readonly RecipeBlock[] {
+function takenApart(block: RecipeBlock, calls: readonly MixCall[]): readonly RecipeBlock[] {
   const parts = [...new Map(calls.map((call) => [call.names.top, call.names])).values()];
   const isApart = parts.every((one) =>
     parts.every((other) => one === other || !overlaps(one, other)),
@@ -105,7 +72,7 @@ function takenApart(block: RecipeBlock, calls: readonly Call[]): readonly Recipe
 }
 
 /** A list with the columns of amounts that its calls are given besides those that were found. */
-function withColumns(block: RecipeBlock, calls: readonly Call[]): RecipeBlock {
+function withColumns(block: RecipeBlock, calls: readonly MixCall[]): RecipeBlock {
   const { sheet, headerRow, names, recipes } = block;
   const found = new Set(recipes.map(({ line }) => line));
   const missing = [...new Set(calls.map(({ amounts }) => amounts.left))].filter(
@@ -118,16 +85,16 @@ function withColumns(block: RecipeBlock, calls: readonly Call[]): RecipeBlock {
 }
 
 /**
- * The lists of a sheet by what its recipe functions are given: lists that were not found are added, one that holds
+ * The lists of a sheet by what recipe functions are given: lists that were not found are added, one that holds
  * several recipes is taken apart, and columns of amounts that were not taken for such are added to theirs.
  */
 export function withCalledRecipes(
   context: FinderContext,
   found: readonly RecipeBlock[],
 ): readonly RecipeBlock[] {
-  const calls = callsOn(context.sheet);
+  const calls = context.calls.filter(isOfColumns);
   if (calls.length === 0) return found;
-  const isUsed = (call: Call) => found.some((block) => isOf(block, call));
+  const isUsed = (call: MixCall) => found.some((block) => isOf(block, call));
   const known = found.flatMap((block) => {
     const own = calls.filter((call) => isOf(block, call));
     return takenApart(block, own).map((part) => withColumns(part, own));

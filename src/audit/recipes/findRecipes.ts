@@ -10,6 +10,7 @@ import { solutionForms } from "./forms/solutionForms";
 import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./names/knownItems";
 import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
+import { mixCalls } from "./mixCalls";
 import type { RecipeBlock } from "./recipeBlock";
 import { withTotalsApart } from "./totals/totalsApart";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
@@ -76,6 +77,7 @@ export function findRecipes(
 ): FoundRecipes {
   const all = workbook.sheets.map((sheet) => ({ sheet, texts: sheetTexts(sheet) }));
   const ownIngredients = workbook.sheets.flatMap(ownIngredientsIn);
+  const calls = mixCalls(workbook);
   const checks = new Map<OwnIngredients | null, ItemCheck>();
   const checkFor = (own: OwnIngredients | null): ItemCheck => {
     const check = checks.get(own) ?? knownItems(own?.matrix ?? null);
@@ -85,7 +87,12 @@ export function findRecipes(
   const followed = all.map(({ sheet, texts }) => {
     const own = ownFor(sheet, ownIngredients);
     const check = forgiving(checkFor(own));
-    const context = { sheet, ownIngredients: own?.matrix ?? null, check };
+    const context = {
+      sheet,
+      ownIngredients: own?.matrix ?? null,
+      check,
+      calls: calls.get(sheet) ?? [],
+    };
     const here = corrections.filter((each) => isSameName(each.sheet, sheet.name));
     return followCorrections(context, blocksOf(context, texts, ownIngredients), here);
   });

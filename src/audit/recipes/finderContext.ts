@@ -1,5 +1,6 @@
 import type { Matrix } from "../../foundation/cell";
 import type { WorkbookSheet } from "../../workbook/model";
+import type { MixCall } from "./mixCalls";
 import type { ItemCheck } from "./names/knownItems";
 
 /** What the finders of one sheet work from. */
@@ -7,4 +8,6 @@ export interface FinderContext {
   readonly sheet: WorkbookSheet;
   readonly ownIngredients: Matrix | null;
   readonly check: ItemCheck;
+  /** What recipe functions, on whichever sheet, are given from this one. */
+  readonly calls: readonly MixCall[];
 }

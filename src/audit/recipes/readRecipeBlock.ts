@@ -34,7 +34,7 @@ export function readRecipeBlock(
   ownIngredients: Matrix | null = null,
 ): RecipeBlock | null {
   const window = within(sheet, range);
-  const context = { sheet: window, ownIngredients, check: knownItems(ownIngredients) };
+  const context = { sheet: window, ownIngredients, check: knownItems(ownIngredients), calls: [] };
   const texts = sheetTexts(window);
   const down = blocksDown(context, texts);
   const blocks = down.length > 0 ? down : blocksAcross(context, texts, []);
