@@ -40,9 +40,13 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, [rule]])),
 };
 
-/** A typed number among formulas that has another number's meaning: that is told, and the formula once it is mended. */
+/**
+ * What another finding says better of the same cell: a typed number among formulas that has another number's meaning,
+ * a sum unlike its neighbours that leaves something out. The formula is told once that is mended.
+ */
 const SAID_BY: Readonly<Record<string, readonly string[]>> = {
   "formula-overwritten": ["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix"],
+  "inconsistent-formula": ["total-incomplete"],
 };
 
 interface Cause {

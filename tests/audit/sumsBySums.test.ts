@@ -101,7 +101,7 @@ describe("A row of sums that crosses a column of sums", () => {
     {
       what: "goes on with neither",
       sheets: { Recipe: recipe, Plan: week(formula("SUM(E2:E3)", 12), formula("SUM(B6:D6)", 45)) },
-      found: ["inconsistent-formula Plan!E5"],
+      found: ["total-incomplete Plan!E5"],
     },
   ])("$what", expectFound);
 });
