@@ -1,6 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
 import { textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headings/headerRole";
+import { nextColumn } from "./recipes/nextFilled";
 import type { Place } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
 
@@ -34,7 +35,7 @@ function numberBeside(
         role,
         label,
         value,
-        beside: words || textAt(sheet, row, at + 1),
+        beside: words || textAt(sheet, row, nextColumn(sheet, row, at)),
       };
     }
     words = textAt(sheet, row, at) || words;

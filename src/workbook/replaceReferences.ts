@@ -8,8 +8,9 @@ export interface WrittenReference {
   readonly address: string;
 }
 
+/** Texts, cells of other workbooks and columns of tables stay as they are. */
 const REFERENCE =
-  /"(?:[^"]|"")*"|\[[^\]]*\]|((?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.$:])(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?)(?![\p{L}\p{N}_(:!])/gu;
+  /"(?:[^"]|"")*"|'(?:[^'[]|'')*\[(?:[^']|'')*'![$A-Z\d:]+|\[[^\]]*\](?:[\p{L}\p{N}_.]+![$A-Z\d:]+)?|((?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.$:])(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?)(?![\p{L}\p{N}_(:!])/gu;
 
 /** A formula with each of its references replaced; null leaves one as it is written. */
 export const replaceReferences = (

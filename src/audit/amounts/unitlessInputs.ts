@@ -5,6 +5,7 @@ import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
+import { nextColumn } from "../recipes/nextFilled";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
@@ -54,12 +55,12 @@ function inputAt(
   recipes: readonly CellRange[],
 ): UnitlessInput | null {
   const label = textAt(sheet, row, labelColumn);
-  const column = labelColumn + 1;
+  const column = nextColumn(sheet, row, labelColumn);
   const cell = sheet.cellAt(row, column);
   if (typeof cell?.value !== "number" || cell.formula !== undefined) return null;
   if (!isBareLabel(label)) return null;
   const format = cell.format ?? "";
-  const beside = textAt(sheet, row, column + 1);
+  const beside = textAt(sheet, row, nextColumn(sheet, row, column));
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
   const place = { row, column };
@@ -120,10 +121,11 @@ export function unitlessInputs(context: AuditContext): UnitlessInput[] {
   if (blocks.length === 0) return [];
   const bare = workbook.sheets.flatMap((sheet) => {
     const ranges = blocks.filter((block) => block.sheet === sheet).map(({ range }) => range);
+    const isOutside = (row: number, column: number) =>
+      !isBlank(sheet, row, column) && !ranges.some((range) => contains(range, row, column));
     return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
       columns
-        .filter((column) => !isBlank(sheet, row, column + 1))
-        .filter((column) => !ranges.some((range) => contains(range, row, column + 1)))
+        .filter((column) => isOutside(row, nextColumn(sheet, row, column)))
         .flatMap((column) => inputAt(sheet, row, column, ranges) ?? []),
     );
   });

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
+import { goesOnBeyond } from "./goesOnBeyond";
 import { headerRole, type Role } from "./headings/headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
 import { unitFromWord } from "./amounts/unit";
@@ -19,7 +20,7 @@ export function columnsOfList(
     const isRight = column > segment.column;
     if (isEmptyBeside(sheet, segment, items, column)) {
       if (!isRight) columns = columns.filter((far) => far >= segment.column - NEAR_LEFT);
-      if (isRight && hasNumbers) break;
+      if (isRight && hasNumbers && !goesOnBeyond(sheet, segment, items, column + 1)) break;
       continue;
     }
     hasNumbers ||= isRight && items.some((row) => looksNumeric(sheet, row, column));

@@ -3,7 +3,8 @@ import { continuedLists, keyOf } from "./continuedLists";
 import type { FinderContext } from "./finderContext";
 import { headerRole } from "./headings/headerRole";
 import { saysKind } from "./headings/saysKind";
-import { columnsBeside, guessedHeader, segmentsOf, type Segment } from "./segments";
+import { guessedHeader } from "./guessedHeader";
+import { columnsBeside, segmentsOf, type Segment } from "./segments";
 import { runs } from "./sheetTexts";
 import { isKnownName } from "./totals/itemsAndTotals";
 

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headings/headerRole";
+import { nextColumn, nextRow } from "./nextFilled";
 
 /** Amounts stand at most this far beside the names. */
 const REACH_LEFT = 4;
@@ -22,7 +23,10 @@ export interface Segment {
 
 /** The cells right of a place, up to the first blank one, or to a label with its number: answers beside a list. */
 function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonly number[] {
-  const beside = Array.from({ length: 8 }, (_, at) => column + 1 + at);
+  const next = nextColumn(sheet, row, column);
+  // A column left free beside the names is free in the row below, too.
+  const first = isBlank(sheet, nextRow(sheet, row, [column, next]), column + 1) ? next : column + 1;
+  const beside = Array.from({ length: 8 }, (_, at) => first + at);
   const blank = beside.findIndex((at) => isBlank(sheet, row, at));
   const number = beside.findIndex((at) => holdsNumber(sheet, row, at));
   const end = number >= 2 && (blank < 0 || number < blank) ? number - 1 : blank;
@@ -33,10 +37,10 @@ function cellsBeside(sheet: WorkbookSheet, row: number, column: number): readonl
 const MOST_BETWEEN = 3;
 
 /** The first row below titles whose words are no aims. */
-function rowBelowTitles(sheet: WorkbookSheet, row: number, column: number): number {
-  let below = row + 1;
-  while (below <= row + MOST_BETWEEN && headerRole(textAt(sheet, below, column)) === "target")
-    below += 1;
+function rowBelowTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): number {
+  const isAim = (at: number) => headerRole(textAt(sheet, at, cells[0] ?? 0)) === "target";
+  let below = nextRow(sheet, row, cells);
+  while (below <= row + MOST_BETWEEN && isAim(below)) below = nextRow(sheet, below, cells);
   return below;
 }
 
@@ -45,8 +49,8 @@ function rowBelowTitles(sheet: WorkbookSheet, row: number, column: number): numb
  * column that its heading explains, of prices, may have none there.
  */
 function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean {
-  const [first = 0, ...others] = cells;
-  const below = rowBelowTitles(sheet, row, first);
+  const others = cells.slice(1);
+  const below = rowBelowTitles(sheet, row, cells);
   const titles = others.filter((at) => holdsNumber(sheet, below, at));
   const isSaid = (at: number) =>
     isBlank(sheet, below, at) && headerRole(textAt(sheet, row, at)) !== null;
@@ -64,8 +68,9 @@ function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[])
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = cellsBeside(sheet, row, column);
   const roles = beside.map((at) => headerRole(textAt(sheet, row, at)));
+  const first = nextRow(sheet, row, [column, ...beside]);
   const isOfAmounts = (at: number) =>
-    headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, row + 1, at);
+    headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, first, at);
   const heads = roles.filter((role) => role !== null).length;
   const isHeading =
     heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
@@ -108,36 +113,10 @@ export const isEmptyBeside = (
   (headerRow === null || isBlank(sheet, headerRow, column)) &&
   items.every((row) => isBlank(sheet, row, column));
 
-/** Whether an empty column lies between a list's names and a column. */
-export const isParted = (
-  sheet: WorkbookSheet,
-  segment: Segment,
-  items: readonly number[],
-  column: number,
-): boolean => {
-  const [from, to] = [Math.min(column, segment.column), Math.max(column, segment.column)];
-  const between = Array.from({ length: to - from - 1 }, (_, at) => from + 1 + at);
-  return between.some((each) => isEmptyBeside(sheet, segment, items, each));
-};
-
 /** Columns beside the names that may hold amounts or say more about an ingredient. */
 export function columnsBeside({ column }: Segment): number[] {
   const from = Math.max(0, column - REACH_LEFT);
   return Array.from({ length: column + REACH_RIGHT - from + 1 }, (_, at) => from + at).filter(
     (at) => at !== column,
   );
-}
-
-/** The header row of a list without a word like "Ingredient": the row above the first amounts, if it has words. */
-export function guessedHeader(sheet: WorkbookSheet, segment: Segment): Segment {
-  const beside = columnsBeside(segment).filter(
-    (at) => !isParted(sheet, { ...segment, headerRow: null }, segment.rows, at),
-  );
-  const hasNumber = (row: number) => beside.some((column) => holdsNumber(sheet, row, column));
-  const first = segment.rows.findIndex(hasNumber);
-  if (first < 0) return segment;
-  const firstRow = segment.rows[first] ?? 0;
-  const above = firstRow - 1;
-  const hasWords = beside.some((column) => textAt(sheet, above, column) !== "");
-  return { ...segment, headerRow: hasWords ? above : null, rows: segment.rows.slice(first) };
 }

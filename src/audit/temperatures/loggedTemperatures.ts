@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
+import { nextRow } from "../recipes/nextFilled";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignReadings, type Reading } from "./foreignReadings";
 
@@ -24,9 +25,11 @@ const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean
 const isBlankRow = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [-1, 0, 1].every((step) => (sheet.cellAt(row, column + step)?.value ?? null) === null);
 
-/** After a blank row a log goes on with at least two readings, as one in groups of a day each does. */
-const goesOn = (sheet: WorkbookSheet, row: number, column: number): boolean =>
-  [1, 2].every((step) => typeof sheet.cellAt(row + step, column)?.value === "number");
+/** After blank rows a log goes on with at least two readings, as one in groups of a day each does. */
+function goesOn(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const next = nextRow(sheet, row, [column - 1, column, column + 1]);
+  return [next, next + 1].every((at) => typeof sheet.cellAt(at, column)?.value === "number");
+}
 
 /** A label that says °C of its number: not a note that something is heated to 71 °C. */
 const ITS_UNIT = /(?<!\d\s?)°\s?c\b/i;

@@ -2,7 +2,8 @@ import type { WorkbookSheet } from "../../../workbook/model";
 import { baseColumns } from "./baseColumns";
 import { holdsNumber, isErrorAt, textAt } from "../cells";
 import { headerRole, type Role } from "../headings/headerRole";
-import { isParted, type Segment } from "../segments";
+import { isParted } from "../isParted";
+import { type Segment } from "../segments";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { looksNumeric, textAt } from "../cells";
+import { nextColumn } from "../nextFilled";
 import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
 
 const ROWS_ABOVE = 6;
@@ -27,7 +28,8 @@ export function unitInTitle(
   for (let row = header - 1; row >= Math.max(0, header - ROWS_ABOVE); row -= 1) {
     for (let column = left; column <= right; column += 1) {
       // "Batch (kg) | 8" names the unit of its own number, beside it or below.
-      if (looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column)) continue;
+      const beside = nextColumn(sheet, row, column);
+      if (looksNumeric(sheet, row, beside) || looksNumeric(sheet, row + 1, column)) continue;
       const unit = unitIn(textAt(sheet, row, column));
       if (unit !== null) return unit;
     }

@@ -4,6 +4,7 @@ import { addsList } from "./addsList";
 import { isAboutSum } from "./isAboutSum";
 import { isOfSome } from "./isOfSome";
 import { isSumOfColumn } from "./isSumOfColumn";
+import { nextColumn } from "../nextFilled";
 import { plainWords } from "../headings/plainWords";
 import { lotWords } from "../roles/lotWords";
 
@@ -38,7 +39,8 @@ export function isTotalRow(
   row: number,
   items: readonly number[],
 ): boolean {
-  const beside = [column + 1, column + 2, column - 1];
+  const next = nextColumn(sheet, row, column);
+  const beside = [next, next + 1, column - 1];
   const inList = [...beside, ...FARTHER.map((step) => column + step)];
   const text = textAt(sheet, row, column);
   if (lotWords.test(plainWords(text)) && beside.some((at) => isTypedSum(sheet, row, at, items)))
