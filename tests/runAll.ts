@@ -36,6 +36,27 @@ function run({ title, command }: Step): Promise<boolean> {
   });
 }
 
+/** Steps of which each waits for the one before. */
+async function inTurn(steps: readonly Step[]): Promise<boolean[]> {
+  const passed: boolean[] = [];
+  for (const step of steps) passed.push(await run(step));
+  return passed;
+}
+
+const TYPES: Step = { title: "types", command: [bin("tsc")] };
+const LINT: Step = {
+  title: "lint",
+  command: [
+    ...[bin("eslint"), "-c", ".eslint.config.mjs", "--cache", "--cache-location", ".cache/eslint"],
+    ...["src", "taskpane", "tests"],
+  ],
+};
+const LAYOUT: Step = {
+  title: "layout",
+  command: [bin("prettier"), "--check", "--log-level=warn", "."],
+};
+const BUILD: Step = { title: "build", command: [bin("webpack"), "--config", "webpack.config.js"] };
+
 const jest = (name: string, ...projects: string[]): Step => ({
   title: `tests: ${projects.join(", ")}`,
   command: [
@@ -71,25 +92,7 @@ function countsOf(names: readonly string[]): Counts {
 
 async function main(): Promise<void> {
   mkdirSync(resultsFolder, { recursive: true });
-  const checks = [
-    await run({ title: "types", command: [bin("tsc")] }),
-    await run({
-      title: "lint",
-      command: [
-        bin("eslint"),
-        "-c",
-        ".eslint.config.mjs",
-        "--cache",
-        "--cache-location",
-        ".cache/eslint",
-        "src",
-        "taskpane",
-        "tests",
-      ],
-    }),
-    await run({ title: "layout", command: [bin("prettier"), "--check", "--log-level=warn", "."] }),
-    await run({ title: "build", command: [bin("webpack"), "--config", "webpack.config.js"] }),
-  ];
+  const checks = (await Promise.all([inTurn([TYPES, LINT]), inTurn([LAYOUT, BUILD])])).flat();
   const suites = ["unit"];
   checks.push(await run(jest("unit", "node", "pane")));
   const chromium = findChromium();
