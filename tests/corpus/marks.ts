@@ -53,6 +53,8 @@ export interface MarkedSolution {
   readonly molarMasses: readonly Spot[];
   readonly particles: readonly Spot[];
   readonly moles: readonly Spot[];
+  /** Where the solutes are counted before their particles are, if in cells of their own. */
+  readonly counted?: readonly Spot[];
   readonly water: Spot;
   readonly constant: Spot;
   readonly depression: Spot;

@@ -24,3 +24,13 @@ export const readsAmounts = (
         }),
     ),
   );
+
+/** Whether one of the ranges that a formula reads holds the total of a recipe. */
+export const readsTotal = (
+  ranges: readonly RangeRead[],
+  { block, recipe: { line } }: RecipeInBlock,
+): boolean =>
+  block.totals.some((total) => {
+    const [row, column] = block.layout === "down" ? [total, line] : [line, total];
+    return ranges.some(({ sheet, range }) => sheet === block.sheet && contains(range, row, column));
+  });

@@ -1,6 +1,6 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { rangesRead } from "../formulas/rangesRead";
-import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
+import { readsAmounts, readsTotal, type RecipeInBlock } from "./recipeInBlock";
 import { isBlank } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -39,7 +39,9 @@ export function recipeOfNeighbours(
     const ranges = formulasAround(sheet, place, direction).flatMap((formula) =>
       rangesRead(workbook)(sheet, formula),
     );
-    const [only, ...more] = recipes.filter((each) => readsAmounts(ranges, each));
+    const [only, ...more] = recipes.filter(
+      (each) => readsAmounts(ranges, each) || readsTotal(ranges, each),
+    );
     if (only !== undefined && more.length === 0) return only;
   }
   return null;

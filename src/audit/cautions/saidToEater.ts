@@ -93,8 +93,9 @@ function hasNumberBeside({ sheet, row, column }: Said): boolean {
   return isBeside(-1) || isBeside(1);
 }
 
-/** Whether a cell stands below a heading of what is put up beside each recipe. */
-const isBelowPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+/** Whether a cell stands right of a label of what is put up, or below such a heading beside each recipe. */
+const isOfPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+  isPutUp(textAt(sheet, row, column - 1)) ||
   blocks.some(
     ({ sheet: of, range, headerRow }) =>
       of === sheet &&
@@ -106,7 +107,7 @@ const isBelowPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Sa
 /** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
 function isNote({ blocks }: AuditContext, one: Said): boolean {
   const { sheet, row, column, text } = one;
-  if (isBelowPutUp(blocks, one)) return true;
+  if (isOfPutUp(blocks, one)) return true;
   const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
   if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);

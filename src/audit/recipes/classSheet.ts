@@ -8,13 +8,18 @@ import { waterLabel } from "./amounts/waterLabel";
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
 const IS_WATER = /\b(water|wasser)\b/i;
 
+const isSaidByClass = (details: ReadonlyMap<Role, unknown>): boolean =>
+  OF_CLASS.some((role) => details.has(role));
+
 /** Whether the columns of a list work with moles: then one solute is a mix, with its water elsewhere. */
 export const isClassSheet = (roles: ReadonlyMap<number, Role>): boolean =>
   [...roles.values()].some((role) => OF_CLASS.includes(role));
 
-/** Whether a block works with moles: a list with such columns, or a worked example. */
-export const isClassBlock = ({ roles, answers, layout }: RecipeBlock): boolean =>
-  answers !== undefined || (layout === "down" && isClassSheet(roles));
+/** Whether a block works with moles: a list with such columns or with such things said of a name, or a worked example. */
+export const isClassBlock = ({ roles, answers, layout, names }: RecipeBlock): boolean =>
+  answers !== undefined ||
+  (layout === "down" && isClassSheet(roles)) ||
+  names.some(({ details }) => details !== undefined && isSaidByClass(details));
 
 /** Whether water is among the names of a block. */
 export const hasWater = ({ names }: Pick<RecipeBlock, "names">): boolean =>

@@ -138,7 +138,8 @@ const nutsAmongSolutes: Variant = {
       soluteAt(marked, solution.names[index]!)!.de === textAt(marked, solution.names[index]!);
     retype(marked.book, solution.names[index]!, random.pick(NUTS)[isGerman ? 1 : 0]);
     const lines = [solution.names, solution.grams, solution.molarMasses, solution.particles];
-    return [...lines.map((cells) => cells[index]!), solution.moles[index]!, solution.depression];
+    const counted = [solution.moles[index]!, ...(solution.counted?.slice(index, index + 1) ?? [])];
+    return [...lines.map((cells) => cells[index]!), ...counted, solution.depression];
   },
 };
 

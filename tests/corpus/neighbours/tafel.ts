@@ -35,7 +35,16 @@ function group(kit: Kit, sheet: CorpusSheet, { problem, row, constant, proviso }
   const gap = put(sheet, row, 11, shown(`=${a1(read)}-${a1(freezingPoint)}`, "0.00"));
   kit.marked.solutions.push({
     ...{ names: [name!], grams: [mass!], molarMasses: [molar!], particles: [particles!] },
-    ...{ moles: [molality], water: water!, constant, depression, freezingPoint, proviso },
+    // Nuts among the solutes are counted in the moles as well as in the molality of all particles.
+    ...{
+      moles: [molality],
+      counted: [amount],
+      water: water!,
+      constant,
+      depression,
+      freezingPoint,
+      proviso,
+    },
   });
   return [amount, molality, depression, freezingPoint, gap, read];
 }
