@@ -75,3 +75,24 @@ test("water and alcohol among answers are no recipe", () => {
   ];
   expect(placesOf(findingsOf(rows))).not.toContain("D7 unknown-ingredient");
 });
+
+test("answers in a row that reads a recipe's total are about that recipe", () => {
+  const mixes: Rows = [
+    ["Ingredient", "Amount (g)"],
+    ["Water", 600],
+    ["Sucrose", 150],
+    ["Total", formula("SUM(B2:B3)", 750)],
+    [],
+    ["Ingredient", "Amount (g)"],
+    ["Whole milk", 600],
+    ["Sucrose", 90],
+    ["Total", formula("SUM(B7:B8)", 690)],
+  ];
+  const check: Rows = [
+    ["Group", "Planned (g)", "Weighed (g)", "Freezing point (°C)"],
+    ["A", formula("Mixes!B4", 750), 748, -1.4],
+    ["B", formula("Mixes!B9", 690), 691, -4.4],
+  ];
+  const found = findingsOf({ Check: check, Mixes: mixes }).filter(({ sheet }) => sheet === "Check");
+  expect(placesOf(found)).toEqual(["D3 result-differs"]);
+});

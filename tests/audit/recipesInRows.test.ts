@@ -63,6 +63,22 @@ test.each(["Base", "Shelf"])("allergens below %p are not told", (heading) => {
   expect(placesOf(findingsOf(sorts(heading, "milk")))).toEqual(["A6:I9 caution-not-named"]);
 });
 
+test.each([
+  ["Aushang", []],
+  ["Shelf", ["A1:B3 caution-not-named"]],
+])("an allergen right of %p below a list", (label, found) => {
+  const rows: Rows = [
+    ["Ingredient", "g"],
+    ["whole milk", 800],
+    ["sucrose", 200],
+    [],
+    ["Texture", "Kugeln"],
+    [label, "milk"],
+  ];
+  const places = placesOf(findingsOf(rows)).filter((place) => place.includes("caution"));
+  expect(places).toEqual(found);
+});
+
 test("what is bought for a price is not the amount that is used of it", () => {
   const rows = (cost: (row: number) => string): Rows => [
     ["Item", "Paid ($)", "For (kg)", "Used (g)", "Cost ($)"],

@@ -99,6 +99,15 @@ export const solutionRowCases: readonly RuleCase[] = [
   { rule: SIGN, what: "a column named T", rows: below(), cells: [] },
   { rule: SIGN, what: "a typed one in its row", rows: inTitle(58.44, 1.06), cells: ["C7"] },
   {
+    rule: "particles-not-counted",
+    what: "a row that leaves out the ions given above",
+    rows: below({ ions: 2 }).map((row, at) =>
+      at === 7 ? row.with(2, formula("1.86*B8/($B$4/1000)", lowering(1, 5, 58.44))) : row,
+    ),
+    cells: ["C8"],
+  },
+  { rule: "particles-not-counted", what: "ions given above", rows: below(), cells: [] },
+  {
     rule: INCLUSION,
     what: "nuts named once above",
     rows: below({ name: "Mandeln", molarMass: 342.3, ions: 1 }),

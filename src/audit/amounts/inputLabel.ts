@@ -24,7 +24,7 @@ const QUANTITY = new RegExp(
     "\\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\\w*|shrink\\w*)\\b",
     "menge|grö(ß|ss)e|schwund|verlust|ausbeute|aufschlag|volumen|\\bcapacity\\b",
     MEASURED.source,
-    "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen)( (in|into|hinein|rein))?$",
+    "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
     "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
   ].join("|"),
   "i",

@@ -102,8 +102,10 @@ function readsFactors(
   { sheet, row, column }: StatedResult,
 ): boolean {
   const place = saidOf(block, name, "particles");
-  const line = block.answers === undefined ? "left" : "top";
-  const at = block.answers === undefined ? place?.column : place?.row;
+  // Those of other solutions stand below it, or beside it where each solution goes down a column.
+  const isDown = block.answers === undefined || place?.row === row;
+  const line = isDown ? "left" : "top";
+  const at = isDown ? place?.column : place?.row;
   return referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
     ({ sheet: other, range }) => other === null && range[line] === at,
   );
