@@ -19,7 +19,7 @@ function wordsOn(home: WorkbookSheet, { names, tables }: AddressBook): ReadonlyM
   for (const { sheet, target } of tables.values()) {
     for (const column of target.columns) {
       const brackets = `[${escaped(column)}]`;
-      const address = addressInTable(target, brackets, 0);
+      const address = addressInTable(target, brackets);
       if (address !== null) words.set(addressOn(home, sheet, address), `${target.name}${brackets}`);
     }
   }

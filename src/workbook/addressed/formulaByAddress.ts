@@ -1,7 +1,7 @@
 import type { WorkbookSheet, WorkbookTable } from "../model";
 import { contains } from "../references";
-import { localKey, type AddressBook, type Named } from "./addressBook";
-import { addressInTable, BRACKETS } from "./tableReference";
+import { localKey, type AddressBook } from "./addressBook";
+import { addressInTable, BRACKETS, OWN_ROW } from "./tableReference";
 
 /** Texts and quoted sheets are passed over; then a word, with brackets behind it or not, or brackets alone. */
 const WORD = new RegExp(
@@ -25,29 +25,38 @@ export const tableAt = (
   column: number,
 ): WorkbookTable | undefined => sheet.tables.find(({ range }) => contains(range, row, column));
 
+/** Formulas kept, so that what all rows of a table say in the same words is looked up once. */
+const MOST_KEPT = 2000;
+
 /** Replaces, in the formulas of one sheet, the names and table columns of the book by what they stand for. */
 export function byAddressOn(home: WorkbookSheet, { tables, names }: AddressBook): ByAddress {
-  const inTable = ({ sheet, target }: Named<WorkbookTable>, brackets: string, row: number) => {
-    const address = addressInTable(target, brackets, row);
+  const inTable = (sheet: WorkbookSheet, table: WorkbookTable, brackets: string) => {
+    const address = addressInTable(table, brackets);
     return address === null ? null : addressOn(home, sheet, address);
   };
-  const ofWord = (word: string, brackets: string | undefined, row: number): string | null => {
+  const ofWord = (word: string, brackets: string | undefined): string | null => {
     const table = tables.get(word.toLowerCase());
-    if (table !== undefined) return inTable(table, brackets ?? "[]", row);
+    if (table !== undefined) return inTable(table.sheet, table.target, brackets ?? "[]");
     const name = names.get(localKey(home.name, word)) ?? names.get(word.toLowerCase());
     return name === undefined || brackets !== undefined
       ? null
       : addressOn(home, name.sheet, name.target);
   };
-  return (formula, row, column) => {
-    const own = formula.includes("[") ? tableAt(home, row, column) : undefined;
-    return formula.replace(
+  const forAnyRow = (formula: string, own: WorkbookTable | undefined): string =>
+    formula.replace(
       WORD,
       (token: string, word?: string, brackets?: string, alone?: string): string => {
-        if (word !== undefined) return ofWord(word, brackets, row) ?? token;
-        if (alone === undefined || own === undefined) return token;
-        return inTable({ name: own.name, sheet: home, target: own }, alone, row) ?? token;
+        if (word !== undefined) return ofWord(word, brackets) ?? token;
+        return (alone && own && inTable(home, own, alone)) ?? token;
       },
     );
+  const kept = new Map<string, string>();
+  return (formula, row, column) => {
+    const own = formula.includes("[") ? tableAt(home, row, column) : undefined;
+    const key = `${own?.name ?? ""}${OWN_ROW}${formula}`;
+    const known = kept.get(key) ?? forAnyRow(formula, own);
+    if (kept.size >= MOST_KEPT) kept.clear();
+    kept.set(key, known);
+    return known.includes(OWN_ROW) ? known.replaceAll(OWN_ROW, String(row + 1)) : known;
   };
 }

@@ -35,11 +35,14 @@ function rowsOf(
   return part === "#totals" && hasTotals ? [range.bottom, range.bottom] : undefined;
 }
 
+/** Stands for the number of the formula's own row in an address. */
+export const OWN_ROW = "\0";
+
 /**
- * The address that a reference to a table stands for in a row; null where the table has no such column or part.
- * Whole columns stay when the formula is copied, cells of its own row move along.
+ * The address that a reference to a table stands for, with OWN_ROW where it is in the formula's own row; null where
+ * the table has no such column or part. Whole columns stay when the formula is copied, cells of its own row move.
  */
-export function addressInTable(table: WorkbookTable, brackets: string, row: number): string | null {
+export function addressInTable(table: WorkbookTable, brackets: string): string | null {
   const { part, columns } = asked(brackets);
   const names = table.columns.map((name) => name.toLowerCase());
   const places = columns.map((name) => names.indexOf(name));
@@ -48,10 +51,9 @@ export function addressInTable(table: WorkbookTable, brackets: string, row: numb
   const { left, right } = table.range;
   const [from, to] =
     places.length === 0 ? [left, right] : [left + Math.min(...places), left + Math.max(...places)];
-  const dollar = rows === null ? "" : "$";
-  const [first, last] = rows ?? [row, row];
-  const cell = (column: number, at: number) => `${dollar}${columnName(column)}${dollar}${at + 1}`;
-  const start = cell(from, first);
-  const end = cell(to, last);
+  const cell = (column: number, row: number | undefined) =>
+    row === undefined ? `${columnName(column)}${OWN_ROW}` : `$${columnName(column)}$${row + 1}`;
+  const start = cell(from, rows?.[0]);
+  const end = cell(to, rows?.[1]);
   return start === end ? start : `${start}:${end}`;
 }
