@@ -14,8 +14,37 @@ const probe = (what: string, readings: readonly number[], ...found: string[]): T
   ...{ what, sheets: { Curve: curve(readings) }, found },
 });
 
+/** Ice with salt, from 0 °C down: 17 °F is −8.3 °C, 32 °F is 0 °C. */
+const bag = (what: string, readings: readonly number[], ...found: string[]): Tried => ({
+  ...{ what, found },
+  sheets: {
+    Bag: [
+      ["Ice and salt", "in the bag (°C)"],
+      ...readings.map((reading, at): Rows[number] => [`after ${3 * at} min`, reading]),
+    ],
+  },
+});
+const SALTED = [0, -7.5, -13, -16.5, -15.5];
+
+/** What each beaker read, the unit behind the last; 31 °F is −0.6 °C. */
+const row = (what: string, last: number, ...found: string[]): Tried => ({
+  ...{ what, found },
+  sheets: {
+    Row: [
+      ["Team", "Penguins", "Seals", "Bears", "Foxes", "Unit"],
+      ["Our thermometer said", -0.9, -0.4, -0.6, last, "°C"],
+    ],
+  },
+});
+
 describe("A curve of what cools down", () => {
   test.each<Tried>([
+    bag("from 0 °C in few steps", SALTED),
+    bag("its first reading in °F", SALTED.with(0, 32), "temperature-units-mixed Bag!B2"),
+    bag("its second in °F", SALTED.with(1, 17), "temperature-units-mixed Bag!B3"),
+    bag("a chiller so cold that both scales say about the same", [-34.5, -31, -35, -31]),
+    row("readings in a row", -0.6),
+    row("one of them in °F", 31, "temperature-units-mixed Row!E2"),
     probe("all in °C", CURVE),
     probe("a reading in °F at the plateau", CURVE.with(4, 27), "temperature-units-mixed Curve!C6"),
     probe("the last reading in °F", CURVE.with(8, 15), "temperature-units-mixed Curve!C10"),

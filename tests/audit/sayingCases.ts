@@ -21,6 +21,18 @@ export const sayingCases: readonly RuleCase[] = [
     rows: MILK("Allergens", "milk"),
     cells: [],
   },
+  ...["Tasters, this has milk.", "Tell the floor: the ice has milk, egg. Keep it cold."].map(
+    (said): RuleCase => ({
+      ...{ rule: "caution-not-named", what: said, rows: [...MILK("Notes", null), [said]] },
+      cells: [],
+    }),
+  ),
+  {
+    rule: "caution-not-named",
+    what: "a step that has milk in it",
+    rows: [...MILK("Notes", null), ["When the milk has cooled, stir in the rest."]],
+    cells: ["A1:D3"],
+  },
   {
     rule: "caution-not-named",
     what: "a label of allergens without a word, and alcohol as a number only",

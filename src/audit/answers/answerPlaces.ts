@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
 import { isAnswer } from "./labelledAnswer";
 
 /** Answers stand at most this far beside their label. */
@@ -39,6 +40,10 @@ function placeBelow(sheet: WorkbookSheet, { row, column }: Place): Place | null 
 /** The longest row or column of answers behind one label. */
 const MOST_ANSWERS = 60;
 
+/** One row between headings and their numbers may say something of other columns: marks that can be had. */
+const isSkipped = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  isBlank(sheet, row, column) && sheetTexts(sheet).columnsByRow.has(row);
+
 /** The numbers that go on behind the first answer of a label: right of it, or below it where it is a heading. */
 export function furtherAnswerPlaces(
   sheet: WorkbookSheet,
@@ -46,7 +51,8 @@ export function furtherAnswerPlaces(
   first: Place | null,
 ): Place[] {
   const isRight = first !== null && first.row === label.row && first.column > label.column;
-  const from = isRight ? first : label;
+  const below = { row: label.row + 1, column: label.column };
+  const from = isRight ? first : isSkipped(sheet, below) ? below : label;
   const places: Place[] = [];
   for (let away = 1; away <= MOST_ANSWERS; away += 1) {
     const at = isRight

@@ -60,7 +60,7 @@ function finding(
   named: NamedTarget,
   mended: { count: number },
 ): Finding | null {
-  const { block, recipe, place, name, wanted, asked } = named;
+  const { sheet, block, recipe, place, name, wanted, asked } = named;
   const mix = context.mixOf(block, recipe);
   if (!mix.complete || mix.items.length === 0) return null;
   const verdict = callFunction(
@@ -76,7 +76,7 @@ function finding(
   const isClose = isWithinUncertainty(mix, wanted);
   const rule = isClose ? { ...identity, severity: "note" as const } : identity;
   const close = isClose ? " by less than it is known to" : "";
-  return findingAt(rule, block.sheet, place, {
+  return findingAt(rule, sheet, place, {
     message: `${titleOf(recipe)} misses "${name}"${close}: ${verdict}.`,
     effect: effectOf(mix, wanted),
     ...(fix !== undefined && { fix }),

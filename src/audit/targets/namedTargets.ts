@@ -1,5 +1,5 @@
 import { findTarget } from "../../catalogue/findTarget";
-import type { CellRange } from "../../workbook/model";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { normalName } from "../../catalogue/normalName";
 import type { Matrix } from "../../foundation/cell";
 import type { AuditContext } from "../context";
@@ -14,6 +14,7 @@ import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { isNearerToOther, REACH_DOWN } from "./isNearerToOther";
 import { columnsOfTargets, saysTarget } from "./saysTarget";
+import { targetsElsewhere } from "./targetsElsewhere";
 import type { WantedIce } from "../temperatures/wantedIce";
 
 interface Asked {
@@ -22,13 +23,17 @@ interface Asked {
   readonly asked: string | Matrix;
 }
 
-/** A serving target that stands beside a recipe. */
-export interface NamedTarget extends Asked {
+interface Named extends Asked {
+  readonly sheet: WorkbookSheet;
+  readonly place: Place;
+  /** As written there. */
+  readonly name: string;
+}
+
+/** A serving target that stands beside a recipe, or in a table of answers on another sheet. */
+export interface NamedTarget extends Named {
   readonly block: RecipeBlock;
   readonly recipe: Recipe;
-  readonly place: Place;
-  /** As written on the sheet. */
-  readonly name: string;
 }
 
 /** A target by the name in a cell: of the catalogue, as in the pane, else of the workbook's own ones. */
@@ -39,17 +44,12 @@ function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
   return own === undefined ? null : { wanted: own, asked: own.table };
 }
 
-interface Named extends Asked {
-  readonly place: Place;
-  readonly name: string;
-}
-
 /** The target that a cell names, after a colon where there is one: "Meant as: scooped at −13". */
-function namedAt(context: AuditContext, { sheet }: RecipeBlock, place: Place): Named | null {
+function namedAt(context: AuditContext, sheet: WorkbookSheet, place: Place): Named | null {
   const text = textAt(sheet, place.row, place.column);
   for (const name of [text, text.slice(text.indexOf(":") + 1).trim()]) {
     const asked = askedFor(name, context);
-    if (asked !== null) return { place, name, ...asked };
+    if (asked !== null) return { sheet, place, name, ...asked };
   }
   return null;
 }
@@ -59,7 +59,7 @@ function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   for (const column of columnsOfTargets(block)) {
     const told = block.recipes.filter(({ line }) => textAt(block.sheet, line, column) !== "");
     const targets = told.flatMap((recipe) => {
-      const named = namedAt(context, block, { row: recipe.line, column });
+      const named = namedAt(context, block.sheet, { row: recipe.line, column });
       return named === null ? [] : [{ block, recipe, ...named }];
     });
     const isSaid = headerRole(textAt(block.sheet, block.headerRow ?? -1, column)) === "target";
@@ -112,7 +112,7 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
     const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
     const isLabelled = own.some(isLabel);
     return own.flatMap((column): NamedTarget[] => {
-      const named = namedAt(context, block, { row, column });
+      const named = namedAt(context, sheet, { row, column });
       const byFormulas =
         named && recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
       if (byFormulas && byFormulas.block !== block) return [];
@@ -125,6 +125,14 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   });
 }
 
+const elsewhere = (context: AuditContext, block: RecipeBlock): NamedTarget[] =>
+  targetsElsewhere(context)
+    .filter((one) => one.block === block)
+    .flatMap(({ sheet, recipe, row, column }) => {
+      const named = namedAt(context, sheet, { row, column });
+      return named === null ? [] : [{ block, recipe, ...named }];
+    });
+
 const known = new WeakMap<RecipeBlock, readonly NamedTarget[]>();
 
 /** The targets named in a column beside recipes in rows, or near a list. */
@@ -133,7 +141,8 @@ export function namedTargets(context: AuditContext, block: RecipeBlock): readonl
   if (before !== undefined) return before;
   if (!isMix(block, context)) return [];
   const beside = block.layout === "across" ? besideRows(context, block) : [];
-  const found = beside.length > 0 ? beside : near(context, block);
+  const here = beside.length > 0 ? beside : near(context, block);
+  const found = [...here, ...elsewhere(context, block)];
   known.set(block, found);
   return found;
 }

@@ -5,8 +5,11 @@ import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 /** Labels of titles and of other pages, whose words may be a target's name by chance. */
 const OF_TITLE =
   /title|titel|\bname\b|recipe|rezept|\bsee\b|siehe|page|seite|sheet|blatt|file|datei|next|nächste|\bnot\b|nicht/i;
-/** What a label of a target may be by its words: nothing known. */
-const UNSAID: ReadonlySet<Role | null> = new Set<Role | null>([null, "other", "target"]);
+/** What a label of a target may be by its words: nothing known, or where and how cold it is kept. */
+const UNSAID: ReadonlySet<Role | null> = new Set<Role | null>([
+  null,
+  ...(["other", "target", "temperature"] as const),
+]);
 const REACH = 3;
 
 /** The words nearest to the left of a cell. */

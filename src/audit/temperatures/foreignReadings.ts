@@ -23,6 +23,14 @@ const LEAST_LEAP_K = 15;
 const LEAST_LEAP_STEPS = 4;
 /** Read as °F it goes on from the one beside it as the others do, within so much. */
 const ABOUT_K = 2;
+/** What cools does so fastest at first: by so many times its later steps. */
+const FIRST_STEPS = 3;
+/** Readings that differ by less have no course. */
+const LEAST_COURSE_K = 5;
+/** What falls may rise by so much between two readings. */
+const DRIFT_K = 1;
+/** Near −40 both scales say about the same: a freezer drifts by as much. */
+const LEAST_APART_K = 5;
 
 /** The one or few readings below 0 °C that are at home among the others only when they are read as °F. */
 function outsideOthers(readings: readonly Reading[]): readonly Reading[] {
@@ -35,7 +43,8 @@ function outsideOthers(readings: readonly Reading[]): readonly Reading[] {
     const others = usual.map((one) => one.value).filter((one) => one !== value);
     const [least, most] = [Math.min(...others), Math.max(...others)];
     const celsius = fahrenheitToC(value);
-    return value > most + OUTSIDE_K && celsius >= least - margin && celsius <= most + margin;
+    const isOutside = value > most + OUTSIDE_K && value - celsius >= LEAST_APART_K;
+    return isOutside && celsius >= least - margin && celsius <= most + margin;
   };
   const foreign = readings.filter(isForeign);
   return foreign.length <= Math.max(1, MOST_FOREIGN * readings.length) ? foreign : [];
@@ -55,7 +64,44 @@ function leapsOut(readings: readonly Reading[]): readonly Reading[] {
   const leap = Math.min(...beside.map(({ value }) => one.value - value));
   const celsius = fahrenheitToC(one.value);
   const goesOn = beside.some(({ value }) => Math.abs(celsius - value) <= step + ABOUT_K);
-  return leap >= Math.max(LEAST_LEAP_K, LEAST_LEAP_STEPS * step) && goesOn ? [one] : [];
+  const next = at === 0 ? readings[1]?.value : undefined;
+  const begins = next !== undefined && celsius >= next && celsius - next <= FIRST_STEPS * step;
+  return leap >= Math.max(LEAST_LEAP_K, LEAST_LEAP_STEPS * step) && (goesOn || begins) ? [one] : [];
+}
+
+/** Readings of one course stand one beside the other. */
+const areTogether = (readings: readonly Reading[]): boolean =>
+  readings.every(({ row, column }, at) => {
+    const before = readings[at - 1];
+    return before === undefined || row - before.row + column - before.column === 1;
+  });
+
+const isFalling = (values: readonly number[]): boolean =>
+  values.every((value, at) => at === 0 || value <= (values[at - 1] ?? value) + DRIFT_K);
+
+/** Whether readings go down one after the other, at first not so much faster that the first is another thing. */
+function isCooling(readings: readonly Reading[]): boolean {
+  const [first = 0, ...others] = readings.map(({ value }) => value);
+  const leap = first - (others[0] ?? first);
+  return isFalling([first, ...others]) && leap < LEAST_LEAP_STEPS * largestStep(others);
+}
+
+/** The one reading that rises while all others fall, and is between its neighbours when it is read as °F. */
+function againstCourse(readings: readonly Reading[]): readonly Reading[] {
+  const values = readings.map(({ value }) => value);
+  if (!areTogether(readings)) return [];
+  return readings.filter(({ value }, at) => {
+    const [before, after] = [values[at - 1], values[at + 1]];
+    const others = values.filter((_, index) => index !== at);
+    const course = Math.max(...others) - Math.min(...others);
+    if (before === undefined || course < LEAST_COURSE_K || !isFalling(others)) return false;
+    const celsius = fahrenheitToC(value);
+    const least = (after ?? before - largestStep(others)) - ABOUT_K;
+    const isOut = value > before + OUTSIDE_K && value - celsius >= LEAST_APART_K && celsius < 0;
+    const goesOn = (read: number) => read <= before + ABOUT_K && read >= least;
+    // A number that goes on with the other sign has lost it.
+    return isOut && goesOn(celsius) && !goesOn(-value);
+  });
 }
 
 /** The readings in °F among those of a log; a curve is looked for only where its own heading says °C. */
@@ -64,6 +110,8 @@ export function foreignReadings(
   mayBeCurve: boolean,
 ): readonly Reading[] {
   if (readings.length < LEAST_READINGS) return [];
-  const outside = outsideOthers(readings);
-  return outside.length > 0 || !mayBeCurve ? outside : leapsOut(readings);
+  const outside = isCooling(readings) ? [] : outsideOthers(readings);
+  if (outside.length > 0 || !mayBeCurve) return outside;
+  const rising = againstCourse(readings);
+  return rising.length === 1 ? rising : leapsOut(readings);
 }

@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headings/headerRole";
+import { headerRole, type Role } from "../recipes/headings/headerRole";
 import { nextRow } from "../recipes/nextFilled";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignReadings, type Reading } from "./foreignReadings";
@@ -68,6 +68,16 @@ function readingsBeside(sheet: WorkbookSheet, row: number, label: number): Readi
 /** A title that says °C for a whole log stands at most so many rows above its headings. */
 const TITLE_ABOVE = 4;
 
+const UNIT = /^\W*(°\s?c|celsius)\W*$/i;
+
+const OF_READINGS = new Set<Role | null>(["temperature", "measured", "freezing point"]);
+
+/** Whether the unit behind the readings of a row is °C. */
+function endInCelsius(sheet: WorkbookSheet, readings: readonly Reading[]): boolean {
+  const last = readings.at(-1);
+  return last !== undefined && UNIT.test(textAt(sheet, last.row, last.column + 1));
+}
+
 /** Whether a heading is in °C by its own words, or by its first number's format. */
 function saysCelsius(sheet: WorkbookSheet, row: number, column: number): boolean {
   const first = sheet.cellAt(row + 1, column) ?? sheet.cellAt(row, column + 1);
@@ -95,14 +105,20 @@ function lostItsSign(one: Reading, readings: readonly Reading[]): boolean {
   return one.value > 0 && isAmong;
 }
 
-/** Readings in °F below or beside a heading in °C. */
+/** Readings in °F below or beside a heading in °C, or in a row that ends in that unit. */
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
+  const beside = readingsBeside(sheet, row, column);
   const isSaid = saysCelsius(sheet, row, column);
-  if (!isSaid && !isUnderCelsius(sheet, row, column)) return [];
-  const logs = [readingsBelow(sheet, row, column), readingsBeside(sheet, row, column)];
-  const isOfPoints = headerRole(textAt(sheet, row, column)) === "freezing point";
-  return logs.flatMap((readings) => {
-    const foreign = foreignReadings(readings, isSaid);
+  const role = headerRole(textAt(sheet, row, column));
+  const isSaidBehind = isSaid || (OF_READINGS.has(role) && endInCelsius(sheet, beside));
+  if (!isSaidBehind && !isUnderCelsius(sheet, row, column)) return [];
+  const logs = [
+    [readingsBelow(sheet, row, column), isSaid],
+    [beside, isSaidBehind],
+  ] as const;
+  const isOfPoints = role === "freezing point";
+  return logs.flatMap(([readings, isCurve]) => {
+    const foreign = foreignReadings(readings, isCurve);
     return isOfPoints ? foreign.filter((one) => !lostItsSign(one, readings)) : foreign;
   });
 }

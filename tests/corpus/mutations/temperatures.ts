@@ -21,14 +21,19 @@ const servingInFahrenheit: Variant = {
   },
 };
 
+/** Near −40 both scales say about the same: nobody can tell which a chiller at −34 was read in. */
+const LEAST_APART_K = 6;
+
 const columnInFahrenheit: Variant = {
   apply: (marked, random) => {
     const column = one(
       random,
       marked.numberColumns.filter(({ kind }) => kind === "temperature"),
     );
-    if (column === null) return null;
-    const spot = random.pick(column.spots);
+    const isTold = (celsius: number) => fahrenheit(celsius) - celsius >= LEAST_APART_K;
+    const told = column?.spots.filter((each) => isTold(numberAt(marked, each)));
+    const spot = told === undefined ? null : one(random, told);
+    if (spot === null) return null;
     retypeNumber(marked, spot, fahrenheit(numberAt(marked, spot)), 0);
     return [spot];
   },

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
+import { contains, referencesOf } from "../../../workbook/references";
 import { baseColumns } from "./baseColumns";
 import { holdsNumber, isErrorAt, textAt } from "../cells";
 import { headerRole, type Role } from "../headings/headerRole";
@@ -29,10 +30,30 @@ const isTitle = (header: string, role: Role | undefined): boolean =>
   (headerRole(header) === null || role === "amount") &&
   !/\b(per|pro|je|unit|einheit)\b|\//i.test(header);
 
-/** Amounts stand right of their names; left of them only where there are none to the right. */
-function preferRight(columns: readonly number[], names: number): number[] {
+/** Amounts stand right of their names; left of them only where there are none to the right that were typed. */
+function preferRight(
+  columns: readonly number[],
+  names: number,
+  isWorkedOut: (column: number) => boolean,
+): number[] {
   const right = columns.filter((column) => column > names);
-  return right.length > 0 ? right : [...columns];
+  return right.every(isWorkedOut) ? [...columns] : right;
+}
+
+/** Whether a column is worked out line by line from others left of it. */
+function isFrom(
+  sheet: WorkbookSheet,
+  items: readonly number[],
+  column: number,
+  others: readonly number[],
+): boolean {
+  const left = others.filter((other) => other < column);
+  const lines = items.filter((row) => {
+    const formula = sheet.cellAt(row, column)?.formula;
+    const read = formula === undefined ? [] : referencesOf(formula);
+    return read.some(({ range }) => left.some((at) => contains(range, row, at)));
+  });
+  return lines.length * 2 > items.length;
 }
 
 const isNumbering = (values: readonly unknown[]): boolean =>
@@ -106,7 +127,7 @@ export function amountColumns(
     const chosen = amounts.length > 0 ? amounts : named;
     const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
     const all = [...bases, ...chosen].sort((one, other) => one - other);
-    return preferRight(all, segment.column);
+    return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));
   }
   const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
   const unspoken = numeric.filter((column) => spoken(column) === null);
@@ -117,5 +138,5 @@ export function amountColumns(
     (column) => filled(column) >= 2 && textAt(sheet, segment.headerRow ?? -1, column) !== "",
   );
   const isOfRecipes = numeric.every((column) => BESIDE_TITLES.has(spoken(column)));
-  return isOfRecipes ? preferRight(titled, segment.column) : [];
+  return isOfRecipes ? preferRight(titled, segment.column, () => false) : [];
 }

@@ -1,10 +1,16 @@
 import { referencesOf } from "../../../workbook/references";
 import type { FinderContext } from "../finderContext";
+import { plainWords } from "../headings/plainWords";
 import type { RecipeName } from "../recipeBlock";
 
 const ROWS_READ = 6;
 
-/** Columns under an unknown word that are worked out from the amounts, sums or answers in their rows: no ingredients. */
+const isSameItem = (one: string, other: string): boolean => plainWords(one) === plainWords(other);
+
+/**
+ * Columns under an unknown word, or under a name once more ("Sucrose (% by mass)" after "Sucrose (g)"), that are worked
+ * out from the amounts, sums or answers in their rows: no ingredients.
+ */
 export function derivedAcross(
   { sheet, check }: FinderContext,
   first: number,
@@ -23,8 +29,10 @@ export function derivedAcross(
     );
   };
   const rows = Array.from({ length: ROWS_READ }, (_, step) => first + step);
+  const isAgain = (name: RecipeName) =>
+    names.some(({ item, column }) => column < name.column && isSameItem(item, name.item));
   return names
-    .filter(({ item }) => check(item).kind === "unknown")
+    .filter((name) => check(name.item).kind === "unknown" || isAgain(name))
     .map(({ column }) => column)
     .filter((column) => {
       const filled = rows.filter((row) => typeof sheet.cellAt(row, column)?.value === "number");

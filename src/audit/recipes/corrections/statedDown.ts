@@ -6,6 +6,7 @@ import { nameInList } from "../names/nameInList";
 import { recipeInColumn } from "../recipeInColumn";
 import { lineOfNames } from "./lineOfNames";
 import { rangeLines } from "./rangeLines";
+import { isTotalRow } from "../totals/isTotalRow";
 import type { StatedRecipe } from "./statedRecipe";
 
 /** Columns with a number beside a name: those headed as amounts, else those of which nothing is said. */
@@ -48,7 +49,9 @@ export function statedDown(context: FinderContext, stated: StatedRecipe): Recipe
   const amounts = stated.amounts ?? columnsOfAmounts(context, stated, column);
   const isTotal = (row: number) => {
     const name = textAt(sheet, row, column);
-    return headerRole(name) === "total" && check(name).kind === "unknown";
+    const above = rangeLines(top, row - 1).filter((at) => textAt(sheet, at, column) !== "");
+    const isOne = headerRole(name) === "total" || isTotalRow(sheet, { column }, row, above);
+    return isOne && check(name).kind === "unknown";
   };
   let last = bottom;
   while (!isTotal(last) && goesOn(context, last + 1, column, amounts)) last += 1;

@@ -85,8 +85,10 @@ function blockIn(
   };
 }
 
-/** The columns of the solutions: those of the pair that has the most values. */
+/** The columns of the solutions: those of several names, else those of the pair that has the most values. */
 function columnsOf({ solutes, water }: Form): readonly number[] {
+  const names = solutes.flatMap(({ named }) => named?.values ?? []);
+  if (names.length > 1) return [...new Set(names.map(({ column }) => column))];
   const pairs = [...solutes.flatMap(({ named, mass }) => [named, mass]), water];
   const values = pairs.map((pair) => pair?.values ?? []);
   const most = values.reduce((one, other) => (other.length > one.length ? other : one), []);

@@ -6,20 +6,14 @@ import { isOfParticles } from "../amounts/ofParticles";
 import type { Place } from "../recipeBlock";
 import { bareLabel } from "./formLabels";
 import type { Form, FormSolute } from "./form";
+import { goesOnFrom } from "./goesOnFrom";
 import { isSameSubstance } from "./isSameSubstance";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 
 const emptyForm = (): Form => ({
-  ...{
-    solutes: [],
-    water: null,
-    others: [],
-    pairs: [],
-    isOtherSolvent: false,
-    isAboutWater: false,
-    isWaterLast: false,
-  },
+  ...{ solutes: [], water: null, others: [], pairs: [] },
+  ...{ isOtherSolvent: false, isAboutWater: false, isWaterLast: false },
 });
 
 const soluteNamed = (item: string | null, named: LabelledPair | null): FormSolute => ({
@@ -37,7 +31,7 @@ function itemFor(context: FinderContext, form: Form, label: string): string | nu
 
 /** "Molar mass of sodium" is that of a part of the salt. */
 const OF_ANOTHER =
-  /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
+  /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!(one |a |1 |einem |einer )?mole?\b|.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
 
 const numberAt = (sheet: WorkbookSheet, at: Place) => sheet.cellAt(at.row, at.column)?.value;
 
@@ -108,15 +102,16 @@ function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void
   if (kind !== "molar mass" && kind !== "moles" && kind !== "particles") return;
   if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label)) || isOfAll(form, pair)) return;
   const item = itemFor(context, form, pair.label);
-  if (item === null && OF_ANOTHER.test(bareLabel(pair.label))) return;
   const named = form.solutes.find((one) => isSameSubstance(one.item, item));
   const last = form.solutes.at(-1);
+  const goesOn = goesOnFrom(context.sheet, pair, last?.details.get(kind));
+  if (item === null && !goesOn && OF_ANOTHER.test(bareLabel(pair.label))) return;
   if (item !== null && named === undefined) form.solutes.push(soluteNamed(item, null));
   const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));
   if (solute === undefined) return;
   if (!form.solutes.includes(solute)) form.solutes.push(solute);
   // The sheet goes on with the moles of particles.
-  const isLast = kind === "moles" && isOfParticles(pair.label);
+  const isLast = kind === "moles" && (goesOn || isOfParticles(pair.label));
   if (isLast || !solute.details.has(kind)) solute.details.set(kind, pair);
 }
 

@@ -4,6 +4,7 @@ import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
 import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 import { asksForSolute } from "./asksForSolute";
+import { eachValueOnce } from "./eachValueOnce";
 import { formKind, type FormKind } from "./formLabels";
 import { headedColumns } from "./headedColumns";
 import { itemInLabel } from "./itemInLabel";
@@ -94,13 +95,6 @@ function withoutLinesOf(
 
 /** The labelled values of a sheet that a worked example could have, row by row; a value has one label. */
 export function labelledPairs(context: FinderContext, texts: SheetTexts): LabelledValues {
-  const labelled = new Set<string>();
-  const isNew = ({ values }: LabelledPair) => {
-    const keys = values.map(keyOf);
-    const isFirst = keys.every((key) => !labelled.has(key));
-    for (const key of keys) labelled.add(key);
-    return isFirst;
-  };
   const beside = [...texts.columnsByRow].flatMap(([row, columns]) =>
     columns.flatMap((column) => pairAt(context, { row, column }) ?? []),
   );
@@ -108,7 +102,7 @@ export function labelledPairs(context: FinderContext, texts: SheetTexts): Labell
   const all = kindsByFormula(context.sheet, [...withoutLinesOf(headed, beside), ...headed]);
   const isColumn = ({ values, isBelow }: LabelledPair) => isBelow && values.length > 1;
   return {
-    pairs: all.filter((pair) => !isColumn(pair)).filter(isNew),
+    pairs: eachValueOnce(all.filter((pair) => !isColumn(pair))),
     columns: all.filter(isColumn),
   };
 }

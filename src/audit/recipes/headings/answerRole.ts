@@ -25,6 +25,7 @@ const FIRST_ICE = anyOf(
 const LOWERED = anyOf(
   "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
   "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
+  "\\b(below|under|unter)\\b.*\\b(by|um)\\b",
   "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
 );
 const DIFFERENCE =

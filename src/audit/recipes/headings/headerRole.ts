@@ -65,8 +65,17 @@ export function headerRole(text: string): Role | null {
   return role;
 }
 
+/** "1. Moles = grams ÷ mass of one mole": how it is worked out is said behind what it is. */
+const STEP = /^\d{1,2}\s*[.)]\s*/;
+const WORKED_OUT = /^([^=]{2,}?)\s*=.*[·∙⋅×*÷/:+−-]/;
+
 function roleOf(text: string): Role | null {
-  const plain = plainWords(text);
+  const plain = plainWords(text).replace(STEP, "");
+  const [, worked] = WORKED_OUT.exec(plain) ?? [];
+  return (worked === undefined ? null : roleSaid(worked, text)) ?? roleSaid(plain, text);
+}
+
+function roleSaid(plain: string, text: string): Role | null {
   if (plain === "" || plain.length > 80 || isNumeral(text)) return null;
   const says = ([, words]: readonly [Role, Words]) => words.test(plain);
   const role = ROLES.find(says)?.[0] ?? answerRole(plain) ?? MORE_ROLES.find(says)?.[0];

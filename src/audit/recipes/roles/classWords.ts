@@ -35,7 +35,7 @@ export const classWords = {
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\b(mass|weight|grams?) (of|in|per) (one|a|1) mole?\b|\b(one|a) mole? (weighs|has a mass)|masse (eines|von einem|je|pro) mols?\b|\bein mol wiegt|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
     /molalit|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:

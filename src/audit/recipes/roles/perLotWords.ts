@@ -6,7 +6,7 @@ const FOR_MIX =
   /^(per|pro|je|for|für|auf) (\d+([.,]\d+)? ?)?(kg|kilo|1000 ?g|l|liter|litre)s?\b.*(mix|mischung|masse|batch|ansatz|base|recipe|rezept)/;
 /** "Per mould (g)", "kg je Blech", "g each group", "für 10 Stück in g": for how many the amounts are. */
 const PER_ONE =
-  /^(?:(?:k?g|grams?|gramm|amount|quantity|mass|weight|menge|masse|gewicht) )?(?:(?:per|pro|je|each|every|jede[rsnm]?) (?:\d+ )?|(?:for|für) \d+ )([\p{L}-]+)/u;
+  /^(?:(?:k?g|grams?|gramm|amount|quantity|mass|weight|menge|masse|gewicht|weigh(?: out| in)?|measure(?: out)?|needed|(?:ab|ein|aus)wiegen|benötigt),? )?(?:(?:per|pro|je|each|every|jede[rsnm]?) (?:\d+ )?|(?:for|für) \d+ )([\p{L}-]+)/u;
 /** The weight of one piece is none of a recipe's amounts. */
 const OF_PIECE = /^(weight|mass|gewicht|masse)\b.*\b(piece|stück|egg|ei)\b/;
 /** What a number is per that is no recipe: units, times, packs, the ingredient itself. */

@@ -1,0 +1,54 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
+import type { RecipeInBlock } from "../answers/recipeInBlock";
+import type { AuditContext } from "../context";
+import { isLedger } from "../recipes/isLedger";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headings/headerRole";
+import type { Place } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+
+/** A cell below a heading of targets, in a row whose formulas read a recipe of another sheet. */
+export interface TargetElsewhere extends RecipeInBlock, Place {
+  readonly sheet: WorkbookSheet;
+}
+
+/** The longest table of recipes, one a row. */
+const MOST_ROWS = 60;
+
+/** The words below a heading, down to the first row without any. */
+function wordsBelow(sheet: WorkbookSheet, { row, column }: Place): Place[] {
+  const { columnsByRow } = sheetTexts(sheet);
+  const places: Place[] = [];
+  for (let at = row + 1; at <= row + MOST_ROWS && columnsByRow.has(at); at += 1) {
+    if (textAt(sheet, at, column) !== "") places.push({ row: at, column });
+  }
+  return places;
+}
+
+const known = new WeakMap<AuditContext, readonly TargetElsewhere[]>();
+
+/** What a table on another sheet says that recipes shall be: each row is about the recipe that its formulas read. */
+export function targetsElsewhere(context: AuditContext): readonly TargetElsewhere[] {
+  const before = known.get(context);
+  if (before !== undefined) return before;
+  const { workbook, blocks } = context;
+  const recipes = blocks
+    .filter((block) => !isLedger(block))
+    .flatMap((block) => block.recipes.map((recipe) => ({ block, recipe })));
+  const headings = workbook.sheets.flatMap((sheet) =>
+    [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+      columns
+        .filter((column) => headerRole(textAt(sheet, row, column)) === "target")
+        .map((column) => ({ sheet, place: { row, column } })),
+    ),
+  );
+  const found = headings.flatMap(({ sheet, place }) =>
+    wordsBelow(sheet, place).flatMap((at): TargetElsewhere[] => {
+      const read = recipeOfNeighbours(workbook, recipes, sheet, at);
+      return read === null || read.block.sheet === sheet ? [] : [{ sheet, ...at, ...read }];
+    }),
+  );
+  known.set(context, found);
+  return found;
+}

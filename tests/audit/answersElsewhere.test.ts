@@ -1,0 +1,67 @@
+import { formula, type Rows } from "./bookOf";
+import { expectFound, type Tried } from "./tried";
+
+interface Marked {
+  readonly point?: number;
+  readonly water?: number;
+  readonly target?: string;
+}
+
+const HANDED_IN: Rows = [
+  ["A. K.: Lemon ice"],
+  ["Line", "Used", "How much", null, "Remark"],
+  [1, "water", 600, "g"],
+  [2, "sucrose", 200, "g"],
+  [3, "lemon juice", 100, "g"],
+  [null, "Weight of the mix", formula("SUM(C3:C5)", 900)],
+  [],
+  [],
+  ["B. T.: Orange ice"],
+  ["Line", "Used", "How much", null, "Remark"],
+  [1, "orange juice", 700, "g"],
+  [2, "sucrose", 150, "g"],
+  [3, "water", 100, "g"],
+  [null, "Weight of the mix", formula("SUM(C11:C13)", 950)],
+];
+
+/** Recipes on one sheet, a line on each of them on another; what can be had stands between the headings and the lines. */
+const marks = ({ point = -1.8, water = 692, target = "firm bar at −18" }: Marked = {}): Rows => [
+  [
+    "Learner",
+    "Their freezing point (°C)",
+    "My check (°C)",
+    "Their water (g)",
+    "Meant to be",
+    "Marks",
+  ],
+  ["can be had", null, null, null, null, 5],
+  [
+    "A. K.",
+    point,
+    formula("RIME.FREEZINGPOINT('Handed in'!B3:B5,'Handed in'!C3:C5)", -1.84),
+    water,
+    target,
+    4,
+  ],
+  [
+    "B. T.",
+    -2.3,
+    formula("RIME.FREEZINGPOINT('Handed in'!B11:B13,'Handed in'!C11:C13)", -2.35),
+    718,
+    "scooped at −13",
+    3,
+  ],
+];
+
+const tried = (what: string, marked: Marked, ...found: string[]): Tried => ({
+  ...{ what, sheets: { Marks: marks(marked), "Handed in": HANDED_IN }, found },
+});
+
+describe("Answers in a table on another sheet than their recipes", () => {
+  test.each<Tried>([
+    tried("are about the recipe that the formulas of their row read", {}),
+    tried("a freezing point that differs", { point: -3.4 }, "result-differs Marks!B3"),
+    tried("only the water that was poured", { water: 600 }, "water-not-counted Marks!D3"),
+    tried("another target than is met", { target: "scooped at −13" }, "misses-its-target Marks!E3"),
+  ])("$what", expectFound);
+});
