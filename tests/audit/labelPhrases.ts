@@ -77,6 +77,9 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "Wasser, das bei −18 °C zu Eis wird, in %",
+    "Wasser, davon gefroren bei −18 °C (%)",
+    "Water, of which frozen at −12 °C (%)",
     "Anteil des Wassers, der im Beutel gefriert (%)",
     "How much of the water freezes",
     "Vom Wasser gefriert in der Truhe (%)",

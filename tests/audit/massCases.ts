@@ -28,6 +28,25 @@ export const massCases: readonly RuleCase[] = [
   },
   {
     rule: "mass-units-mixed",
+    what: "a vat of water, once, where shares and from these a batch are worked out from it",
+    rows: [
+      ["Ingredient", "Share (%)", "Weighed (g)", "Batch (g)"],
+      ...[
+        ["Water", 100000] as const,
+        ["Strawberries", 505] as const,
+        ["Sucrose", 146] as const,
+      ].map(([name, grams], at) => [
+        name,
+        formula(`C${at + 2}/C$5*100`, grams / 1006.51),
+        grams,
+        formula(`B${at + 2}*2000/100`, grams / 50.3255),
+      ]),
+      ["Total", formula("SUM(B2:B4)", 100), formula("SUM(C2:C4)", 100651), 2000],
+    ],
+    cells: ["C2"],
+  },
+  {
+    rule: "mass-units-mixed",
     what: "a few grams of honey, and much water with a little of all else",
     rows: {
       Honeyed: [

@@ -1,10 +1,10 @@
 import { cellName } from "../../workbook/address";
-import { contains, referencesOf } from "../../workbook/references";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { isFromBeside } from "../amounts/isFromBeside";
 import { massOutliers } from "../amounts/massOutliers";
 import { otherMark, type OtherMark } from "../amounts/otherMark";
 import { changedMix } from "../mix";
@@ -82,19 +82,6 @@ function markFinding(
     fix: `Convert it to ${unit}, or correct the mark.`,
     edits: convertingEdits(block, recipe, name, mark, unit),
   });
-}
-
-/** Whether an amount is worked out from that of another recipe beside it, where it is told. */
-function isFromBeside(block: RecipeBlock, recipe: Recipe, name: RecipeName): boolean {
-  const { row, column } = amountPlace(block, recipe, name);
-  const formula = block.sheet.cellAt(row, column)?.formula;
-  if (formula === undefined) return false;
-  const own = referencesOf(formula).filter(({ sheet }) => sheet === null);
-  return block.recipes
-    .slice(0, MOST_RECIPES)
-    .filter((other) => other !== recipe)
-    .map((other) => amountPlace(block, other, name))
-    .some((place) => own.some(({ range }) => contains(range, place.row, place.column)));
 }
 
 /** An amount without a mark that is out by a factor of ten, of units, or of both. */
