@@ -27,12 +27,12 @@ export const sayingCases: readonly RuleCase[] = [
       cells: [],
     }),
   ),
-  {
-    rule: "caution-not-named",
-    what: "a step that has milk in it",
-    rows: [...MILK("Notes", null), ["When the milk has cooled, stir in the rest."]],
-    cells: ["A1:D3"],
-  },
+  ...["When the milk has cooled, stir in the rest.", "Bottles, alcohol by weight"].map(
+    (said): RuleCase => ({
+      ...{ rule: "caution-not-named", what: `the cook is told: ${said}`, cells: ["A1:D4"] },
+      rows: [...MILK("Notes", null), ["Vodka 40 %", 30], [said]],
+    }),
+  ),
   {
     rule: "caution-not-named",
     what: "a label of allergens without a word, and alcohol as a number only",

@@ -17,10 +17,10 @@ const CAUTIONS: readonly (readonly [key: string, said: RegExp, advice: string])[
     /infant|bab(y|ies)|toddler|under (1|one)\b|(12|twelve) months|first year|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf) monate|ersten lebensjahr/i,
     "honey is not for children under twelve months",
   ],
-  // "Add the alcohol when it is cold" tells the cook, not the eater.
+  // "Add the alcohol when it is cold" tells the cook and "Bottles, alcohol by weight" heads a table: not the eater.
   [
     "alcohol",
-    /(contain|has|have|with|enthält|enthalten|mit) (some |etwas )?al[ck]ohol|adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|^(?!.*\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugie(ß|ss)en|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss)\b).*al[ck]ohol/i,
+    /(contain|has|have|with|enthält|enthalten|mit) (some |etwas )?al[ck]ohol|adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|^(?!.*\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugie(ß|ss)en|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss|al[ck]ohol (by|nach) (weight|volume|mass|gewicht|masse|volumen))\b).*al[ck]ohol/i,
     "it contains alcohol",
   ],
   [
