@@ -5,6 +5,7 @@ import {
 } from "@univerjs/engine-formula";
 import type { CellRange, Workbook, WorkbookTable } from "./model";
 import { formulaForEngine } from "./univer/formulaText";
+import { titleForEngine } from "./univer/tableTitles";
 
 /** A block of cells on a sheet, the sheet counted from zero. */
 export interface SheetRange {
@@ -20,7 +21,9 @@ const lower = (text: string): string => text.toLowerCase();
 /** The columns of a table that a reference such as Table[[#This Row],[a]:[b]] names, else all. */
 function columnsRead({ range, columns }: WorkbookTable, token: string): CellRange {
   const named = columns
-    .map((column, place) => (lower(token).includes(`[${lower(column)}]`) ? place : -1))
+    .map((column, place) =>
+      lower(token).includes(`[${lower(titleForEngine(column))}]`) ? place : -1,
+    )
     .filter((place) => place >= 0);
   if (named.length === 0) return range;
   const [left, right] = [range.left + Math.min(...named), range.left + Math.max(...named)];

@@ -2,7 +2,7 @@ import { auditWorkbook } from "../../src/audit/auditWorkbook";
 import type { DefinedName } from "../../src/workbook/model";
 import { bookOf, formula, type Rows } from "./bookOf";
 
-const COST = "[@[Weight (g)]]*[@[Price (€/kg)]]/1000";
+const COST = "Mix[@[Weight (g)]]*Mix[@[Price (€/kg)]]/1000";
 const table = {
   name: "Mix",
   range: { top: 0, left: 0, bottom: 5, right: 3 },

@@ -4,6 +4,9 @@ import type { RuleCase } from "./ruleCase";
 
 const BASE = ["Water", "Sucrose", "Glucose", "Lemon juice"];
 const COLUMNS = ["C", "D", "E"];
+const SHARES = [0.6, 0.7, 0.8];
+const baseGrams = (row: number): number => 100 * (8 - row);
+const additionGrams = (row: number): number => 100 + 10 * row;
 
 type Cells = Readonly<Record<string, ShortCell>>;
 
@@ -11,22 +14,27 @@ type Cells = Readonly<Record<string, ShortCell>>;
 const variations = (others: Cells = {}): Rows => {
   const at = (cell: string, usual: ShortCell): ShortCell => others[cell] ?? usual;
   const share = (row: number) =>
-    COLUMNS.map((column) => at(`${column}${row}`, formula(`B${row}*${column}$1`, 70)));
+    COLUMNS.map((column, index) =>
+      at(`${column}${row}`, formula(`B${row}*${column}$1`, baseGrams(row) * SHARES[index]!)),
+    );
   const addition = (name: string, row: number) => [
     name,
     null,
     ...COLUMNS.map((column, index) =>
-      at(`${column}${row}`, index === row - 7 ? 100 + 10 * row : null),
+      at(`${column}${row}`, index === row - 7 ? additionGrams(row) : null),
     ),
   ];
   return [
-    ["Share of the base", null, 0.6, 0.7, 0.8],
+    ["Share of the base", null, ...SHARES],
     ["Ingredient (g)", "Base", "with apple", "with mango", "with banana"],
-    ...BASE.map((name, index) => [name, 100 * (5 - index), ...share(3 + index)]),
+    ...BASE.map((name, index) => [name, baseGrams(3 + index), ...share(3 + index)]),
     ...["Apple", "Mango", "Banana"].map((name, index) => addition(name, 7 + index)),
     [
       ...["Total", at("B10", formula("SUM(B3:B6)", 1400))],
-      ...COLUMNS.map((column) => at(`${column}10`, formula(`SUM(${column}3:${column}9)`, 1100))),
+      ...COLUMNS.map((column, index) => {
+        const grams = 1400 * SHARES[index]! + additionGrams(7 + index);
+        return at(`${column}10`, formula(`SUM(${column}3:${column}9)`, grams));
+      }),
     ],
   ];
 };
@@ -84,7 +92,7 @@ export const variationCases: readonly RuleCase[] = [
     { B10: formula("SUBTOTAL(109,B3:B6)", 1400) },
   ),
   variationCase(
-    "inconsistent-formula",
+    "total-incomplete",
     "a sum that leaves a number out which those beside it count",
     { B10: formula("SUM(B3:B5)", 1200) },
     "B10",

@@ -105,7 +105,9 @@ test("reads the same cells as the spreadsheet engine finds in the formula as wri
 test("a formula by address is written with the table's columns and the names there are", () => {
   const sheet = addressed(bookWith("1")).sheets[0]!;
   const written = (text: string) => sheet.asWritten?.(text, 3, 2);
-  expect(written("B4*$B$1/SUM($B$4:$B$6)+D4")).toBe("[@[Weight, g]]*batch/SUM(Mix[Weight, g])+D4");
+  expect(written("B4*$B$1/SUM($B$4:$B$6)+D4")).toBe(
+    "Mix[@[Weight, g]]*batch/SUM(Mix[Weight, g])+D4",
+  );
   expect(written("SUM($C$4:$C$6)")).toBe("SUM(Mix[Cost '[€']])");
   expect(written("'Price list'!$A$1:$B$2")).toBe("price.list");
 });

@@ -76,6 +76,27 @@ describe("recalculating what feeds a cell", () => {
     expect([1, 2, 3].map((row) => valueAt(0, row, 2))).toEqual([18, 2, 20]);
   });
 
+  // As headings of lists are: units in brackets, signs that formulas escape by an apostrophe.
+  test("columns of a table may have brackets and other signs in their titles", async () => {
+    const table = {
+      name: "Mix",
+      range: { top: 0, left: 0, bottom: 2, right: 2 },
+      columns: ["Weight (g)", "Price [€] #1", "Cost, (€)"],
+      hasTotals: false,
+    };
+    const cost = "Mix[[#This Row],[Weight (g)]]*Mix[@[Price '[€'] '#1]]";
+    const rows = [
+      [...table.columns],
+      [500, 2, formula(cost)],
+      [20, 3, formula(cost)],
+      [formula("SUM(Mix[Weight (g)])"), null, formula('SUM(Mix[Cost, (€)])&" (g)"')],
+    ];
+    const book = bookOf([sheetFromRows("Sheet1", rows, { tables: [table] })]);
+    const { valueAt } = await recalculate(book, [cell(3, 0), cell(3, 2)], testFunctions);
+    expect(valueAt(0, 3, 0)).toBe(520);
+    expect(valueAt(0, 3, 2)).toBe("1060 (g)");
+  });
+
   test("A1# follows the block as it is filled now", async () => {
     const spills = { top: 0, left: 1, bottom: 1, right: 1 };
     const spilling = { formula: "RIME.HALF(A1:A3)", value: 9, spills };

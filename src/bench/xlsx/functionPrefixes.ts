@@ -1,4 +1,4 @@
-import { formulaForEngine } from "../../workbook/univer/formulaText";
+import { formulaForFile } from "../../workbook/univer/formulaText";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { withParameterMarks } from "./parameterMarks";
 
@@ -36,7 +36,7 @@ function inFile(name: string): string {
  * functions with their mark, A1# as a function. The opposite of `withPlainFunctionNames`.
  */
 export const withFileFunctionNames = (formula: string): string =>
-  withParameterMarks(formulaForEngine(formula)).replace(
+  withParameterMarks(formulaForFile(formula)).replace(
     CALL,
     (token, quoted?: string, name?: string) =>
       quoted !== undefined || name === undefined ? token : inFile(name),

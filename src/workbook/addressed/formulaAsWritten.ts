@@ -34,7 +34,7 @@ export function asWrittenOn(home: WorkbookSheet, book: AddressBook): ByAddress {
     const ownCells = new Map(
       own?.columns.map((name, at) => [
         `${columnName(own.range.left + at)}${row + 1}`,
-        `[@[${escaped(name)}]]`,
+        `${own.name}[@[${escaped(name)}]]`,
       ]),
     );
     return replaceReferences(

@@ -1,3 +1,5 @@
+import { titlesForEngine } from "./tableTitles";
+
 /** Splits a formula into its quoted texts (odd places, quotes included) and what stands between them. */
 function splitQuoted(formula: string): string[] {
   return formula.split(/("(?:[^"]|"")*"|'(?:[^']|'')*')/);
@@ -49,8 +51,12 @@ const expandSpilled = (formula: string): string =>
     cell === undefined ? token : `ANCHORARRAY(${cell})`,
   );
 
-/** A formula as users of spreadsheets write it, in the words the grid's engine understands. */
-export function formulaForEngine(formula: string): string {
+/** A formula as users of spreadsheets write it, in the words of the file format. */
+export function formulaForFile(formula: string): string {
   const spelled = formula.includes("#") ? expandSpilled(formula) : formula;
   return spelled.includes("@") ? expandSingle(expandThisRow(spelled)) : spelled;
 }
+
+/** A formula as users of spreadsheets write it, in the words the grid's engine understands. */
+export const formulaForEngine = (formula: string): string =>
+  formulaForFile(formula.includes("[") ? titlesForEngine(formula) : formula);

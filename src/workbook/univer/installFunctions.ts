@@ -12,6 +12,7 @@ import { boundRanges } from "./boundedRanges";
 import { boundSpills } from "./boundedSpills";
 import { keepErrorMessages, type ErrorMessages, type ReportMessage } from "./errorMessages";
 import { formulaForEngine } from "./formulaText";
+import { registerTitles } from "./tableTitles";
 import { GridExecutor } from "./gridExecutor";
 import type { GridFunction } from "./gridFunction";
 import { repairNumberLiterals } from "./numberLiterals";
@@ -53,6 +54,7 @@ export function installFunctions(
   lexer.treeBuilder = (formula, ...rest) => read(formulaForEngine(formula), ...rest);
   repairNumberLiterals(injector);
   boundSpills(injector);
+  registerTitles(injector);
   keepCalculating(injector);
   return keepErrorMessages(injector, report);
 }
