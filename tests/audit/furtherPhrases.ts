@@ -4,6 +4,9 @@
  */
 export const furtherPhrases = {
   "freezing point": [
+    "Gefr.-Pkt. (°C)",
+    "Gefr.-Punkt (°C)",
+    "Freez. pt. (°C)",
     "Predicted / °C",
     "calculated (°C)",
     "T expected, °C",
@@ -25,6 +28,9 @@ export const furtherPhrases = {
     "T_gefr",
   ],
   depression: [
+    "Gefr.-Punkt-Erniedrigung (K)",
+    "Gefr.-Pkt.-Erniedr. (K)",
+    "Fr. pt. depr. (K)",
     "Freezing point lowered by (K)",
     "degrees under 0",
     "Gefrierpunktabsenkung",
@@ -41,6 +47,8 @@ export const furtherPhrases = {
     "ΔT_f in K",
   ],
   "ice of water": [
+    "ausgefr. Wasser b. −18 °C (%)",
+    "gefr. Wasser b. −18 °C (%)",
     "Water that has frozen, %",
     "portion of water present as ice",
     "Wasser als Eis (%)",
@@ -56,6 +64,9 @@ export const furtherPhrases = {
     "vom Wasser gefroren",
   ],
   "ice of mix": [
+    "Eis bei −18 °C, % der Probe",
+    "ice at −20 °C, % of the sample",
+    "Eis b. −10 °C (% d. Masse)",
     "Ice in the base on the pass",
     "ice in the finished sorbet at −12 °C",
     "Frozen share of the recipe",
@@ -84,6 +95,7 @@ export const furtherPhrases = {
     "Eis (%) bei Ausgabe",
   ],
   water: [
+    "Wasser ges. (g)",
     "Water (sum of all lines)",
     "Overall water, g",
     "Wasser total",
@@ -124,6 +136,8 @@ export const furtherPhrases = {
     "dry solids %",
   ],
   "sugar share": [
+    "Zuckergeh. (%)",
+    "Sug. cont. (%)",
     "Sugar content of the mix",
     "pct sugars",
     "Zuckergehalt der Mischung in %",
@@ -256,6 +270,8 @@ export const furtherPhrases = {
     "Portion g",
   ],
   "total row": [
+    "Sa.",
+    "Sa. (g)",
     "Grand total",
     "Total mass of mix",
     "sum of all",
@@ -355,6 +371,8 @@ export const furtherPhrases = {
     "bought for (€)",
   ],
   target: [
+    "Verw. als",
+    "Verwendet als",
     "Goal",
     "Supposed to be",
     "Type of frozen dessert",

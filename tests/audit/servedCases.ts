@@ -1,4 +1,4 @@
-import type { Rows } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import type { RuleCase } from "./ruleCase";
 
 const rule = "temperature-units-mixed";
@@ -8,6 +8,7 @@ const log = (title: string, head: string, readings: readonly number[]): Rows => 
   ["Day", head],
   ...readings.map((value, at) => [`day ${at + 1}`, value]),
 ];
+const iceAt = (cell: string) => `100*RIME.ICEFRACTION(A2:A4,B2:B4,${cell},"water")`;
 const readings = [-18, -18.5, -17, 1, -18, -19, -18];
 
 /** Serving temperatures and logs; 10 °F is −12.2 °C, 1 °F is −17.2 °C (by definition, (F − 32) · 5/9). */
@@ -32,6 +33,18 @@ export const servedCases: readonly RuleCase[] = [
       ["Water", 600, 500, 550],
       ["Sucrose", 150, 150, 150],
       ["Serve at (°C)", -12, 10, -14],
+    ],
+  },
+  ...(["Distribution temperature (°C)", "Lagertemperatur (°C)"] as const).map((label) => ({
+    ...{ rule, cells: ["B6"], what: `ice is not kept so warm: ${label}` },
+    rows: [...mix, [label, -4], ["Ice, % of the water", formula(iceAt("B6"), 40)]],
+  })),
+  {
+    ...{ rule, cells: [], what: "some ice is served as warm" },
+    rows: [
+      ...mix,
+      ["Serving temperature (°C)", -4],
+      ["Ice, % of the water", formula(iceAt("B6"), 40)],
     ],
   },
   {

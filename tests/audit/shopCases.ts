@@ -116,4 +116,26 @@ export const shopCases: readonly RuleCase[] = [
     ],
     cells: ["D3"],
   },
+  {
+    ...{ rule: "more-than-dissolves", cells: [], what: "what is to be bought for a mix" },
+    rows: {
+      Mix: LIST,
+      Store: [
+        ["Item", "On hand (g)", "Needed (g)"],
+        ["Sucrose", 100, formula("VLOOKUP(A2,Mix!$A$2:$B$4,2,FALSE)", 220)],
+        ["Vodka 40 %", 0, formula("VLOOKUP(A3,Mix!$A$2:$B$4,2,FALSE)", 80)],
+      ],
+    },
+  },
+  {
+    ...{ rule: "more-than-dissolves", cells: ["B2"], what: "the same as a mix of its own" },
+    rows: {
+      Mix: LIST,
+      Other: [
+        ["Item", "g"],
+        ["Sucrose", 220],
+        ["Vodka 40 %", 80],
+      ],
+    },
+  },
 ];

@@ -54,3 +54,54 @@ test("a heading with an answer of its own behind it still heads its list", () =>
     ["whole milk", "sugar", "honey"],
   ]);
 });
+
+/** Water 700 g and sugar 300 g freeze at −2.71 °C, milk 850 g and honey 150 g at −2.08 °C. */
+const ofTheirOwn = {
+  Lemon: [
+    ["Recipe", "Lemon ice"],
+    ["Ingredient", "kg"],
+    ["water", 0.7],
+    ["sugar", 0.3],
+    ["Total", formula("SUM(B3:B4)", 1)],
+  ],
+  Milk: [
+    ["Recipe", "Honey milk"],
+    ["Ingredient", "kg"],
+    ["milk 2 % fat", 0.85],
+    ["honey", 0.15],
+    ["Total", formula("SUM(B3:B4)", 1)],
+  ],
+} satisfies Record<string, Rows>;
+
+const summed = (lemonC: number, milkC: number): Rows => [
+  ["Sheet", "Mass (kg)", "Freezing point (°C)", "Should be"],
+  ["first", formula("Lemon!B5", 1), lemonC, "scraped granita"],
+  ["second", formula("Milk!B5", 1), milkC, "firm bar at −18"],
+];
+const named = (lemonC: number, milkC: number): Rows => [
+  ["Flavour", "Freezing point (°C)"],
+  ["Lemon ice", lemonC],
+  ["Honey milk", milkC],
+];
+const across = (lemonC: number, milkC: number): Rows => [
+  ["Sample", "Lemon", "Milk"],
+  ["Freezing point (°C)", lemonC, milkC],
+];
+
+test.each([
+  ["reads its total", summed, "C3"],
+  ["names it", named, "B3"],
+  ["is headed by its sheet's name", across, "C2"],
+] as const)("a row of a summary is about the recipe that it %s", (_, summary, cell) => {
+  const book = (milkC: number) => ({ Board: summary(-2.7, milkC), ...ofTheirOwn });
+  const off = (milkC: number) =>
+    findingsOf(book(milkC)).filter(({ rule }) => rule === "result-differs");
+  expect(placesOf(off(-4))).toEqual([`${cell} result-differs`]);
+  expect(off(-2.1)).toEqual([]);
+});
+
+test("what a summary says a recipe should be is its target", () => {
+  const found = findingsOf({ Board: summed(-2.7, -2.1), ...ofTheirOwn });
+  const missed = found.filter(({ rule }) => rule === "misses-its-target");
+  expect(missed.map(({ sheet, cell }) => [sheet, cell])).toEqual([["Board", "D2"]]);
+});

@@ -1,6 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { rangesRead } from "../formulas/rangesRead";
 import { readsAmounts, readsTotal, type RecipeInBlock } from "./recipeInBlock";
+import { recipeNamedIn } from "./recipeNamedIn";
 import { isBlank } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -24,7 +25,10 @@ function formulasAround(
   });
 }
 
-/** The one recipe whose amounts the formulas beside an answer read, above and below it or in its row: it is about that, too. */
+/**
+ * The one recipe whose amounts or total the formulas beside an answer read, above and below it or in its row: it is
+ * about that, too; else the one that the words of its row or column name.
+ */
 export function recipeOfNeighbours(
   workbook: Workbook,
   recipes: readonly RecipeInBlock[],
@@ -44,5 +48,5 @@ export function recipeOfNeighbours(
     );
     if (only !== undefined && more.length === 0) return only;
   }
-  return null;
+  return recipeNamedIn(recipes, sheet, place);
 }

@@ -5,6 +5,7 @@ import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { RecipeBlock } from "../recipes/recipeBlock";
+import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 import { saysAllergens, saysBesideNames, saysSomewhere } from "../cautions/saidToEater";
 
@@ -74,7 +75,7 @@ function unsaidOf(context: AuditContext, blocks: readonly RecipeBlock[]): string
 }
 
 function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
-  const here = context.blocks.filter((block) => block.sheet === sheet);
+  const here = withoutExtracts(context.blocks).filter((block) => block.sheet === sheet);
   const unsaid = unsaidOf(context, here);
   const first = here.find((block) => unsaidOf(context, [block]).length > 0);
   if (unsaid.length === 0 || first === undefined) return [];

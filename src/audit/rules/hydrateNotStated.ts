@@ -6,6 +6,7 @@ import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
 import { amountOf } from "../recipes/amounts/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import { meantMix } from "../mix";
 import type { Rule } from "../rule";
 
@@ -49,7 +50,7 @@ export const hydrateNotStated: Rule = {
   ...identity,
   title: "A name leaves open whether crystal water is in it",
   find: (context) =>
-    context.blocks.flatMap((block) =>
+    withoutExtracts(context.blocks).flatMap((block) =>
       block.names.flatMap((name) => finding(context, block, name) ?? []),
     ),
 };

@@ -17,6 +17,7 @@ import {
   type RecipeName,
 } from "../recipes/recipeBlock";
 import { gramsPer, isMass, isShare, unitText, type MassUnit } from "../recipes/amounts/unit";
+import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 import { summedMarks } from "../amounts/summedMarks";
 
@@ -132,5 +133,5 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
 export const massUnit: Rule = {
   ...identity,
   title: "An amount is in another unit than its column",
-  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
+  find: (context) => withoutExtracts(context.blocks).flatMap((block) => findIn(context, block)),
 };

@@ -4,6 +4,8 @@ import type { AuditContext } from "../context";
 import { rangesRead } from "../formulas/rangesRead";
 import { labelledNumbers } from "../labels";
 import type { FahrenheitCell } from "./fahrenheitCells";
+import { plainWords } from "../recipes/headings/plainWords";
+import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { CELSIUS } from "./loggedTemperatures";
 import { WARMEST_SERVED_C, WARMEST_SERVED_F } from "./servedTemperatures";
 
@@ -13,6 +15,12 @@ export interface AskedInFahrenheit {
 }
 
 const MOST_RESULTS = 500;
+/** Ice is kept and sent at −18 °C, and no warmer than this. Common practice, no source. */
+const WARMEST_KEPT_C = -10;
+
+/** Above which temperature in °C a labelled number is one in °F. */
+const warmestOf = (label: string): number =>
+  temperatureWords.ofStore.test(plainWords(label)) ? WARMEST_KEPT_C : WARMEST_SERVED_C;
 
 /** Single cells that the formulas of ice shares read. */
 function readByIceShares({ workbook, results }: AuditContext): ReadonlySet<string> {
@@ -34,7 +42,7 @@ export function askedInFahrenheit(context: AuditContext): readonly AskedInFahren
   return labelledNumbers(context.workbook, ["temperature"])
     .filter(({ sheet, row, column }) => read.has(`${sheet.name}!${row},${column}`))
     .filter(({ label, beside }) => CELSIUS.test(label) || CELSIUS.test(beside))
-    .filter(({ value }) => value > WARMEST_SERVED_C && value <= WARMEST_SERVED_F)
+    .filter(({ label, value }) => value > warmestOf(label) && value <= WARMEST_SERVED_F)
     .map(({ sheet, row, column, value }) => ({
       sheet,
       cell: { row, column, temperatureF: value, isMarked: false },

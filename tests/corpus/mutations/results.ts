@@ -1,4 +1,4 @@
-import { a1, retype } from "../book";
+import { a1, calledFrom, retype } from "../book";
 import { PER_GRAM } from "../list";
 import { trueValue, type MarkedRecipe } from "../marks";
 import {
@@ -42,7 +42,8 @@ const waterLineOnly: Variant = {
     const at = made.lines.findIndex(({ en }) => en === "water");
     // In a cell of grams: kilograms there would be a mistake of the unit, not of the water.
     const grams = Math.round(1 / PER_GRAM[unit]);
-    retype(marked.book, pair.result.spot, `=${a1(amounts[at]!)}${grams === 1 ? "" : `*${grams}`}`);
+    const water = calledFrom(pair.result.spot, amounts[at]!);
+    retype(marked.book, pair.result.spot, `=${water}${grams === 1 ? "" : `*${grams}`}`);
     return [pair.result.spot];
   },
 };

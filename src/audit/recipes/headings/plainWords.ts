@@ -1,4 +1,6 @@
 import { cleanText } from "./cleanText";
+import { spelledOut } from "./spelledOut";
 
-/** Text as headers and names are compared: the words of a cell in lower case. */
-export const plainWords = (text: string): string => cleanText(text.normalize("NFKC").toLowerCase());
+/** Text as headers and names are compared: the words of a cell in lower case, none of them cut short. */
+export const plainWords = (text: string): string =>
+  spelledOut(cleanText(text.normalize("NFKC").toLowerCase()));

@@ -8,6 +8,8 @@ const SERVED = anyOf(
 const FREEZER =
   /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b/;
 const STORED = /\b(stored|storage|kept|holding)\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
+const SENT =
+  /distribut|transport|\bshipp|\bdeliver|cold chain|\bvertrieb|versand|liefer|kühlkette|tiefkühlkette/;
 /** What makes a temperature of a device or of serving: "freezer is at", "T serve", "Truhe steht auf". */
 const AT =
   /\b(at|bei|is|ist|auf|mit|steht|setting|einstellung|set to|eingestellt)\b\W*(k?c)?$|^t[ _(]|\bt$/;
@@ -32,4 +34,6 @@ export const temperatureWords = {
   },
   ofServing: SERVED,
   ofFreezer: FREEZER,
+  /** Of ice that is kept or sent, not of ice that is served. */
+  ofStore: { test: (plain) => STORED.test(plain) || SENT.test(plain) },
 } as const satisfies Readonly<Record<string, Words>>;

@@ -1,0 +1,70 @@
+import { normalName } from "../../catalogue/normalName";
+import type { WorkbookSheet } from "../../workbook/model";
+import { isBlank, looksNumeric, textAt } from "../recipes/cells";
+import { rangeLines } from "../recipes/corrections/rangeLines";
+import { headerRole } from "../recipes/headings/headerRole";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+import { mainRecipe } from "./mainRecipe";
+import type { RecipeInBlock } from "./recipeInBlock";
+
+/** The title of a list stands at most this far above it. */
+const ROWS_ABOVE = 4;
+/** A table's headings stand at most this far above its answers. */
+const MOST_ROWS = 20;
+const UNIT_BEHIND = /\s*[([][^()[\]]*[)\]]$|,\s*\p{L}{1,2}$/u;
+
+/** The words above the columns of a list that have no number beside them: one of them is its title. */
+const wordsAbove = ({ sheet, range }: RecipeBlock): string[] =>
+  rangeLines(Math.max(0, range.top - ROWS_ABOVE), range.top - 1).flatMap((row) =>
+    (sheetTexts(sheet).columnsByRow.get(row) ?? [])
+      .filter((column) => column >= range.left && column <= range.right)
+      .filter((column) => !looksNumeric(sheet, row, column + 1))
+      .map((column) => textAt(sheet, row, column)),
+  );
+
+const known = new WeakMap<RecipeBlock, ReadonlyMap<number, ReadonlySet<string>>>();
+
+/** What the recipes of a list are called, by line: in their headings, above the list and on its sheet's tab. */
+function namesOf(block: RecipeBlock): ReadonlyMap<number, ReadonlySet<string>> {
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const main = mainRecipe(block);
+  const names = new Map(
+    block.recipes.map((recipe) => {
+      const ofList = recipe === main ? [...wordsAbove(block), block.sheet.name] : [];
+      const words = [recipe.title, recipe.title.replace(UNIT_BEHIND, ""), ...ofList];
+      return [recipe.line, new Set(words.map(normalName))];
+    }),
+  );
+  known.set(block, names);
+  return names;
+}
+
+const isCalled = ({ block, recipe }: RecipeInBlock, name: string): boolean =>
+  namesOf(block).get(recipe.line)?.has(name) === true;
+
+/** The cells with words left of a place, from the left, then those of its column up to the first blank cell. */
+function wordsOf(sheet: WorkbookSheet, { row, column }: Place): Place[] {
+  const { columnsByRow } = sheetTexts(sheet);
+  const left = (columnsByRow.get(row) ?? []).filter((at) => at < column);
+  const places = left.map((at) => ({ row, column: at }));
+  for (let at = row - 1; at >= row - MOST_ROWS && !isBlank(sheet, at, column); at -= 1)
+    if (columnsByRow.get(at)?.includes(column) === true) places.push({ row: at, column });
+  return places;
+}
+
+/** The one recipe that a table's words left of a place or above it name; null where they name none or several. */
+export function recipeNamedIn(
+  recipes: readonly RecipeInBlock[],
+  sheet: WorkbookSheet,
+  place: Place,
+): RecipeInBlock | null {
+  for (const at of wordsOf(sheet, place)) {
+    const words = textAt(sheet, at.row, at.column);
+    if (headerRole(words) !== null) continue;
+    const [only, ...more] = recipes.filter((each) => isCalled(each, normalName(words)));
+    if (only !== undefined && more.length === 0) return only;
+  }
+  return null;
+}
