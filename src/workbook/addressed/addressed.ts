@@ -1,18 +1,23 @@
 import { eachCell } from "../eachCell";
 import type { CellVisitor, Workbook, WorkbookCell, WorkbookSheet } from "../model";
+import { additionsAsSums, mayAdd } from "./additionsAsSums";
 import { addressBook, type AddressBook } from "./addressBook";
 import { asWrittenOn } from "./formulaAsWritten";
-import { byAddressOn } from "./formulaByAddress";
+import { byAddressOn, type ByAddress } from "./formulaByAddress";
 
 /** A cell with its formula by address; the cell itself where that is how it is written. */
 type Readdress = (cell: WorkbookCell, row: number, column: number) => WorkbookCell;
 
 function readdressOn(sheet: WorkbookSheet, book: AddressBook): Readdress {
-  const byAddress = byAddressOn(sheet, book);
+  const hasWords = book.tables.size + book.names.size > 0;
+  const ofWords = byAddressOn(sheet, book);
+  const byAddress: ByAddress = (formula, row, column) =>
+    additionsAsSums(sheet, hasWords ? ofWords(formula, row, column) : formula);
   return (cell, row, column) => {
-    // Where many cells share a formula, whether it has a name in it is seen without working out this one's.
+    // Where many cells share a formula, whether anything in it is to be read otherwise is seen from that.
     const shared = cell.sharedFormula;
-    if (shared !== undefined && byAddress(shared, row, column) === shared) return cell;
+    if (shared !== undefined && !mayAdd(shared) && byAddress(shared, row, column) === shared)
+      return cell;
     const written = cell.formula;
     if (written === undefined) return cell;
     const formula = byAddress(written, row, column);
@@ -39,11 +44,11 @@ function addressedSheet(sheet: WorkbookSheet, book: AddressBook): WorkbookSheet 
 
 /**
  * A workbook whose formulas reach cells by address only: defined names for fixed cells and columns of tables are
- * replaced by what they stand for. What the user wrote stays with each cell as `written`.
+ * replaced by what they stand for, and cells added one by one are a sum. What the user wrote stays with each cell
+ * as `written`.
  */
 export function addressed(workbook: Workbook): Workbook {
   const book = addressBook(workbook);
-  if (book.tables.size + book.names.size === 0) return workbook;
   const sheets = workbook.sheets.map((sheet) => addressedSheet(sheet, book));
   return { ...workbook, sheets };
 }
