@@ -1,4 +1,4 @@
-import { plainWords } from "./plainWords";
+import { lowerWords } from "./lowerWords";
 import { drinkWords } from "../roles/drinkWords";
 import { listWords } from "../roles/listWords";
 import { totalWords } from "../roles/totalWords";
@@ -26,7 +26,7 @@ const ROLES: readonly (readonly [ColumnRole, Words])[] = [
 
 /** What a heading over numbers beside ingredients says they are, or null when it says nothing known. */
 export function columnRole(heading: string): ColumnRole | null {
-  const plain = plainWords(heading);
+  const plain = lowerWords(heading);
   if (plain === "" || plain.length > 80) return null;
   const said = ROLES.find(([, words]) => words.test(plain))?.[0];
   return said ?? (unitFromHeader(plain) === null ? null : "amount");

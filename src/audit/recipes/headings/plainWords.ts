@@ -1,6 +1,5 @@
-import { cleanText } from "./cleanText";
+import { lowerWords } from "./lowerWords";
 import { spelledOut } from "./spelledOut";
 
 /** Text as headers and names are compared: the words of a cell in lower case, none of them cut short. */
-export const plainWords = (text: string): string =>
-  spelledOut(cleanText(text.normalize("NFKC").toLowerCase()));
+export const plainWords = (text: string): string => spelledOut(lowerWords(text));
