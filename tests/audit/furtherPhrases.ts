@@ -485,6 +485,8 @@ export const furtherPhrases = {
     "Truhentemperatur",
   ],
   allergens: [
+    "Declarable allergen",
+    "deklarationspflichtige Allergene",
     "Allergy notes",
     "Allergen information",
     "Contains:",

@@ -9,12 +9,11 @@ const MILK = (heading: string, said: string | null): Rows => [
 
 /** Ways in which sheets do and do not tell the eater. */
 export const sayingCases: readonly RuleCase[] = [
-  {
-    rule: "caution-not-named",
-    what: "a heading of allergens with nothing under it",
-    rows: MILK("Allergens", null),
-    cells: ["A1:D3"],
-  },
+  ...["Allergens", "Declarable allergen", "Deklarationspflichtige Allergene"].map((heading) => ({
+    ...{ rule: "caution-not-named", cells: ["A1:D3"] },
+    what: `a heading of allergens with nothing under it: ${heading}`,
+    rows: MILK(heading, null),
+  })),
   {
     rule: "caution-not-named",
     what: "allergens in a column of the list",

@@ -18,6 +18,23 @@ const parts = (water: Rows[number][number], total: Rows[number][number]): Rows =
 ];
 const whole = formula("0.88*B2", 440);
 
+/** Three samples in one list, their sums in a table beside it. */
+const samples = (...sums: Rows[number]): Rows => [
+  ["Sample", "Ingredient", "% w/w", null, "Sample", "Product", "Sum (%)"],
+  ["A", "water", 70, null, "A", "Lemon ice", sums[0] ?? null],
+  ["A", "sucrose", 20, null, "B", "Milk ice", sums[1] ?? null],
+  ["A", "lemon juice", 10, null, "C", "Plain ice", sums[2] ?? null],
+  [],
+  ["B", "whole milk", 75],
+  ["B", "sucrose", 15],
+  ["B", "cream 35 % fat", 10],
+  [],
+  ["C", "water", 80],
+  ["C", "sucrose", 15],
+  ["C", "dextrose monohydrate", 5],
+];
+const [sumOfA, sumOfC] = [formula("SUM(C2:C4)", 100), formula("SUM(C10:C12)", 100)];
+
 /** True and false examples of totals above their lists, left of them, and typed where others are sums. */
 export const totalPlaceCases: readonly RuleCase[] = [
   {
@@ -90,5 +107,23 @@ export const totalPlaceCases: readonly RuleCase[] = [
       [null, "Sum", null, null, formula("SUM(E7:E8)", 39.96)],
     ],
     cells: ["E9"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum in a table of samples without one of three lines",
+    rows: samples(sumOfA, formula("SUM(C6:C7)", 90), sumOfC),
+    cells: ["G3"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a typed total in a table of samples where the others are sums",
+    rows: samples(sumOfA, 94, sumOfC),
+    cells: ["G3"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a right one among such sums",
+    rows: samples(sumOfA, 100, sumOfC),
+    cells: [],
   },
 ];

@@ -297,7 +297,8 @@ export const amountMutations: readonly Mutation[] = [
       amount(
         () => true,
         (marked, { spot, value }, random) =>
-          retypeNumber(marked, spot, value * (1 + random.between(-1, 1) * 0.0004), 6),
+          // Of kilograms, too, more decimals than any scale shows, the last of them no zero.
+          retypeNumber(marked, spot, value * (1 + random.between(-1, 1) * 0.0004), 9),
       ),
     ],
     fair: { "total-incomplete": "rounding of a typed part" },

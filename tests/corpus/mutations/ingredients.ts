@@ -1,7 +1,7 @@
 import { callFunction } from "../../../src/worksheet/callFunction";
 import { retype, type Spot } from "../book";
 import type { Prepare } from "../kit";
-import type { MarkedBook } from "../marks";
+import type { MarkedBook, MarkedRecipe } from "../marks";
 import { FEEDS_ERRORS, one, seededSpots, textAt, type Mutation, type Variant } from "../mutation";
 import type { Chance } from "../random";
 import { massOf, withLines, type MadeRecipe } from "../recipes";
@@ -70,6 +70,28 @@ export const adding =
     return { ...withLines(made, [...others, added]), seeded: [name] };
   };
 
+/** Of a pinch it changes nothing at all what water its crystals bring. */
+const LEAST_WITH_CRYSTALS = 0.01;
+
+/** Leaves the hydrate of one ingredient unsaid, of which there is more than a pinch in each recipe that has it. */
+const withoutHydrate: Variant = {
+  apply: (marked, random) => {
+    const isPinch = ({ made }: MarkedRecipe, spot: Spot) => {
+      const at = made.names.indexOf(textAt(marked, spot));
+      return at >= 0 && made.grams[at]! < LEAST_WITH_CRYSTALS * massOf(made);
+    };
+    const able = everyName(marked).flatMap((spot) => {
+      const name = WITHOUT_HYDRATE[textAt(marked, spot)];
+      const isWorthIt = marked.recipes.every((recipe) => !isPinch(recipe, spot));
+      return name === undefined || !isWorthIt ? [] : [{ spot, name }];
+    });
+    const chosen = one(random, able);
+    if (chosen === null) return null;
+    retype(marked.book, chosen.spot, chosen.name);
+    return [chosen.spot];
+  },
+};
+
 const seeded = (prepare: Prepare): Variant => ({ prepare, apply: seededSpots });
 
 const lactoseOf = (made: MadeRecipe): number | null => {
@@ -137,7 +159,7 @@ export const ingredientMutations: readonly Mutation[] = [
     rule: "hydrate-not-stated",
     inValues: true,
     variants: [
-      renamed((name) => WITHOUT_HYDRATE[name] ?? null),
+      withoutHydrate,
       seeded(
         adding((made, random) =>
           line("lactose", "Laktose", Math.round(massOf(made) * random.between(0.01, 0.02))),

@@ -94,6 +94,13 @@ export const labelOf = ({ sheet }: FinderContext, { row, column }: Place): strin
   [1, 2, 3].map((step) => textAt(sheet, row, column - step)).find((text) => text !== "") ??
   textAt(sheet, row - 1, column);
 
+/** The first words above a number in its column, with nothing but numbers between. */
+function headingOf({ sheet }: FinderContext, { row, column }: Place): string {
+  let at = row - 1;
+  while (row - at < LONGEST && looksNumeric(sheet, at, column)) at -= 1;
+  return textAt(sheet, at, column);
+}
+
 /** Whether a sum that leaves an amount out is still meant to be the total. */
 function isMeantAsTotal(context: FinderContext, label: string, left: number, of: number): boolean {
   const role = headerRole(label);
@@ -133,7 +140,9 @@ export function summedApart(context: FinderContext, lists: readonly RecipeBlock[
   const mayLack = read.filter((one) => {
     const { block, total, left, filled } = one;
     const isOnly = left > 0 && block.totals.length === 0 && !hasWhole(one);
-    return isOnly && isMeantAsTotal(context, labelOf(context, total), left, filled);
+    if (!isOnly) return false;
+    const isHeaded = headerRole(headingOf(context, total)) === "total" && left * 2 <= filled;
+    return isHeaded || isMeantAsTotal(context, labelOf(context, total), left, filled);
   });
   return [...whole, ...mayLack].map(({ block, total }) => ({ block, total }));
 }

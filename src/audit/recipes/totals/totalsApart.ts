@@ -2,6 +2,7 @@ import type { FinderContext } from "../finderContext";
 import { isOneRow, type RecipeBlock, type TotalApart } from "../recipeBlock";
 import { labelOf, summedApart } from "./summedApart";
 import { withTotalRowBelow } from "./totalRowBelow";
+import { typedAmongSums } from "./typedAmongSums";
 import { typedApart } from "./typedApart";
 
 const isList = (block: RecipeBlock): boolean =>
@@ -23,7 +24,11 @@ export function withTotalsApart(
   if (lists.length === 0) return below;
   const summed = summedApart(context, lists);
   const words = new Set(summed.map(({ total }) => labelOf(context, total)));
-  const found = [...summed, ...typedApart(context, lists, words)];
+  const found = [
+    ...summed,
+    ...typedApart(context, lists, words),
+    ...typedAmongSums(context, lists, summed),
+  ];
   const byBlock = new Map<RecipeBlock, TotalApart[]>();
   for (const { block, total } of found)
     byBlock.set(block, [...(byBlock.get(block) ?? block.totalsApart ?? []), total]);
