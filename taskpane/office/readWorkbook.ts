@@ -56,6 +56,8 @@ function linkedFiles(sheets: readonly WorkbookSheet[]): readonly string[] {
   return [...files];
 }
 
+const NAME_AND_FORMULA = "items/name,items/formula";
+
 /** The live workbook in the model that the audit reads. Selection, filters, undo and mode stay as they are. */
 export async function readWorkbook(
   context: Excel.RequestContext,
@@ -64,10 +66,15 @@ export async function readWorkbook(
   // Each is asked for once and kept: what was loaded belongs to that object.
   const { worksheets, names, application } = context.workbook;
   worksheets.load("items/name,items/visibility");
-  names.load("items/name,items/formula");
+  names.load(NAME_AND_FORMULA);
   application.load("calculationMode");
   const tables = await readTables(context);
   const { items } = worksheets;
+  // Copied sheets have names of their own, which come with the first sheet's contents.
+  const ofSheets = items.map(({ names: own, name }) => {
+    own.load(NAME_AND_FORMULA);
+    return [own, name] as const;
+  });
   const sheets: WorkbookSheet[] = [];
   for (const sheet of items) {
     goOnUnless(signal);
@@ -75,11 +82,12 @@ export async function readWorkbook(
     const ofSheet = tables.filter((one) => one.sheet === sheet.name);
     sheets.push(await readSheet(context, sheet, ofSheet, { mostRows, signal }));
   }
-  const definedNames = names.items.map(({ name, formula }): DefinedName => ({
-    name,
-    refersTo: String(formula).replace(/^=/, ""),
-    sheet: null,
-  }));
+  const definedNames = [[names, null] as const, ...ofSheets].flatMap(([{ items: named }, sheet]) =>
+    named.map(({ name, formula }): DefinedName => ({
+      ...{ name, sheet },
+      refersTo: String(formula).replace(/^=/, ""),
+    })),
+  );
   return {
     sheets,
     names: definedNames,

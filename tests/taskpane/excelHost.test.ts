@@ -110,7 +110,10 @@ describe("reading the whole workbook", () => {
     tables: [{ name: "Ice", sheet: "My ices", address: "A1:B4", showTotals: true }],
     hiddenSheets: ["Old 'ones'"],
     hiddenRows: { "My ices": [2] },
-    names: [{ name: "batch", formula: "='My ices'!$B$4" }],
+    names: [
+      { name: "batch", formula: "='My ices'!$B$4" },
+      { name: "batch", formula: "='Old ''ones'''!$B$4", sheet: "Old 'ones'" },
+    ],
     calculationMode: "Manual",
   });
 
@@ -123,7 +126,10 @@ describe("reading the whole workbook", () => {
     expect(seen).toEqual(["0/3", "1/3", "2/3"]);
     expect(workbook).toMatchObject({
       calculation: "manual",
-      names: [{ name: "batch", refersTo: "'My ices'!$B$4", sheet: null }],
+      names: [
+        { name: "batch", refersTo: "'My ices'!$B$4", sheet: null },
+        { name: "batch", refersTo: "'Old ''ones'''!$B$4", sheet: "Old 'ones'" },
+      ],
       externalLinks: ["costs.xlsx"],
     });
     const [ices, empty, old] = workbook.sheets;

@@ -26,7 +26,8 @@ export interface FakeBook {
   /** Where a sheet, or a table by its name, has filter buttons, and whether one has a condition. */
   readonly filters?: Readonly<Record<string, { address: string; isDataFiltered: boolean }>>;
   readonly hiddenSheets?: readonly string[];
-  readonly names?: readonly { name: string; formula: string }[];
+  /** Those with a sheet are known there only. */
+  readonly names?: readonly { name: string; formula: string; sheet?: string }[];
   readonly calculationMode?: string;
   /** Sheets that may not be written to. */
   readonly protectedSheets?: readonly string[];
@@ -210,6 +211,9 @@ export function fakeExcel(book: FakeBook) {
           get autoFilter() {
             return makeFilter(name, name);
           },
+          get names() {
+            return namesOf(name());
+          },
         },
         ["Worksheet", note],
       );
@@ -227,6 +231,12 @@ export function fakeExcel(book: FakeBook) {
       );
 
     const collection = (kind: string, make: () => any[]) => fakeCollection(queue, note, kind, make);
+    const namesOf = (sheet: string | undefined) =>
+      collection("NamedItemCollection", () =>
+        (book.names ?? [])
+          .filter((name) => name.sheet === sheet)
+          .map((name) => loadable(queue, () => ({ ...name }), {}, ["NamedItem", note])),
+      );
     const pictures = book.pictures ?? [];
     const shapes = collection("ShapeCollection", () => pictures.map((one) => makeShape(() => one)));
     shapes["addImage"] = () => {
@@ -270,11 +280,7 @@ export function fakeExcel(book: FakeBook) {
           return made;
         }),
       ),
-      names: collection("NamedItemCollection", () =>
-        (book.names ?? []).map((name) =>
-          loadable(queue, () => ({ ...name }), {}, ["NamedItem", note]),
-        ),
-      ),
+      names: namesOf(undefined),
       application: loadable(
         queue,
         () => ({ calculationMode: book.calculationMode ?? "Automatic" }),

@@ -1,66 +1,10 @@
-import type { DefinedName } from "../../workbook/model";
-import { parseA1, splitSheet } from "../address";
 import { ClientObject } from "./clientObject";
-import { Collection } from "./collection";
+import { NamedItemCollection } from "./names";
 import { Range } from "./range";
 import type { RequestContext } from "./requestContext";
 import { SelectionChanged } from "./selectionChanged";
 import { TableCollection } from "./table";
 import { WorksheetCollection } from "./worksheets";
-
-/** A name given to cells or to a formula, as Excel.NamedItem. */
-export class NamedItem extends ClientObject<DefinedName> {
-  protected override readers(): Readonly<Record<string, (name: DefinedName) => unknown>> {
-    return {
-      name: ({ name }) => name,
-      formula: ({ refersTo }) => `=${refersTo}`,
-      value: ({ refersTo }) => `=${refersTo}`,
-      scope: ({ sheet }) => (sheet === null ? "Workbook" : "Worksheet"),
-      visible: () => true,
-    };
-  }
-
-  get name(): string {
-    return this.loadedValue("name");
-  }
-  get formula(): string {
-    return this.loadedValue("formula");
-  }
-  get scope(): string {
-    return this.loadedValue("scope");
-  }
-
-  /** The cells it names, or a null object when it names none. */
-  getRangeOrNullObject(): Range {
-    return new Range(
-      this.context,
-      () => {
-        const { sheet, address } = splitSheet(this.found().refersTo);
-        const range = parseA1(address);
-        return sheet === null || range === null ? null : { sheet, range };
-      },
-      null,
-    );
-  }
-}
-
-class NamedItemCollection extends Collection<DefinedName, NamedItem> {
-  constructor(context: RequestContext) {
-    super(
-      context,
-      () => context.grid.names(),
-      (name) => new NamedItem(context, () => name, null),
-    );
-  }
-
-  getItemOrNullObject(name: string): NamedItem {
-    return new NamedItem(
-      this.context,
-      this.pick((each) => each.name.toLowerCase() === name.toLowerCase()),
-      null,
-    );
-  }
-}
 
 /** As Excel.Application: the grid always calculates by itself. */
 class Application extends ClientObject<"Automatic"> {
@@ -94,7 +38,7 @@ export class Workbook {
   }
 
   get names(): NamedItemCollection {
-    return new NamedItemCollection(this.context);
+    return new NamedItemCollection(this.context, () => null);
   }
 
   get onSelectionChanged(): SelectionChanged {

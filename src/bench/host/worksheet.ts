@@ -2,6 +2,7 @@ import { MAX_COLUMNS, MAX_ROWS } from "../../workbook/address";
 import { parseA1, splitSheet } from "../address";
 import { ClientObject } from "./clientObject";
 import { HostError } from "./hostError";
+import { NamedItemCollection } from "./names";
 import { intersection } from "./place";
 import { Range } from "./range";
 import { TableCollection } from "./table";
@@ -36,6 +37,10 @@ export class Worksheet extends ClientObject<string> {
 
   get tables(): TableCollection {
     return new TableCollection(this.context, () => this.found());
+  }
+
+  get names(): NamedItemCollection {
+    return new NamedItemCollection(this.context, () => this.found());
   }
 
   activate(): void {
