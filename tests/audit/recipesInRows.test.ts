@@ -55,8 +55,14 @@ test("what is worked out from the sums of recipes in rows is no ingredient of th
   ]);
 });
 
-test.each(["Notice", "Aushang", "Card"])("allergens below %p are told", (heading) => {
-  expect(placesOf(findingsOf(sorts(heading, "milk")))).toEqual([]);
+test.each([
+  ["Notice", "milk"],
+  ["Aushang", "milk"],
+  ["Card", "milk"],
+  ["Auf die Tafel", "mit Milch."],
+  ["On the board", "with milk"],
+])("allergens below %p are told: %s", (heading, said) => {
+  expect(placesOf(findingsOf(sorts(heading, said)))).toEqual([]);
 });
 
 test.each(["Base", "Shelf"])("allergens below %p are not told", (heading) => {
@@ -93,4 +99,30 @@ test("what is bought for a price is not the amount that is used of it", () => {
   expect(lines((row) => `B${row}/C${row}*D${row}/1000`)).toEqual([[3]]);
   // Where nothing is divided by it, it is another amount.
   expect(lines((row) => `B${row}*D${row}/1000`)).toEqual([[2, 3]]);
+});
+
+/** Sorts one to a row, with what is said of them left of their amounts. */
+const saidFirst: Rows = [
+  ["Zutaten in kg je Ansatz"],
+  [],
+  ["Sorte", "Eis bei −14 °C (%)", "Zucker (% der Masse)", "Wasser", "Zucker", "Zitronensaft", "kg"],
+  ["Zitrone", 74, 25, 0.7, 0.25, 0.05, formula("SUM(D4:F4)", 1)],
+  ["Süß", 66, 30, 1.3, 0.6, 0.1, formula("SUM(D5:F5)", 2)],
+];
+
+test("a share of the mass left of amounts in kg is an answer, and its unit is its own", () => {
+  const [block] = auditContext(bookOf({ Sheet1: saidFirst }), []).blocks;
+  expect(block?.names.map(({ column }) => column)).toEqual([3, 4, 5]);
+  expect(block?.recipes.map(({ unit }) => unit)).toEqual(["kg", "kg"]);
+});
+
+test("shares of a table in per cent are its lines", () => {
+  const rows: Rows = [
+    ["Sort", "Water (%)", "Sugar (% of mix)", "Lemon juice (%)"],
+    ["Lemon", 70, 25, 5],
+    ["Sweet", 65, 30, 5],
+  ];
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.names.map(({ column }) => column)).toEqual([1, 2, 3]);
+  expect(block?.recipes.map(({ unit }) => unit)).toEqual(["%", "%"]);
 });

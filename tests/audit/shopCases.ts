@@ -138,4 +138,12 @@ export const shopCases: readonly RuleCase[] = [
       ],
     },
   },
+  {
+    ...{ rule: "unknown-ingredient", cells: [], what: "bottles whose strengths stand beside them" },
+    rows: [
+      ["Bottle", "% vol", "Shot (g)"],
+      ["Herb liqueur of ours", 30, 20],
+      ["Rum 54 %", 54, 15],
+    ],
+  },
 ];

@@ -36,6 +36,9 @@ const BRINE = /brine|\bsole\b|salzlake|salzlösung|solution|lösung/;
 /** What is no part of a mix, whatever else is said, and what is said of milk's own solids or of one ingredient. */
 const OTHER_THING =
   /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|sü(ß|ss)|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
+/** What one eater gets of it. */
+const OF_HELPING =
+  /\b(glass(es)?|cups?|tassen?|servings?|helpings?|scoops?|kugeln?|cones?|loll(y|ies)|shots?|spoon\w*|löffel\w*|plates?|tellern?)\b|\b(per|a|each|every) (head|person|guest|eater|child|diner)\b|\b(je|pro|jede[rnm]?) (kopf|person|gast|esser|kind|becher)\b/;
 const OF_ONE =
   /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
@@ -68,8 +71,8 @@ function read(label: string): LabelledPart | null {
   const plain = plainWords(label);
   const per = perOf(plain);
   const isOfWater = per !== null && per !== "share" && per.of === "water";
-  if (OTHER_THING.test(plain) || OF_ONE.test(plain) || (FROZEN.test(plain) && !isOfWater))
-    return null;
+  const isOfElse = [OTHER_THING, OF_HELPING, OF_ONE].some((words) => words.test(plain));
+  if (isOfElse || (FROZEN.test(plain) && !isOfWater)) return null;
   if (NOT_PARTS.has(headerRole(label))) return null;
   const words = isOfWater ? withoutPerWater(plain) : plain;
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];

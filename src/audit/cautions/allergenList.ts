@@ -1,13 +1,13 @@
 /** The allergens that food law names, as labels write them. @source eu1169_2011 */
 const NAME =
-  /^((contains?|enthält|may contain|spuren von) )?(cow'?s? ?milk|milk|(kuh)?milch|eggs?|ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
+  /^((contains?|enthält|may contain|spuren von|with|mit|has|hat) )?(cow'?s? ?milk|milk|(kuh)?milch|eggs?|ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
 
 /** "Wrapper must say: milk": where it is to be told. */
 const SAYS =
   /^[^:]*\b(say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
-  /^(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|tafel|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
+  /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
 const IN_BRACKETS = /\([^)]*\)/g;
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */

@@ -1,3 +1,4 @@
+import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { distance } from "fastest-levenshtein";
 import { findItem } from "../../catalogue/findItem";
 import { cellEdit } from "../cellEdit";
@@ -91,7 +92,9 @@ export const unknownIngredient: Rule = {
   title: "An ingredient is not known",
   find: (context) => {
     const titles = subRecipes(context);
-    return context.blocks.flatMap((block) =>
+    // What bottles are, is said beside them by their strength; nothing is worked out from their names.
+    const mixes = context.blocks.filter((block) => !isListOfDrinks(block));
+    return mixes.flatMap((block) =>
       block.names.flatMap((name) => finding(context, titles, block, name) ?? []),
     );
   },

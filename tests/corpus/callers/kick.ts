@@ -20,10 +20,10 @@ function boozy({ make, random }: Kit): MadeRecipe {
   const grams = Math.round(massOf(made) * random.between(0.025, 0.06));
   const rum = line("rum 40 %", "Rum 40 %", grams, ALCOHOL);
   const mixed = stillMet(withLines(made, [...made.lines, rum]));
-  // A prepared mix that misses its target is not to meet it by the rum.
-  return made.seeded !== undefined && made.target !== null && meets(mixed, made.target)
-    ? made
-    : mixed;
+  // A prepared mix that misses its target is not to meet it by the rum, nor one that meets it to miss it.
+  const { target, seeded } = made;
+  const isPrepared = seeded !== undefined && target !== null;
+  return isPrepared && meets(mixed, target) !== meets(made, target) ? made : mixed;
 }
 
 /** The same with the spirit as its last line. */

@@ -139,6 +139,8 @@ function lookAlike(name: string, random: Chance): string | null {
 const RECOMPUTED_WITH_IT = {
   "misses-its-target": "the mix with the line may miss the target it met without",
   "lactose-may-feel-sandy": "the line adds lactose",
+  // The line may be the spirit, or soften a mix with spirit that just met its target.
+  "too-much-alcohol-to-set": "with the line the spirit may leave too little ice for the target",
 } as const;
 
 /** Names: unknown, vague, twice, odd. */
@@ -189,8 +191,6 @@ export const ingredientMutations: readonly Mutation[] = [
     fair: {
       ...RECOMPUTED_WITH_IT,
       "caution-not-named": "nothing changes in what is told",
-      // The line that is counted twice may be the spirit: the mix then has too much of it.
-      "too-much-alcohol-to-set": "twice the spirit may leave too little ice for the target",
     },
   },
   {

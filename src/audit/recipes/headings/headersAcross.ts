@@ -6,6 +6,7 @@ import { headerRole, type Role } from "./headerRole";
 import { itemName } from "../names/namesAcross";
 import { namesInDisguise, type Headers } from "../names/namesInDisguise";
 import type { RecipeName } from "../recipeBlock";
+import { statedShares } from "../names/statedShares";
 import { sumsAcross } from "../totals/sumsAcross";
 
 /** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
@@ -63,11 +64,14 @@ export function headersAcross(
     roles.delete(column);
     names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
   }
-  names.sort((one, other) => one.column - other.column);
+  const stated = statedShares(context, row, names);
+  for (const column of stated) roles.set(column, "composition");
+  const left = names.filter(({ column }) => !stated.includes(column));
+  left.sort((one, other) => one.column - other.column);
   const ofAmounts = [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
-  const sums = sumsAcross(context, first, names, ofAmounts);
+  const sums = sumsAcross(context, first, left, ofAmounts);
   for (const column of sums) roles.set(column, "total");
-  const listed = names.filter(({ column }) => !sums.includes(column));
+  const listed = left.filter(({ column }) => !sums.includes(column));
   const derived = derivedAcross(context, first, listed, [...roles.keys()]);
   for (const column of derived)
     roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");

@@ -1,8 +1,11 @@
+import { partOf } from "../../answers/partLabel";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { ItemCheck } from "./knownItems";
 import { nameInList } from "./nameInList";
 import type { RecipeName } from "../recipeBlock";
+import { answerRole } from "../headings/answerRole";
+import { plainWords } from "../headings/plainWords";
 import { unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 import { unitInTitle } from "../amounts/unitInTitle";
 
@@ -22,6 +25,10 @@ export function unitOfNames(
     if (written !== null) return written;
   }
   const first = names[0]?.column ?? 0;
-  const corners = [1, 2, 3].map((step) => unitFromHeader(textAt(sheet, row, first - step)));
+  // What an answer left of the amounts is in, they are not.
+  const corners = [1, 2, 3]
+    .map((step) => textAt(sheet, row, first - step))
+    .filter((text) => answerRole(plainWords(text)) === null && partOf(text) === null)
+    .map(unitFromHeader);
   return corners.find((unit) => typeof unit === "string") ?? unitInTitle(sheet, row, 0, first);
 }
