@@ -12,7 +12,7 @@ import { parseArgs } from "node:util";
 import { layouts } from "../corpus/layouts";
 import { mutations } from "../corpus/mutations";
 import { compareRestated } from "../corpus/restated/compare";
-import { restatements } from "../corpus/restated/restatements";
+import { measuredOnly, restatements } from "../corpus/restated/restatements";
 import { seedBooks } from "../corpus/seed";
 
 const { values: asked } = parseArgs({
@@ -31,7 +31,8 @@ const books = mutations
   .filter(({ rule }) => asked.rule === undefined || rule === asked.rule)
   .flatMap((mutation) => seedBooks(mutation, chosen, Number(asked.count), Number(asked.seed)));
 
-for (const restatement of restatements.filter(({ name }) => name.includes(asked.way))) {
+const ways = [...restatements, ...measuredOnly].filter(({ name }) => name.includes(asked.way));
+for (const restatement of ways) {
   let same = 0;
   for (const book of books) {
     const difference = compareRestated(book, restatement);

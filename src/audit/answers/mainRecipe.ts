@@ -49,7 +49,8 @@ function mainOf(block: RecipeBlock): Recipe | null {
   const [main] = candidates;
   if (main === undefined || !areOneMix(block, candidates)) return null;
   const isWeighed = ({ unit }: Recipe) => typeof unit === "string" && isMass(unit);
-  return candidates.find(isWeighed) ?? main;
+  const weighed = candidates.filter(isWeighed);
+  return weighed.find((recipe) => typed.includes(recipe)) ?? weighed[0] ?? main;
 }
 
 const known = new WeakMap<RecipeBlock, Recipe | null>();

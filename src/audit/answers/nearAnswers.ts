@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { labelAt } from "./labelAt";
+import { answerOfMix } from "./answerOfMix";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { headsList } from "../recipes/headings/headsList";
@@ -47,14 +48,19 @@ function answersInRow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
 /** Whether a cell is the name of an ingredient in a list. */
 export type IsName = (sheet: WorkbookSheet, row: number, column: number) => boolean;
 
-/** The answers of one row, whose label stands in the names' column: one value in each recipe's column. */
+/**
+ * The answers of one row, whose label stands in the names' column: one value in each recipe's column, or one alone
+ * where the list is one mix, whichever of its columns comes first.
+ */
 function answersInColumns(block: RecipeBlock, isWanted: IsWanted, row: number): LabelledAnswer[] {
   const { sheet, names, recipes } = block;
   const label = labelAt(sheet, { row, column: names[0]?.column ?? 0 });
   if (!isWanted(label)) return [];
-  return recipes.flatMap(
+  const inColumns = recipes.flatMap(
     (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
   );
+  const ofMix = inColumns.length > 1 ? null : answerOfMix(block, label, row);
+  return ofMix === null ? inColumns : [ofMix];
 }
 
 /** Labels below a down block, in the names' column, with one value in each recipe's column; another list ends them. */

@@ -48,6 +48,12 @@ type Places = ReadonlyMap<WorkbookSheet, ReadonlySet<string>>;
 
 const known = new WeakMap<readonly RecipeBlock[], Places>();
 
+/** The columns in which a list gives its amounts, or gives them again as shares or for more batches. */
+const columnsOfAmounts = ({ layout, roles }: RecipeBlock): readonly number[] =>
+  layout === "down"
+    ? [...roles].flatMap(([column, role]) => (role === "amount" ? column : []))
+    : [];
+
 /** The cells in which the amounts of some recipes stand. */
 export function amountsOf(blocks: readonly RecipeBlock[]): Places {
   const before = known.get(blocks);
@@ -61,6 +67,9 @@ export function amountsOf(blocks: readonly RecipeBlock[]): Places {
         const { row, column } = amountPlace(block, recipe, name);
         here.add(`${row},${column}`);
       }
+    }
+    for (const { row } of block.names) {
+      for (const column of columnsOfAmounts(block)) here.add(`${row},${column}`);
     }
   }
   known.set(blocks, places);

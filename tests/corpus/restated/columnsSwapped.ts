@@ -17,8 +17,11 @@ const hasText = (sheet: WorkbookSheet, row: number, column: number): boolean =>
 /** The amounts of a list and the column beside them, names apart. */
 function pairIn(
   sheet: WorkbookSheet,
-  { names, amounts, amountLabel, total }: MarkedRecipe,
+  { names, amounts, amountLabel, shared }: MarkedRecipe,
+  recipes: readonly MarkedRecipe[],
 ): Pair | null {
+  // Answers stand below each of several recipes beside one list of names, and would have to move along.
+  if (shared) return null;
   const [nameColumn, column] = [names[0]!.column, amounts[0]!.column];
   const isDown =
     names.every((name) => name.column === nameColumn) &&
@@ -28,7 +31,13 @@ function pairIn(
     (at) => at !== nameColumn && hasText(sheet, amountLabel.row, at),
   );
   if (beside === undefined || amountLabel.row >= names[0]!.row) return null;
-  const rows = [...names, ...(total === null ? [] : [total])].map(({ row }) => row);
+  // Recipes one below the other may have one heading.
+  const headed = recipes.filter(
+    ({ amountLabel: own }) => own?.sheet === sheet.name && own.row === amountLabel.row,
+  );
+  const rows = headed
+    .flatMap(({ names: all, total }) => [...all, ...(total === null ? [] : [total])])
+    .map(({ row }) => row);
   const ends = { top: amountLabel.row, bottom: Math.max(...rows) };
   return {
     one: { ...ends, left: column, right: column },
@@ -39,9 +48,10 @@ function pairIn(
 const isWithin = (range: CellRange, whole: CellRange): boolean =>
   contains(whole, range.top, range.left) && contains(whole, range.bottom, range.right);
 
-/** Whether all that reads one of the columns reads nothing beside it, so that it can follow. */
+/** Whether both columns are seen, and all that reads one of them reads nothing beside it, so that it can follow. */
 function canFollow({ sheets }: Workbook, { name, ...sheet }: WorkbookSheet, pair: Pair): boolean {
   const columns = [pair.one, pair.other];
+  if (columns.some(({ left }) => sheet.hiddenColumns.has(left))) return false;
   const isClear = (range: CellRange) =>
     columns.every((column) => !overlaps(range, column) || isWithin(range, column));
   let isFit = sheet.merged.every((range) => columns.every((column) => !overlaps(range, column)));
@@ -65,10 +75,11 @@ function swap({ one, other }: Pair): Arrangement {
 /** The amounts of the first recipe change places with the column beside them. */
 export const columnsSwapped: Restatement = {
   name: "columns in another order",
-  restate: (book, { recipes: [recipe] }: MarkedBook) => {
+  restate: (book, { recipes }: MarkedBook) => {
+    const [recipe] = recipes;
     const sheet = book.workbook.sheets.find(({ name }) => name === recipe?.names[0]!.sheet);
     if (recipe === undefined || sheet === undefined) return book;
-    const pair = pairIn(sheet, recipe);
+    const pair = pairIn(sheet, recipe, recipes);
     if (pair === null || !canFollow(book.workbook, sheet, pair)) return book;
     return rearranged(book, (name) => (name === sheet.name ? swap(pair) : null));
   },
