@@ -1,10 +1,16 @@
-import type { Rows } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import type { RuleCase } from "./ruleCase";
 
 const MILK = (heading: string, said: string | null): Rows => [
   ["Ingredient", "Amount (g)", heading, "Remark"],
   ["Whole milk", 500, said, null],
   ["Sucrose", 100, null, "fine"],
+];
+
+const PLAIN: Rows = [
+  ["Ingredient", "g"],
+  ["Whole milk", 500],
+  ["Sucrose", 100],
 ];
 
 /** Ways in which sheets do and do not tell the eater. */
@@ -139,5 +145,24 @@ export const sayingCases: readonly RuleCase[] = [
       ["C", 520, 80, 120, "Milk"],
     ],
     cells: [],
+  },
+  {
+    ...{ rule: "caution-not-named", cells: ["A1:B3"], what: "what is told of another recipe only" },
+    rows: { Milk: [...PLAIN, [], ["Contains: milk."]], Party: PLAIN },
+  },
+  {
+    ...{ rule: "caution-not-named", cells: [], what: "what a board tells of all" },
+    rows: { Milk: PLAIN, Party: PLAIN, Board: [["All our ices contain milk."]] },
+  },
+  {
+    ...{ rule: "caution-not-named", cells: [], what: "what is told of the recipe once more" },
+    rows: {
+      Milk: [...PLAIN, [], ["Contains: milk."]],
+      Party: [
+        ["Ingredient", "g"],
+        ["Whole milk", formula("Milk!B2*4", 2000)],
+        ["Sucrose", formula("Milk!B3*4", 400)],
+      ],
+    },
   },
 ];

@@ -15,8 +15,8 @@ interface Said {
   readonly text: string;
 }
 
-function someText({ workbook }: AuditContext, test: (said: Said) => boolean): boolean {
-  return workbook.sheets.some((sheet) =>
+function someText(sheets: readonly WorkbookSheet[], test: (said: Said) => boolean): boolean {
+  return sheets.some((sheet) =>
     [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
       columns.some((column) => test({ sheet, row, column, text: textAt(sheet, row, column) })),
     ),
@@ -48,16 +48,17 @@ const isOfNumbers = (one: Said): boolean =>
   one.text.length <= LONGEST_LABEL &&
   (hasNumberRight(one) || looksNumeric(one.sheet, one.row + 1, one.column));
 
-/** Whether a text somewhere says so. */
-export const saysSomewhere = (context: AuditContext, words: RegExp): boolean =>
-  someText(context, (one) => words.test(one.text) && !isOfNumbers(one));
+/** Whether a text on one of some sheets says so. */
+export const saysSomewhere = (sheets: readonly WorkbookSheet[], words: RegExp): boolean =>
+  someText(sheets, (one) => words.test(one.text) && !isOfNumbers(one));
 
 /** The same where the name of an ingredient may hold the word, which tells nobody either. */
-export const saysBesideNames = (context: AuditContext, words: RegExp): boolean =>
-  someText(
-    context,
-    (one) => words.test(one.text) && !isOfNumbers(one) && !isName(context.blocks, one),
-  );
+export const saysBesideNames = (
+  { blocks }: AuditContext,
+  sheets: readonly WorkbookSheet[],
+  words: RegExp,
+): boolean =>
+  someText(sheets, (one) => words.test(one.text) && !isOfNumbers(one) && !isName(blocks, one));
 
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
@@ -117,9 +118,9 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
 const isOfMass = ({ text }: Said): boolean =>
   text.length <= LONGEST_LABEL && unitFromHeader(text) !== null;
 
-/** Whether allergens are told: in a sentence, as a note, beside a label, or under a heading with something under it. */
-export function saysAllergens(context: AuditContext): boolean {
-  return someText(context, (one) => {
+/** Whether allergens are told on one of some sheets: in a sentence, as a note, beside a label, or under a heading with something under it. */
+export function saysAllergens(context: AuditContext, sheets: readonly WorkbookSheet[]): boolean {
+  return someText(sheets, (one) => {
     if (isOwnIngredient(context, one)) return false;
     if (isAllergenList(one.text) && isNote(context, one)) return true;
     const said = isOfMass(one) ? null : allergensSaid(one.text);

@@ -7,6 +7,7 @@ import { findingAt } from "../findingAt";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
+import { sheetsTelling } from "../cautions/sheetsTelling";
 import { saysAllergens, saysBesideNames, saysSomewhere } from "../cautions/saidToEater";
 
 const identity = { id: "caution-not-named", severity: "note" } as const;
@@ -44,41 +45,64 @@ interface Carried {
   readonly allergens: ReadonlySet<string>;
 }
 
-function carriedBy(blocks: readonly RecipeBlock[]): Carried {
+function carriedIn({ names, ownIngredients }: RecipeBlock): Carried {
   const cautions = new Set<string>();
   const allergens = new Set<string>();
-  for (const { names, ownIngredients } of blocks) {
-    for (const { item } of names) {
-      const match = findItem(catalogueName(item, ownIngredients) ?? "");
-      if (match.kind === "solute" && match.solute.name === "glycerol")
-        cautions.add("glycerol and children");
-      if (match.kind !== "ingredient") continue;
-      for (const caution of match.ingredient.cautions) cautions.add(caution);
-      if (match.ingredient.allergens === "unknown") continue;
-      for (const allergen of match.ingredient.allergens) allergens.add(allergen);
-    }
+  for (const { item } of names) {
+    const match = findItem(catalogueName(item, ownIngredients) ?? "");
+    if (match.kind === "solute" && match.solute.name === "glycerol")
+      cautions.add("glycerol and children");
+    if (match.kind !== "ingredient") continue;
+    for (const caution of match.ingredient.cautions) cautions.add(caution);
+    if (match.ingredient.allergens === "unknown") continue;
+    for (const allergen of match.ingredient.allergens) allergens.add(allergen);
   }
   return { cautions, allergens };
 }
 
-/** What of all that some recipes carry is told nowhere. */
-function unsaidOf(context: AuditContext, blocks: readonly RecipeBlock[]): string[] {
-  const { cautions, allergens } = carriedBy(blocks);
-  const says = (key: string, said: RegExp) =>
-    NAMED_ALIKE.has(key) ? saysBesideNames(context, said) : saysSomewhere(context, said);
+const known = new WeakMap<RecipeBlock, Carried>();
+
+function carriedBy(block: RecipeBlock): Carried {
+  const carried = known.get(block) ?? carriedIn(block);
+  known.set(block, carried);
+  return carried;
+}
+
+/** What of all that some recipes of a sheet carry is told nowhere. */
+function unsaidOf(
+  context: AuditContext,
+  sheet: WorkbookSheet,
+  here: readonly RecipeBlock[],
+): string[] {
+  const { workbook, blocks } = context;
+  const telling = (carries: (block: RecipeBlock) => boolean) =>
+    sheetsTelling(workbook, blocks, sheet, carries);
+  const says = (key: string, said: RegExp) => {
+    const sheets = telling((block) => carriedBy(block).cautions.has(key));
+    return NAMED_ALIKE.has(key)
+      ? saysBesideNames(context, sheets, said)
+      : saysSomewhere(sheets, said);
+  };
+  const cautions = new Set(here.flatMap((block) => [...carriedBy(block).cautions]));
   const missing = CAUTIONS.filter(([key, said]) => cautions.has(key) && !says(key, said));
   const unsaid = missing.map(([, , advice]) => advice);
-  if (allergens.size > 0 && !saysAllergens(context)) {
+  const allergens = new Set(here.flatMap((block) => [...carriedBy(block).allergens]));
+  const saysThem = () =>
+    saysAllergens(
+      context,
+      telling((block) => carriedBy(block).allergens.size > 0),
+    );
+  if (allergens.size > 0 && !saysThem())
     unsaid.push(`its allergens are ${[...allergens].sort().join(", ")}`);
-  }
   return unsaid;
 }
 
 function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
   const here = withoutExtracts(context.blocks).filter((block) => block.sheet === sheet);
-  const unsaid = unsaidOf(context, here);
-  const first = here.find((block) => unsaidOf(context, [block]).length > 0);
-  if (unsaid.length === 0 || first === undefined) return [];
+  const unsaid = unsaidOf(context, sheet, here);
+  if (unsaid.length === 0) return [];
+  const first = here.find((block) => unsaidOf(context, sheet, [block]).length > 0);
+  if (first === undefined) return [];
   return [
     findingAt(identity, sheet, first.range, {
       message: `Nothing in the workbook tells the eater: ${unsaid.join("; ")}.`,
