@@ -68,4 +68,14 @@ export const servedCases: readonly RuleCase[] = [
       ...[[], ["No.", "Sold"], [1, 20], [2, 30], [3, 25]],
     ],
   },
+  {
+    ...{ rule, cells: [], what: "brines whose freezing points are right, however far apart" },
+    rows: [
+      ["Month", "Water (kg)", "Salt (kg)", "Brine would freeze at (°C)"],
+      ["May", 60, 13, -13.9],
+      ["June", 60, 17, -19.4],
+      ["July", 60, 17, -19.4],
+      ["August", 60, 13, -13.9],
+    ],
+  },
 ];

@@ -105,7 +105,7 @@ function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
   if (first === undefined) return [];
   return [
     findingAt(identity, sheet, first.range, {
-      message: `Nothing in the workbook tells the eater: ${unsaid.join("; ")}.`,
+      message: `Nothing here or on a sheet for all tells the eater: ${unsaid.join("; ")}.`,
       effect: null,
       fix: "Say it on the sheet or the label; local food rules decide the wording.",
     }),

@@ -9,6 +9,7 @@ import type { CellEdit, Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { recomputed } from "../answers/recomputed";
 import { fahrenheitToC } from "../answers/resultLabel";
 import { measuredPoints } from "../temperatures/measuredPoints";
 import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
@@ -100,12 +101,27 @@ function pointFinding({ sheet, row, column, value }: StatedResult): Finding {
 const isSame = (one: Place, other: Place): boolean =>
   one.row === other.row && one.column === other.column;
 
+/** What is right in °C, in K. */
+const CLOSE_K = 1;
+
+/** Whether what looks like °F among others is the freezing point that its own recipe has in °C. */
+const isRightPoint = (context: AuditContext, sheet: WorkbookSheet, cell: FahrenheitCell): boolean =>
+  !cell.isMarked &&
+  context.results.some((result) => {
+    if (result.role !== "freezing point" || result.sheet !== sheet || !isSame(result, cell))
+      return false;
+    const ours = recomputed(context, result);
+    return ours !== null && Math.abs(ours - result.value) < CLOSE_K;
+  });
+
 export const temperatureUnit: Rule = {
   ...identity,
   title: "One temperature is in °F on a sheet in °C",
   find: (context) => {
     const onSheets = context.workbook.sheets.flatMap((sheet) =>
-      fahrenheitCells(sheet).map((cell) => ({ sheet, cell })),
+      fahrenheitCells(sheet)
+        .filter((cell) => !isRightPoint(context, sheet, cell))
+        .map((cell) => ({ sheet, cell })),
     );
     const asked = askedInFahrenheit(context).filter(
       (one) => !onSheets.some(({ sheet, cell }) => sheet === one.sheet && isSame(cell, one.cell)),

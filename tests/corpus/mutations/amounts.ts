@@ -126,7 +126,11 @@ const typedTotal = sum(
 /** A grand total over all rows above it, the total among them. */
 const countsTotalTwice: Variant = {
   apply: (marked, random) => {
-    const able = marked.recipes.filter(({ total, shared }) => total !== null && !shared);
+    // In a summary beside its list a total has no amounts above it.
+    const able = marked.recipes.filter(
+      ({ total, shared, amounts }) =>
+        total !== null && !shared && amounts.every(({ column }) => column === total.column),
+    );
     const recipe = one(random, able);
     if (recipe === null) return null;
     const { total, amounts } = recipe;

@@ -90,8 +90,8 @@ export const resultFindings: Readonly<Record<string, string>> = {
     "{substance} je 100 g ungefrorenes Wasser bei −18 °C",
   "Replace part of the {substance} by a sugar that stays dissolved.":
     "Einen Teil von {substance} durch einen Zucker ersetzen, der gelöst bleibt.",
-  "Nothing in the workbook tells the eater: {unsaid}.":
-    "Nichts in der Mappe sagt dem Essenden: {unsaid}.",
+  "Nothing here or on a sheet for all tells the eater: {unsaid}.":
+    "Weder hier noch auf einem Blatt für alle steht für den Essenden: {unsaid}.",
   "honey is not for children under twelve months":
     "Honig ist nichts für Kinder unter zwölf Monaten",
   "it contains alcohol": "es enthält Alkohol",
