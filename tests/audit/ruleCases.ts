@@ -13,6 +13,7 @@ import { inputCases, otherTotalCases } from "./inputCases";
 import { inputUnitCases } from "./inputUnitCases";
 import { massCases } from "./massCases";
 import { mixtureCases } from "./mixtureCases";
+import { lessonCases } from "./lessonCases";
 import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
@@ -94,6 +95,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
   ...answerCases,
   ...variationCases,
+  ...lessonCases,
   ...longListCases,
   ...mixtureCases,
   ...ownTargetCases,

@@ -15,7 +15,7 @@ export interface LabelledPart {
 const PARTS: readonly (readonly [Part, RegExp])[] = [
   [
     "dissolved solids",
-    /\bdiss(olved|\.)|\b(solids|what is|dissolved) in solution|was in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
+    /\bdiss(olv(ed?|es|ing)\b|\.)|\b(solids|what is|dissolved) in solution|was in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
   ],
   [
     "solids",
@@ -35,10 +35,14 @@ const BRINE = /brine|\bsole\b|salzlake|salzlösung|solution|lösung/;
 
 /** What is no part of a mix, whatever else is said, and what is said of milk's own solids or of one ingredient. */
 const OTHER_THING =
-  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|sü(ß|ss)|\bi\b|bottle|flasche|\bjars?\b|glas\b|sirupglas|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
+  /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|n['’]t|never|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|sü(ß|ss)|\bi\b|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
 /** What one eater gets of it. */
 const OF_HELPING =
   /\b(glass(es)?|cups?|tassen?|servings?|helpings?|scoops?|kugeln?|cones?|loll(y|ies)|shots?|spoon\w*|löffel\w*|plates?|tellern?)\b|\b(per|a|each|every) (head|person|guest|eater|child|diner)\b|\b(je|pro|jede[rnm]?) (kopf|person|gast|esser|kind|becher)\b/;
+/** What a thing is kept in; a share in it is that of the mix. */
+const KEPT_IN = /bottle|flasche|\bjars?\b|glas\b/;
+const IN_EACH =
+  /\b(in|per|pro|je|im) ((the|a|an|each|every|one|it|its|der|dem|einer|einem|jeder|jedem) )?(bottle|flasche|jars?|(sirup|einmach|schraub)?glas)\b/;
 const OF_ONE =
   /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
@@ -73,6 +77,7 @@ function read(label: string): LabelledPart | null {
   const isOfWater = per !== null && per !== "share" && per.of === "water";
   const isOfElse = [OTHER_THING, OF_HELPING, OF_ONE].some((words) => words.test(plain));
   if (isOfElse || (FROZEN.test(plain) && !isOfWater)) return null;
+  if (KEPT_IN.test(plain) && (per === null || !IN_EACH.test(plain))) return null;
   if (NOT_PARTS.has(headerRole(label))) return null;
   const words = isOfWater ? withoutPerWater(plain) : plain;
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];

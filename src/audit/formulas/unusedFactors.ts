@@ -7,10 +7,10 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn } from "../mix";
 import { isNear, molesOf } from "../solutions/molesOf";
+import { givesMolesOfParticles } from "../solutions/molesOfParticles";
 import { pureSolute } from "../solutions/pureSolute";
 import { amountOf } from "../recipes/amounts/amountOf";
 import { isClassBlock } from "../recipes/classSheet";
-import { isOfParticles } from "../recipes/amounts/ofParticles";
 import type { LabelledPlace, Place, Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf } from "../recipes/saidOf";
 import type { StatedResult } from "../answers/statedResults";
@@ -70,7 +70,10 @@ function countedTimes(
   const place = saidOf(block, name, "moles");
   const molarMass = pureSolute(name.item, block.ownIngredients)?.molarMass.value;
   const grams = amountOf(block, recipe, name).grams ?? 0;
-  return place === null || molarMass === undefined || grams <= 0 || !isOfParticles(place.label)
+  return place === null ||
+    molarMass === undefined ||
+    grams <= 0 ||
+    !givesMolesOfParticles(block, place.label)
     ? null
     : { place, times: (molesOf(block, name) * molarMass) / grams };
 }

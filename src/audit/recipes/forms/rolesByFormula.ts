@@ -74,7 +74,7 @@ function readStep(cells: Cells, { above, below, isNegative, place }: Step): void
   }
   const isMassOverMolar = has(below, "molar mass");
   const isOfMoles = has(above, "moles");
-  if (isMassOverMolar || isOfMoles || has(above, "constant")) {
+  if (isMassOverMolar || isOfMoles || has(above, "constant") || has(above, "molality")) {
     readFactors(cells, above);
     if (isMassOverMolar && !has(above, "mass")) say(onlyUnknown(cells, above), "mass");
     if (isMassOverMolar || isOfMoles) say(onlyUnknown(cells, below), "water");

@@ -3,20 +3,28 @@ import type { FinderContext } from "../finderContext";
 import type { RecipeName } from "../recipeBlock";
 
 /**
- * The names of a list without the labels right below it: names that nobody knows, with words in the place of
- * amounts ("Goes out as" with a target beside it).
+ * The names of a list without what is said right below it, with words in the place of amounts: names that nobody knows
+ * ("Goes out as" with a target beside it), and known ones behind a gap or a total ("Allergens" beside "milk").
  */
 export function withoutRemarks(
   { sheet, check }: FinderContext,
   names: readonly RecipeName[],
   columns: readonly number[],
 ): readonly RecipeName[] {
-  const isRemark = ({ item, row }: RecipeName): boolean => {
-    const filled = columns.filter((column) => !isBlank(sheet, row, column));
-    const saysWords = (column: number) =>
-      textAt(sheet, row, column) !== "" && !looksNumeric(sheet, row, column);
-    return check(item).kind === "unknown" && filled.every(saysWords);
-  };
-  const last = names.findLastIndex((name) => !isRemark(name));
+  const saysWords = (row: number, column: number) =>
+    textAt(sheet, row, column) !== "" && !looksNumeric(sheet, row, column);
+  const isInWords = ({ row }: RecipeName): boolean =>
+    columns
+      .filter((column) => !isBlank(sheet, row, column))
+      .every((column) => saysWords(row, column));
+  const end = names.findLastIndex((name) => !isInWords(name)) + 1;
+  const isApart = (at: number) =>
+    names.slice(end, at + 1).some(({ row }, past) => {
+      const before = names[end + past - 1];
+      return before !== undefined && row > before.row + 1;
+    });
+  const last = names.findLastIndex(
+    ({ item }, at) => at < end || (check(item).kind !== "unknown" && !isApart(at)),
+  );
   return names.slice(0, last + 1);
 }
