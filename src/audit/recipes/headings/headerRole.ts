@@ -3,6 +3,8 @@ import { plainWords } from "./plainWords";
 import { classWords } from "../roles/classWords";
 import { drinkWords } from "../roles/drinkWords";
 import { listWords } from "../roles/listWords";
+import { measuredWords } from "../roles/measuredWords";
+import { nameWords } from "../roles/nameWords";
 import { targetWords } from "../roles/targetWords";
 import { temperatureWords } from "../roles/temperatureWords";
 import { totalWords } from "../roles/totalWords";
@@ -16,7 +18,7 @@ const ROLES = [
   ["other", classWords.undissolved],
   ["amount", classWords.massOfSolute],
   ["unit", listWords.unit],
-  ["measured", listWords.measured],
+  ["measured", measuredWords],
   ["target", targetWords],
   ["price", listWords.price],
   ["amount", listWords.perLot],
@@ -33,7 +35,7 @@ const ROLES = [
 /** What is looked for when a header names no answer. */
 const MORE_ROLES = [
   ["temperature", temperatureWords.any],
-  ["name", listWords.name],
+  ["name", nameWords],
   ["total", totalWords],
   ["composition", listWords.perWater],
   ["amount", listWords.shareOnly],

@@ -4,15 +4,12 @@ import type { Words } from "./words";
 
 /** Headings of lists: English and German as kitchens and classes write them; common practice, no source. */
 export const listWords = {
-  measured:
-    /\b(measured|gemessene?[rs]?|observed|readings?|messwerte?|messung|thermometer|abgelesen\w*|beobachtet|actually|tatsächlich\w*|found in|experimentel+\w*)\b|\b(exp|meas)\.|\blab (value|result)|laborwert|\bgem\./,
   unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(maß-?|mengen)?einh(eit(en)?|\.)?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/,
   price:
     /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|bezahlt|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
   perLot: perLotWords,
   /** As physicists write it: "Mass / g". */
   massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage) ?\/ ?(k?g|mg)$/,
-  name: /^((raw )?(ingredients?|ingr\.?|items?|components?|(raw )?materials?)|constituents?|name|bezeichnung|posten|what(?! .*\?$)(?!.*(solution|dissolved|frozen|cost))|(zutat|rohstoff)(en)?(name|bezeichnung)?|zutatenliste|(roh|inhalts|zusatz|grund)stoffe?|rohware|bestandteile?|komponenten?|substances?|substanz(en)?|lebensmittel|article|artikel|produkt|product|food(stuff)?s?)\b|^(stuff|was|(was|what) .*(rein|hinein|drin|goes in|went in))\??$/,
   /** Nothing but the unit of a share, and of what. */
   shareOnly:
     /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
