@@ -31,8 +31,20 @@ function amountRows(rows: readonly Recipe[]): Recipe[] {
   return rows.filter((_, at) => heads * 2 <= rows.length || !NO_RECIPE.has(roles[at] ?? null));
 }
 
-/** The unit of one row: by a word of its own between title and amounts, or in the title. */
-function unitOfRow({ sheet }: FinderContext, row: number, table: RowsOfAmounts) {
+/** The unit that a row of units right below or above a row of amounts gives to all of them. */
+function unitOfRowBeside({ sheet }: FinderContext, row: number, { names }: RowsOfAmounts) {
+  const units = [row + 1, row - 1].map((beside) => {
+    const [first, ...others] = names.map(({ column }) =>
+      unitFromWord(textAt(sheet, beside, column)),
+    );
+    return others.every((unit) => unit === first) ? (first ?? null) : null;
+  });
+  return units.find((unit) => unit !== null) ?? null;
+}
+
+/** The unit of one row: by a word of its own between title and amounts, in the title, or in a row of units beside. */
+function unitOfRow(context: FinderContext, row: number, table: RowsOfAmounts) {
+  const { sheet } = context;
   const from = table.names[0]?.column ?? 0;
   for (let column = from - 1; column >= table.left; column -= 1) {
     const unit = unitFromWord(textAt(sheet, row, column));
@@ -40,7 +52,7 @@ function unitOfRow({ sheet }: FinderContext, row: number, table: RowsOfAmounts) 
   }
   const label = textAt(sheet, row, table.left);
   const isSaid = /[([,]|\bin\b/.test(label) || headerRole(label) === "amount";
-  return isSaid ? unitFromHeader(label) : null;
+  return (isSaid ? unitFromHeader(label) : null) ?? unitOfRowBeside(context, row, table);
 }
 
 /** Amounts and shares of the same recipe, one above the other: what is worked out from what was typed says it again. */
