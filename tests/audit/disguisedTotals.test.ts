@@ -111,6 +111,6 @@ test("a base among ices made of it has a shorter total, and fruit has no part in
 
 test("a shorter total that leaves something out is told", () => {
   const sheets = { Ices: madeOf(10, "SUM(B3:B7)") };
-  expect(rulesOn(sheets)).toContain("inconsistent-formula");
+  expect(rulesOn(sheets)).toContain("total-incomplete");
   expect(rulesOn(sheets)).toContain("formula-overwritten");
 });
