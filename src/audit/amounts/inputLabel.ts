@@ -18,12 +18,15 @@ const COUNTED =
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
   /\b(weight|mass|weighs?|holds|takes|fills|filling|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
+/** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
+const DENSITY = /\bdensity\b|dichte/i;
 /** What is weighed, filled or lost; common practice, no source. */
 const QUANTITY = new RegExp(
   [
     "\\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\\w*|shrink\\w*)\\b",
     "menge|grö(ß|ss)e|schwund|verlust|ausbeute|aufschlag|volumen|\\bcapacity\\b",
     MEASURED.source,
+    DENSITY.source,
     "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
     "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
   ].join("|"),
@@ -66,7 +69,7 @@ export const isBareLabel = (label: string): boolean =>
   !saysUnit(label) &&
   !HAS_NONE.test(label) &&
   (!COUNTED.test(label) || MEASURED.test(label)) &&
-  (isWished(label) || !NO_INPUT.has(headerRole(label)));
+  (isWished(label) || DENSITY.test(label) || !NO_INPUT.has(headerRole(label)));
 
 export const isPrice = (label: string): boolean => headerRole(label) === "price";
 

@@ -72,6 +72,9 @@ const otherUnitCell: Variant = {
   },
 };
 
+/** Amounts that are counted in spoons are worked out: one of them in other digits or units was typed over a formula. */
+const TYPED_OVER = { "formula-overwritten": "the amount may have been a formula" } as const;
+
 const ERRORS = ["#REF!", "#DIV/0!", "#N/A", "#VALUE!", "#NAME?"];
 
 const brokenResult: Variant = {
@@ -267,6 +270,7 @@ export const amountMutations: readonly Mutation[] = [
     fair: {
       ...FEEDS_ERRORS,
       ...CHANGED_AMOUNT,
+      ...TYPED_OVER,
       "more-digits-than-known": "decimals that come with the other unit",
     },
   },
@@ -305,6 +309,6 @@ export const amountMutations: readonly Mutation[] = [
           retypeNumber(marked, spot, value * (1 + random.between(-1, 1) * 0.0004), 9),
       ),
     ],
-    fair: { "total-incomplete": "rounding of a typed part" },
+    fair: { "total-incomplete": "rounding of a typed part", ...TYPED_OVER },
   },
 ];

@@ -5,6 +5,7 @@ import { holdsNumber, isErrorAt, textAt } from "../cells";
 import { headerRole, type Role } from "../headings/headerRole";
 import { isParted } from "../isParted";
 import { type Segment } from "../segments";
+import { weightsOfOne } from "./weightsOfOne";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */
@@ -106,7 +107,10 @@ export function amountColumns(
 ): number[] {
   const filled = (column: number) => items.filter((row) => holdsNumber(sheet, row, column)).length;
   const numeric = beside.filter((column) => filled(column) > 0);
-  const headed = numeric.filter((column) => roles.get(column) === "amount");
+  const weighed = numeric.filter((column) => roles.get(column) === "amount");
+  const ofOne = weightsOfOne(sheet, segment, items, weighed, { numeric, totals });
+  const products = new Set([...weighed.filter((column) => !ofOne.has(column)), ...ofOne.values()]);
+  const headed = numeric.filter((column) => products.has(column));
   // Beyond an empty column another list stands beside.
   const near = headed.filter((column) => !isParted(sheet, segment, items, column));
   const named = near.length > 0 ? near : headed;

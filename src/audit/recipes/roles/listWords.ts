@@ -18,7 +18,7 @@ export const listWords = {
     /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiwei(ß|ss)|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|sü(ß|ss)e|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
   /** What a store holds, and what was bought for it. */
   stock:
-    /^(counted|on hand|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
+    /^(counted|on hand|(we )?(already )?have( already| got| left| there)?|left( over)?|already (there|here|in)|(schon|noch) (da|vorhanden|im|übrig)|vorhanden|vorrätig|buy|still to (buy|get)|noch (zu )?(kaufen|besorgen)|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
   other:
     /\b(per(?! ?cent)|pro|je)\b|\/ ?(kg|g|l|100)|pack|packung|gebinde|stock|vorrat|bestand|note|comment|bemerkung|supplier|lieferant|allergen|source|quelle|date|datum|yield|pieces|stück|waste|batch no|percentage of cost|^((bag|box|tin|bottle|carton|sack|beutel|dosen?|flaschen?|tüten?|schachtel)[- ]?)?(sizes?|grö(ß|ss)en?)\b|\b(bought|gekauft|eingekauft)\b|^(changes?|differences?|diff\.?|änderung(en)?|differenz(en)?|unterschied)\b/,
   amount:

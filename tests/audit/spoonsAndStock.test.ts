@@ -1,0 +1,69 @@
+import { auditContext } from "../../src/audit/context";
+import { bookOf, formula, type Rows } from "./bookOf";
+import { findingsOf } from "./findingsOf";
+
+/** Amounts counted in measures of which each weighs so much. */
+const spoons = (counts: readonly number[]): Rows => [
+  ["Ingredient", "How many", "Measure", "1 of it weighs (g)", "Makes (g)"],
+  ["Water", counts[0]!, "cup", 150, formula("B2*D2", counts[0]! * 150)],
+  ["Sucrose", counts[1]!, "tbsp", 12.5, formula("B3*D3", counts[1]! * 12.5)],
+  ["Salt", counts[2]!, "tsp", 6, formula("B4*D4", counts[2]! * 6)],
+  ["In the bowl", null, null, null, formula("SUM(E2:E4)", 468)],
+];
+
+test("what one spoon weighs is no recipe", () => {
+  const [block] = auditContext(bookOf({ Sheet1: spoons([2, 13, 0.9]) }), []).blocks;
+  expect(block?.recipes.map(({ title }) => title)).toEqual(["Makes (g)"]);
+});
+
+test("what a portion takes is one where all are taken as often", () => {
+  const rows: Rows = [
+    ["Ingredient", "A table (g)", "Tables", "All (g)"],
+    ["Water", 500, 4, formula("B2*C2", 2000)],
+    ["Sucrose", 150, 4, formula("B3*C3", 600)],
+    ["Total", null, null, formula("SUM(D2:D3)", 2600)],
+  ];
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.recipes.map(({ line }) => line)).toContain(1);
+});
+
+/** A list with what is there of each and what has to be bought. */
+const shopping = (there: string, bought: string): Rows => [
+  ["Ingredient", "Milk ice (g)", there, bought],
+  ["Whole milk", 700, 500, formula("MAX(0,B2-C2)", 200)],
+  ["Sucrose", 200, 0, formula("MAX(0,B3-C3)", 200)],
+  ["Skim milk powder", 60, 425, formula("MAX(0,B4-C4)", 0)],
+  ["Water", 40, 0, formula("MAX(0,B5-C5)", 40)],
+  [],
+  ["Allergens: milk"],
+];
+
+test.each([
+  ["Have already (g)", "Buy (g)"],
+  ["We have (g)", "Still to buy (g)"],
+  ["Schon da (g)", "Noch zu kaufen (g)"],
+])("%p and %p are no mixes", (there, bought) => {
+  const rows = shopping(there, bought);
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.recipes.map(({ line }) => line)).toEqual([1]);
+});
+
+/** The density of a mix, by which litres are turned into grams. */
+const litres = (label: string): Rows => [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 800],
+  ["Sucrose", 200],
+  [],
+  ["Tub holds (l)", 5],
+  [label, 1.09],
+  ["Mix for the tub (g)", formula("B5*1000*B6", 5450)],
+];
+
+test.each([
+  ["Density, weighed in the jug", true],
+  ["Dichte der Masse", true],
+  ["Density (g/ml)", false],
+])("%p lacks its unit: %p", (label, isBare) => {
+  const found = findingsOf(litres(label)).some(({ rule }) => rule === "input-without-unit");
+  expect(found).toBe(isBare);
+});
