@@ -12,6 +12,7 @@ import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { inputUnitCases } from "./inputUnitCases";
 import { massCases } from "./massCases";
+import { marketCases } from "./marketCases";
 import { mixtureCases } from "./mixtureCases";
 import { lessonCases } from "./lessonCases";
 import { longListCases } from "./longListCases";
@@ -97,6 +98,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...variationCases,
   ...lessonCases,
   ...longListCases,
+  ...marketCases,
   ...mixtureCases,
   ...ownTargetCases,
   ...totalCases,

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { carriesUnit } from "../amounts/inputLabel";
 import { isBlank, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -30,10 +31,15 @@ function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null
     : null;
 }
 
+/** Whether a number below a heading is that one's: no label with a unit of its own stands left of it. */
+const isOfHeading = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  isAnswer(sheet, row, column) && !carriesUnit(textAt(sheet, row, column - 1));
+
 /** One number below its label, in a row of such labels: answers may stand across a row. */
 function placeBelow(sheet: WorkbookSheet, { row, column }: Place): Place | null {
   const beside = [column - 1, column + 1].some((at) => textAt(sheet, row, at) !== "");
-  const isOne = isAnswer(sheet, row + 1, column) && !isAnswer(sheet, row + 2, column);
+  const isOne =
+    isOfHeading(sheet, { row: row + 1, column }) && !isOfHeading(sheet, { row: row + 2, column });
   return beside && isOne ? { row: row + 1, column } : null;
 }
 
@@ -58,7 +64,8 @@ export function furtherAnswerPlaces(
     const at = isRight
       ? { row: from.row, column: from.column + away }
       : { row: from.row + away, column: from.column };
-    if (!isAnswer(sheet, at.row, at.column)) break;
+    const goesOn = isRight ? isAnswer(sheet, at.row, at.column) : isOfHeading(sheet, at);
+    if (!goesOn) break;
     places.push(at);
   }
   return isRight || places.length > 1 ? places : [];

@@ -92,9 +92,9 @@ export const filteredRowsInSum: Rule = {
   ...identity,
   title: "A sum counts rows that a filter hides",
   find: ({ blocks, workbook }) => {
-    const withRecipes = new Set(blocks.map(({ sheet }) => sheet));
+    if (blocks.length === 0) return [];
     const filteredOut: FilteredOut = new Map(
-      [...withRecipes]
+      workbook.sheets
         .map((sheet) => [sheet, filteredOutOn(sheet)] as const)
         .filter(([, rows]) => rows.length > 0),
     );

@@ -1,6 +1,6 @@
 import { cellName, rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
-import { formulaEdit, writtenFormula } from "../cellEdit";
+import { cellEdit, formulaEdit } from "../cellEdit";
 import { comparedReferences } from "../formulas/comparedReferences";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
@@ -11,6 +11,14 @@ import { referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
 
 const identity = { id: "reference-slips", severity: "warning" } as const;
+const FIRST = 4;
+
+/** Whether most of the first cells of a line are written with names or columns of a table. */
+function isByName({ sheet, length, placeAt }: FilledLine): boolean {
+  const first = Array.from({ length: Math.min(length, FIRST) }, (_, at) => placeAt(at));
+  const named = first.filter(({ row, column }) => sheet.cellAt(row, column)?.written !== undefined);
+  return 2 * named.length >= first.length;
+}
 
 /** One cell whose reference is fixed where those around it move, or the other way round. */
 function strangersIn(line: FilledLine): Finding[] {
@@ -21,15 +29,15 @@ function strangersIn(line: FilledLine): Finding[] {
     const expected = patternAt(line, place);
     const difference = formula === undefined ? null : comparedReferences(formula, expected);
     if (difference?.kind !== "fixing") return [];
-    const wanted = writtenFormula(sheet, place, expected);
+    const wanted = `=${expected}`;
     // A name or a table's column says itself what it reads; there is no $ to slip.
-    if (cell?.written !== undefined || wanted !== `=${expected}`) return [];
+    if (cell?.written !== undefined || isByName(line)) return [];
     const now = difference.sameCells ? "; it reads the same cells for now" : "";
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} has =${formula?.slice(0, 80)} where the cells around it have ${wanted.slice(0, 81)}: a $ is missing or too much${now}.`,
       effect: null,
       fix: `Enter ${wanted}.`,
-      edits: formulaEdit(sheet, place, expected),
+      edits: cellEdit(sheet, place, wanted),
     });
   });
 }
