@@ -31,11 +31,11 @@ const bowl = (pieces: number): Rows => [
 ];
 
 /** Water 500 g, sucrose 150 g and nuts: 150 g dissolve. */
-const bar = (label: string, grams: number): Rows => [
+const bar = (label: string, grams: number, nutsGrams = 100): Rows => [
   ["Ingredient", "Mass in g"],
   ["water", 500],
   ["sucrose", 150],
-  ["hazelnuts", 100],
+  ["hazelnuts", nutsGrams],
   [],
   [label, grams],
 ];
@@ -86,6 +86,11 @@ export const lessonCases: readonly RuleCase[] = [
       ...{ what: `no nuts in "${label}"`, rows: bar(label, 150) },
     },
   ]),
+  {
+    // 210 g of 710 g are 29.6 %, of which 21.1 % dissolve.
+    ...{ rule: "inclusion-as-solute", cells: ["B6"], what: "nuts in a rounded share" },
+    rows: bar("dissolved in 100 g of the mix (g)", 30, 60),
+  },
   {
     ...{ rule: "inclusion-as-solute", cells: [], what: "nuts in what doesn't dissolve" },
     rows: bar("what doesn't dissolve (g)", 100),

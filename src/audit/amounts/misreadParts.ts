@@ -21,6 +21,12 @@ function roundingOf({ sheet, row, column, factor }: StatedPart): number {
   return factor * Math.min(0.5001 * 10 ** -decimalsOf(value), ROUNDED_BY * value);
 }
 
+/** Whether a stated part is another number, but for the rounding of a typed one. */
+function isAbout(stated: StatedPart, other: number): boolean {
+  const { value } = stated;
+  return near(value, other) || Math.abs(value - other) <= roundingOf(stated);
+}
+
 type Own = MeantMix["ownIngredients"];
 
 /** Pieces and fats: nuts, biscuit, chocolate pieces, oil. Gums dissolve, though without effect. */
@@ -61,10 +67,11 @@ function massesOfPieces({ items, grams, ownIngredients }: MeantMix): number[] {
 }
 
 /** The mass of the pieces that a stated part counts as dissolved, g; null where none explains its number. */
-export function countedPiecesGrams({ part, basis, value, right, mix }: StatedPart): number | null {
+export function countedPiecesGrams(stated: StatedPart): number | null {
+  const { part, basis, right, mix } = stated;
   if (part !== "dissolved solids") return null;
   const whole = basis === "g" ? 100 : basisGrams(mix, basis);
-  return massesOfPieces(mix).find((sum) => near(value, right + (100 * sum) / whole)) ?? null;
+  return massesOfPieces(mix).find((sum) => isAbout(stated, right + (100 * sum) / whole)) ?? null;
 }
 
 /** What a share is a share of, g. */
@@ -92,9 +99,8 @@ export type Misreading = "plain water" | "inclusions" | "by volume" | "other bas
 
 /** The mistake that gives a stated part its number, each with a rule of its own; null when none does. */
 export function misreadingOf(stated: StatedPart): Misreading | null {
-  const { part, basis, value, right, mix } = stated;
-  const rounding = roundingOf(stated);
-  const isNear = (other: number) => near(value, other) || Math.abs(value - other) <= rounding;
+  const { part, basis, right, mix } = stated;
+  const isNear = (other: number) => isAbout(stated, other);
   if (isNear(right)) return null;
   const inBasis = (grams: number) =>
     basis === "g" ? grams : (100 * grams) / basisGrams(mix, basis);
