@@ -19,7 +19,7 @@ const COUNTED =
 const MEASURED =
   /\b(weight|mass|weighs?|holds|takes|fills|filling|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
-const DENSITY = /\bdensity\b|dichte/i;
+const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 /** What is weighed, filled or lost; common practice, no source. */
 const QUANTITY = new RegExp(
   [
