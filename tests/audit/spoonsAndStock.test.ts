@@ -16,6 +16,15 @@ test("what one spoon weighs is no recipe", () => {
   expect(block?.recipes.map(({ title }) => title)).toEqual(["Makes (g)"]);
 });
 
+test("a total of what spoons make that leaves a line out", () => {
+  const total = ["In the bowl", null, null, null, formula("SUM(E2:E3)", 462.5)];
+  const rows: Rows = [...spoons([2, 13, 0.9]).slice(0, -1), total];
+  expect(findingsOf(rows).map(({ rule, cell }) => [rule, cell])).toContainEqual([
+    "total-incomplete",
+    "E5",
+  ]);
+});
+
 test("what a portion takes is one where all are taken as often", () => {
   const rows: Rows = [
     ["Ingredient", "A table (g)", "Tables", "All (g)"],

@@ -91,8 +91,9 @@ const isExplained = (block: RecipeBlock, { formula, recipe }: Totalled): boolean
   massOutliers(block, recipe).length > 0;
 
 /** Amounts in more than one unit are not added up; whether a sum adds them all the same is told elsewhere. */
-function hasOneUnit({ sheet, unitColumn, names }: RecipeBlock): boolean {
-  if (unitColumn === null) return true;
+function hasOneUnit({ sheet, unitColumn, names, recipes }: RecipeBlock): boolean {
+  // Below headings with units, others are of the measures that were counted.
+  if (unitColumn === null || recipes.every(({ unitAssumed }) => !unitAssumed)) return true;
   const written = names.map(({ row }) => unitFromWord(textAt(sheet, row, unitColumn)));
   const units = new Set(written.map((unit) => (unit === null ? "" : unitText(unit))));
   return units.size <= 1;
