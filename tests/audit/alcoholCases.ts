@@ -31,6 +31,15 @@ export const alcoholCases: readonly RuleCase[] = [
     "D3",
   ),
   flags(
+    "a shot for each glass",
+    [
+      ["On top", "% vol", "Shot per glass (g)", "Ethanol (g)"],
+      ["rum 40 %", 40, 10, formula("C2*B2/100", 4)],
+      ["liqueur 25 %", 25, 12, formula("C3*RIME.ABVTOMASSFRACTION(B3)", 2.45)],
+    ],
+    "D2",
+  ),
+  flags(
     "a strength as a fraction, in German",
     [
       ["Spirituose", "g", "Vol.-%", "Alkohol (g)"],

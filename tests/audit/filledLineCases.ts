@@ -22,8 +22,38 @@ const COSTS: Rows = [
   ["Lemon juice", null, null, 0.5],
 ];
 
+/** Three flavours in columns, and how many portions each makes. */
+const PORTIONS = (last: ReturnType<typeof formula> | number): Rows => [
+  ["Portion (g)", 50],
+  ["Ingredient (g)", "Lemon", "Lime", "Orange"],
+  ["water", 600, 590, 500],
+  ["sugar", 200, 210, 150],
+  ["lemon juice", 200, 200, 350],
+  ["Total", ...["B", "C", "D"].map((column) => formula(`SUM(${column}3:${column}5)`, 1000))],
+  [],
+  ["Portions", formula("B6/$B$1", 20), formula("C6/$B$1", 20), last],
+];
+
 /** Lines filled with one formula, beside what they read and beside blanks. */
 export const filledLineCases: readonly RuleCase[] = [
+  {
+    rule: "formula-overwritten",
+    what: "an answer typed in a row of answers below recipes in columns",
+    rows: PORTIONS(20),
+    cells: ["D8"],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "an answer worked out otherwise than those beside it",
+    rows: PORTIONS(formula("D5/$B$1", 7)),
+    cells: ["D8"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "a row of answers by one formula",
+    rows: PORTIONS(formula("D6/$B$1", 20)),
+    cells: [],
+  },
   {
     rule: "formula-overwritten",
     what: "a share typed where the recipe has nothing, among formulas that are filled there, too",

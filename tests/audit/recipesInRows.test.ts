@@ -45,6 +45,18 @@ const sorts = (heading: string, notice: string): Rows => [
   ],
 ];
 
+test("what is said of the mix behind the total of recipes in rows is no ingredient of theirs", () => {
+  const rows: Rows = [
+    ["Trials, % m/m"],
+    ["Trial", "water", "sugar", "lemon juice", "Sum", "Sugars (% m/m)"],
+    ["T1", 70, 20, 10, formula("SUM(B3:D3)", 100), 20.2],
+    ["T2", 65, 25, 10, formula("SUM(B4:D4)", 100), 25.2],
+  ];
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toEqual(["water", "sugar", "lemon juice"]);
+  expect(findingsOf(rows).map(({ rule }) => rule)).not.toContain("total-incomplete");
+});
+
 test("what is worked out from the sums of recipes in rows is no ingredient of theirs", () => {
   const [block] = auditContext(bookOf({ Sheet1: sorts("Notice", "milk") }), []).blocks;
   expect(block?.names.map(({ item }) => item)).toEqual(["Water", "Sugar", "Whole milk"]);

@@ -14,7 +14,7 @@ import { tearooms } from "./callers/tearoom";
 import { wannen } from "./callers/wanne";
 import type { Layout } from "./kit";
 
-/** Sheets that nobody has looked at while the audit was written. */
+/** Sheets of all kinds and many people, held out until the lots of the same days were half understood. */
 export const callers: readonly Layout[] = [
   ...[...suppers, ...phased, ...fetes, ...cookery, ...jugs, ...kicks, ...tearooms, ...orchards],
   ...[...blaetter, ...eismobile, ...kollegs, ...feste, ...gasthoefe, ...wannen],

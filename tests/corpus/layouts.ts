@@ -1,7 +1,13 @@
+import { callers } from "./callers";
+import { guests } from "./guests";
 import type { Layout } from "./kit";
 import { kitchens } from "./kitchens";
+import { neighbours } from "./neighbours";
 import { newcomers } from "./newcomers";
+import { regulars } from "./regulars";
 import { strangers } from "./strangers";
+import { unseenLayouts } from "./unseen";
+import { visitors } from "./visitors";
 import { baths } from "./layouts/baths";
 import { cards } from "./layouts/cards";
 import { lab } from "./layouts/lab";
@@ -51,5 +57,6 @@ export const layouts: readonly Layout[] = [
   ...[...nutritions, ...larders, ...drinks, ...tables, ...logs],
   ...[...week, ...scaled, ...stocktaking, ...stalls, ...trials],
   ...[...versions, ...varieties, ...cards, ...spoons, ...lab, ...baths],
-  ...[...kitchens, ...newcomers, ...strangers],
+  ...[...kitchens, ...newcomers, ...strangers, ...visitors, ...unseenLayouts],
+  ...[...guests, ...neighbours, ...regulars, ...callers],
 ];

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { isMass, unitFromHeader } from "../recipes/amounts/unit";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
@@ -27,6 +28,12 @@ const NO_AMOUNTS = new Set<Role | null>([
   "other",
   "moles",
 ]);
+
+/** "A shot each (g)" is an amount, though of one of them. */
+function holdsNoAmounts(label: string): boolean {
+  const [role, unit] = [headerRole(label), unitFromHeader(label)];
+  return NO_AMOUNTS.has(role) && !(role === "other" && unit !== null && isMass(unit));
+}
 
 /** A label begins a line each way; which one holds its numbers is seen from how many there are. */
 const bothWays = (sheet: WorkbookSheet, label: string, at: Place): LabelledLine[] =>
@@ -89,11 +96,7 @@ function amountsBeside(line: AlcoholLine): LabelledLine[] {
       const label = textAt(sheet, row, column);
       const far = apart(line, { at: { row, column }, isDown });
       const says = alcoholLabel(label);
-      if (
-        far === null ||
-        (says !== null && !/\d ?%/.test(label)) ||
-        NO_AMOUNTS.has(headerRole(label))
-      )
+      if (far === null || (says !== null && !/\d ?%/.test(label)) || holdsNoAmounts(label))
         continue;
       const beside = lineAfter(sheet, label, { row, column }, isDown);
       if (beside.indexes.length > 0) found.push(beside);

@@ -2,6 +2,7 @@ import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
+import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
@@ -91,7 +92,10 @@ function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): Fille
 
 const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
 
-/** The columns of a workbook that are filled with one formula: those of its recipes, then all others. */
+/**
+ * The lines of a workbook that are filled with one formula: those of its recipes, the answers below recipes in
+ * columns, then all other columns.
+ */
 export function filledColumns({ workbook, blocks }: AuditContext): readonly FilledLine[] {
   const before = known.get(blocks);
   if (before !== undefined) return before;
@@ -103,7 +107,8 @@ export function filledColumns({ workbook, blocks }: AuditContext): readonly Fill
       .filter((run) => !here.some((block) => touches(run, block)))
       .flatMap((run) => lineOf(sheet, run) ?? []);
   });
-  const found = [...own.flatMap(filledLines), ...others];
+  const answers = own.flatMap((block) => filledAnswerRows(block, blocks));
+  const found = [...own.flatMap(filledLines), ...answers, ...others];
   known.set(blocks, found);
   return found;
 }

@@ -2,6 +2,7 @@ import { bareShare } from "../../answers/bareShare";
 import { looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { derivedAcross } from "../amounts/derivedAcross";
+import { beyondTotals } from "../names/beyondTotals";
 import { headerRole, type Role } from "./headerRole";
 import { itemName } from "../names/namesAcross";
 import { namesInDisguise, type Headers } from "../names/namesInDisguise";
@@ -64,7 +65,7 @@ export function headersAcross(
     roles.delete(column);
     names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
   }
-  const stated = statedShares(context, row, names);
+  const stated = [...statedShares(context, row, names), ...beyondTotals(context, names, totals)];
   for (const column of stated) roles.set(column, "composition");
   const left = names.filter(({ column }) => !stated.includes(column));
   left.sort((one, other) => one.column - other.column);
