@@ -6,7 +6,7 @@ import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { nextColumn } from "../recipes/nextFilled";
-import type { Place } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
@@ -115,12 +115,21 @@ const namesMoney = (sheet: WorkbookSheet): boolean =>
     columns.some((column) => /[€$£]|\b(eur|usd|chf)\b/i.test(textAt(sheet, row, column))),
   );
 
+/** The range of a list with the columns left of it that have a heading in its row: shops, prices, numbers. */
+function wholeTable({ sheet, headerRow, layout, range }: RecipeBlock): CellRange {
+  let { left } = range;
+  const isHeaded = () =>
+    headerRow !== null && left > 0 && textAt(sheet, headerRow, left - 1) !== "";
+  while (layout === "down" && isHeaded()) left -= 1;
+  return { ...range, left };
+}
+
 /** The labelled inputs of a workbook with recipes that name no unit: serving temperatures, sizes, losses. */
 export function unitlessInputs(context: AuditContext): UnitlessInput[] {
   const { workbook, blocks } = context;
   if (blocks.length === 0) return [];
   const bare = workbook.sheets.flatMap((sheet) => {
-    const ranges = blocks.filter((block) => block.sheet === sheet).map(({ range }) => range);
+    const ranges = blocks.filter((block) => block.sheet === sheet).map(wholeTable);
     const isOutside = (row: number, column: number) =>
       !isBlank(sheet, row, column) && !ranges.some((range) => contains(range, row, column));
     return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>

@@ -5,6 +5,7 @@ import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { goesByName } from "../formulas/goesByName";
 import { readsTheSame } from "../formulas/readsTheSame";
 import type { Rule } from "../rule";
 
@@ -18,6 +19,7 @@ function findIn(line: FilledLine): Finding[] {
     const expected = patternAt(line, place);
     if (formula === undefined || comparedReferences(formula, expected).kind === "fixing") return [];
     if (readsTheSame(sheet, formula, expected)) return [];
+    if (goesByName(sheet, place, formula, expected)) return [];
     const wanted = writtenFormula(sheet, place, expected);
     return findingAt(identity, sheet, place, {
       message: `${cellName(place.row, place.column)} has the formula =${(cell?.written ?? formula).slice(0, 80)}, unlike the cells around it (${wanted.slice(0, 81)}).`,

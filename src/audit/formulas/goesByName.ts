@@ -1,0 +1,38 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { referencesOf } from "../../workbook/references";
+import { replaceReferences } from "../../workbook/replaceReferences";
+import { textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
+
+const MOVING_ROW = /(?<!\$)(?<=[A-Z])\d+/g;
+
+/** A formula without the rows of references that move. */
+const withoutRows = (formula: string): string =>
+  replaceReferences(formula, ({ written }) => written.replaceAll(MOVING_ROW, "#"));
+
+/** The words that a row begins with, left of a column. */
+function nameOf(sheet: WorkbookSheet, row: number, column: number): string {
+  for (let at = 0; at < column; at += 1) {
+    const text = textAt(sheet, row, at);
+    if (text !== "") return text;
+  }
+  return "";
+}
+
+/**
+ * Whether a formula differs from the one expected only in the row that it reads, and that row has the name of its own:
+ * a list worked out from another one in which a row stays free.
+ */
+export function goesByName(
+  sheet: WorkbookSheet,
+  { row, column }: Place,
+  formula: string,
+  expected: string,
+): boolean {
+  const name = nameOf(sheet, row, column);
+  if (name === "" || withoutRows(formula) !== withoutRows(expected)) return false;
+  return referencesOf(formula).some(
+    ({ sheet: other, range: { top, bottom } }) =>
+      other === null && top === bottom && top !== row && nameOf(sheet, top, column) === name,
+  );
+}

@@ -1,0 +1,19 @@
+import { goesByName } from "../../src/audit/formulas/goesByName";
+import { bookOf } from "./bookOf";
+
+/** A list with a free row, and a batch below that has none. */
+const { sheets } = bookOf({
+  Sheet1: [["water", 60], [], ["sugar", 40], ["Batch (kg)", 20], ["water", 12], ["sugar", 8]],
+});
+const of = (formula: string, expected: string) =>
+  goesByName(sheets[0]!, { row: 4, column: 1 }, formula, expected);
+
+test("a formula that reads the row of its own name is as right as one that reads the next row", () => {
+  expect(of("B1/100*B$4", "B2/100*B$4")).toBe(true);
+});
+
+test("not one that reads another name's row, or works otherwise", () => {
+  expect(of("B3/100*B$4", "B2/100*B$4")).toBe(false);
+  expect(of("B1/10*B$4", "B2/100*B$4")).toBe(false);
+  expect(of("B1/100*B$3", "B2/100*B$4")).toBe(false);
+});
