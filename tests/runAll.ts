@@ -68,7 +68,7 @@ const jest = (name: string, ...projects: string[]): Step => ({
       `--outputFile=${path.join(resultsFolder, `${name}.json`)}`,
     ],
     ...["--selectProjects", ...projects],
-    ...(name === "browser" ? ["--runInBand"] : []),
+    name === "browser" ? "--runInBand" : "--maxWorkers=100%",
   ],
 });
 
