@@ -1,4 +1,5 @@
-import { parseA1, quotedSheet, splitSheet } from "../../src/bench/address";
+import { parseA1, splitSheet } from "../../src/bench/address";
+import { quotedSheet } from "../../src/workbook/quotedSheet";
 
 describe("Addresses", () => {
   test.each([

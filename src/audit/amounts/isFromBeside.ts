@@ -1,25 +1,21 @@
-import { contains, referencesOf } from "../../workbook/references";
-import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import { contains } from "../../workbook/references";
+import type { CellRange } from "../../workbook/model";
+import { rangesReadHere } from "../formulas/rangesReadHere";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
 import type { RecipeName } from "../recipes/recipeBlock";
 
 const MOST_RECIPES = 200;
 
-const readAt = (sheet: WorkbookSheet, { row, column }: Place): readonly CellRange[] =>
-  referencesOf(sheet.cellAt(row, column)?.formula ?? "").flatMap(({ sheet: other, range }) =>
-    other === null ? [range] : [],
-  );
-
 /** The cells that an amount reads, and those that a share between them in its own line reads: g, then %, then g. */
 function readInLine({ sheet, layout }: RecipeBlock, place: Place): readonly CellRange[] {
-  const direct = readAt(sheet, place);
+  const direct = rangesReadHere(sheet, place);
   const between = direct.filter(({ top, bottom, left, right }) => {
     const isOne = top === bottom && left === right;
     return isOne && (layout === "down" ? top === place.row : left === place.column);
   });
   return [
     ...direct,
-    ...between.flatMap(({ top, left }) => readAt(sheet, { row: top, column: left })),
+    ...between.flatMap(({ top, left }) => rangesReadHere(sheet, { row: top, column: left })),
   ];
 }
 

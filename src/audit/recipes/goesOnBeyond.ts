@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { contains, referencesOf } from "../../workbook/references";
+import { contains } from "../../workbook/references";
+import { rangesReadHere } from "../formulas/rangesReadHere";
 import { unitFromWord } from "./amounts/unit";
 import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import { headerRole, type Role } from "./headings/headerRole";
@@ -10,11 +11,6 @@ const OF_LISTS = new Set<Role | null>(["amount", "price", "abv", "ethanol", "tot
 /** Totals and answers follow the lines of a list as soon as this. */
 const FOLLOWS = 4;
 
-const referencesAt = (sheet: WorkbookSheet, row: number, column: number) =>
-  referencesOf(sheet.cellAt(row, column)?.formula ?? "").filter(
-    ({ sheet: other }) => other === null,
-  );
-
 /** Whether a column right of the names is worked out, line by line, from what stands with them. */
 const isWorkedOut = (
   sheet: WorkbookSheet,
@@ -23,8 +19,8 @@ const isWorkedOut = (
   column: number,
 ): boolean =>
   items.some((row) =>
-    referencesAt(sheet, row, column).some(
-      ({ range: { top, bottom, right } }) => top === row && bottom === row && right <= names,
+    rangesReadHere(sheet, { row, column }).some(
+      ({ top, bottom, right }) => top === row && bottom === row && right <= names,
     ),
   );
 
@@ -32,8 +28,8 @@ const isWorkedOut = (
 function isReadBelow(sheet: WorkbookSheet, items: readonly number[], column: number): boolean {
   const [first = 0, last = 0] = [items[0], items.at(-1)];
   return Array.from({ length: FOLLOWS }, (_, at) => last + 1 + at).some((row) =>
-    referencesAt(sheet, row, column).some(
-      ({ range }) => range.bottom > range.top && contains(range, first + 1, column),
+    rangesReadHere(sheet, { row, column }).some(
+      (range) => range.bottom > range.top && contains(range, first + 1, column),
     ),
   );
 }

@@ -1,5 +1,5 @@
 import type { CellRange } from "../../workbook/model";
-import { quotedSheet } from "../address";
+import { quotedSheet } from "../../workbook/quotedSheet";
 import { rangeName } from "../../workbook/address";
 import type { GridBlock } from "../grid";
 import { ClientObject } from "./clientObject";

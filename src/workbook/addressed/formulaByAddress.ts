@@ -1,4 +1,5 @@
 import type { WorkbookSheet, WorkbookTable } from "../model";
+import { quotedSheet } from "../quotedSheet";
 import { contains } from "../references";
 import { localKey, type AddressBook } from "./addressBook";
 import { addressInTable, BRACKETS, OWN_ROW } from "./tableReference";
@@ -14,9 +15,7 @@ export type ByAddress = (formula: string, row: number, column: number) => string
 
 /** How one sheet's formulas write the cells of another. */
 export const addressOn = (home: WorkbookSheet, { name }: WorkbookSheet, address: string): string =>
-  name === home.name
-    ? address
-    : `${/^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) ? name : `'${name.replaceAll("'", "''")}'`}!${address}`;
+  name === home.name ? address : `${quotedSheet(name)}!${address}`;
 
 /** The table of a sheet that a cell is in. */
 export const tableAt = (
