@@ -1,8 +1,6 @@
 import { describeBlock } from "../../src/audit/recipes/describeBlock";
 import { findRecipes } from "../../src/audit/recipes/findRecipes";
 import { amountOf } from "../../src/audit/recipes/amounts/amountOf";
-import { readRecipeBlock } from "../../src/audit/recipes/readRecipeBlock";
-import { sheetFromRows } from "../../src/workbook/sheetFromRows";
 import { bookOf, type Rows } from "./bookOf";
 
 const blocksOf = (rows: Rows) => findRecipes(bookOf({ Sheet1: rows })).blocks;
@@ -154,16 +152,6 @@ describe("A recipe is found", () => {
       ["Sucrose", 180, null, "Friday", 800],
     ];
     expect(grams(rows)).toEqual([[[600, 180]]]);
-  });
-  test("in a selected range alone", () => {
-    const sheet = sheetFromRows("S", [
-      ["Ingredient", "g", null, "Ingredient", "g"],
-      ["Water", 100, null, "Water", 200],
-      ["Sucrose", 20, null, "Fructose", 30],
-    ]);
-    const block = readRecipeBlock(sheet, { top: 0, left: 3, bottom: 2, right: 4 });
-    expect(block?.names.map(({ item }) => item)).toEqual(["Water", "Fructose"]);
-    expect(readRecipeBlock(sheet, { top: 0, left: 0, bottom: 2, right: 4 })).toBeNull();
   });
 });
 

@@ -1,6 +1,4 @@
-import { pureSolute } from "../solutions/pureSolute";
 import { plainWords } from "../recipes/headings/plainWords";
-import type { RecipeBlock } from "../recipes/recipeBlock";
 import { perOf, withoutPerWater, type Per } from "./perOf";
 
 /** What a share is called, and of what it may be one; common practice, no source. */
@@ -17,12 +15,3 @@ export function bareShare(label: string): Per | null {
   const words = withoutPerWater(plain).split(/[^\p{L}\p{N}]+/u);
   return words.every((word) => word === "" || WORD.test(word)) ? per : null;
 }
-
-const WATER = /^(water|wasser)$/i;
-
-/** Whether one substance is dissolved in water: a share without a name is that of the substance. */
-export const isOfOneSolute = ({ names, ownIngredients }: RecipeBlock): boolean => {
-  const [solute, ...more] = names.filter(({ item }) => !WATER.test(item));
-  const isIt = solute !== undefined && more.length === 0 && names.length === 2;
-  return isIt && pureSolute(solute.item, ownIngredients) !== null;
-};

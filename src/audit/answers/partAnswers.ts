@@ -1,6 +1,7 @@
 import type { Workbook } from "../../workbook/model";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
-import { bareShare, isOfOneSolute } from "./bareShare";
+import { bareShare } from "./bareShare";
+import { isOfOneSolute } from "./isOfOneSolute";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";

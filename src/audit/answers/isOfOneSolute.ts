@@ -1,0 +1,11 @@
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { pureSolute } from "../solutions/pureSolute";
+
+const WATER = /^(water|wasser)$/i;
+
+/** Whether one substance is dissolved in water: a share without a name is that of the substance. */
+export const isOfOneSolute = ({ names, ownIngredients }: RecipeBlock): boolean => {
+  const [solute, ...more] = names.filter(({ item }) => !WATER.test(item));
+  const isIt = solute !== undefined && more.length === 0 && names.length === 2;
+  return isIt && pureSolute(solute.item, ownIngredients) !== null;
+};
