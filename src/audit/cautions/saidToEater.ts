@@ -49,16 +49,18 @@ const isOfNumbers = (one: Said): boolean =>
   (hasNumberRight(one) || looksNumeric(one.sheet, one.row + 1, one.column));
 
 /** Whether a text on one of some sheets says so. */
-export const saysSomewhere = (sheets: readonly WorkbookSheet[], words: RegExp): boolean =>
-  someText(sheets, (one) => words.test(one.text) && !isOfNumbers(one));
+export const saysSomewhere = (
+  sheets: readonly WorkbookSheet[],
+  says: (text: string) => boolean,
+): boolean => someText(sheets, (one) => says(one.text) && !isOfNumbers(one));
 
 /** The same where the name of an ingredient may hold the word, which tells nobody either. */
 export const saysBesideNames = (
   { blocks }: AuditContext,
   sheets: readonly WorkbookSheet[],
-  words: RegExp,
+  says: (text: string) => boolean,
 ): boolean =>
-  someText(sheets, (one) => words.test(one.text) && !isOfNumbers(one) && !isName(blocks, one));
+  someText(sheets, (one) => says(one.text) && !isOfNumbers(one) && !isName(blocks, one));
 
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
