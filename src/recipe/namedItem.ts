@@ -1,9 +1,11 @@
 import { findItem } from "../catalogue/findItem";
+import { spelledItem } from "../catalogue/names/spelledItem";
 import { normalName } from "../catalogue/normalName";
 import { badInput, outsideValidity } from "../foundation/problem";
 import type { Result } from "../foundation/result";
 import { catalogueItem } from "./catalogueItem";
 import type { Item } from "./item";
+import { ownByWords } from "./ownByWords";
 
 /** The user's own ingredients by normal name; a broken row spoils its own name only. */
 export type OwnIngredients = ReadonlyMap<string, Result<Item>>;
@@ -41,7 +43,8 @@ export const shortened = (text: string): string =>
   text.length > 40 ? `${text.slice(0, 39)}…` : text;
 
 /**
- * What a name stands for: the user's own ingredient first, then the catalogue. Never guessed.
+ * What a name stands for, as it is spelled and then by its words, each time the user's own ingredient first, then the
+ * catalogue. Never guessed.
  * @param argument how the sentence calls the place of the name, e.g. "items, row 3"
  */
 export function namedItem(name: string, own: OwnIngredients, argument: string): Result<Item> {
@@ -49,8 +52,14 @@ export function namedItem(name: string, own: OwnIngredients, argument: string): 
   const mine = own.get(key);
   if (mine !== undefined) return mine;
   if (WATER_LOST_NAMES.includes(key)) return WATER_LOST;
-  const match = findItem(name);
   const shown = shortened(name.trim());
+  const alike = spelledItem(name) === undefined ? ownByWords(own, name) : undefined;
+  if (alike === null)
+    return outsideValidity(
+      `${argument}: "${shown}" could be several of the own ingredients; write the name as it stands there.`,
+    );
+  if (alike !== undefined) return alike;
+  const match = findItem(name);
   switch (match.kind) {
     case "solute":
     case "ingredient":

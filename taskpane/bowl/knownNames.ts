@@ -1,4 +1,4 @@
-import { allNames } from "../../src/catalogue/findItem";
+import { allNames } from "../../src/catalogue/names/allNames";
 import { normalName } from "../../src/catalogue/normalName";
 import type { Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";

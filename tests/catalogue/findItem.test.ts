@@ -1,6 +1,8 @@
 import { describe, expect, test } from "@jest/globals";
 import { ambiguousNames } from "../../src/catalogue/ambiguousNames";
-import { allNames, findItem, type ItemMatch } from "../../src/catalogue/findItem";
+import { findItem } from "../../src/catalogue/findItem";
+import { allNames } from "../../src/catalogue/names/allNames";
+import type { ItemMatch } from "../../src/catalogue/names/itemMatch";
 import { ingredients } from "../../src/catalogue/ingredients";
 import { normalName } from "../../src/catalogue/normalName";
 import { solutes } from "../../src/catalogue/solutes";
@@ -80,6 +82,7 @@ describe("an ambiguous word", () => {
 
   test.each([
     "glucose syrup",
+    "glucose sirup",
     "Glukosesirup",
     "corn syrup",
     "dextrose",
@@ -115,7 +118,7 @@ describe("an unknown name", () => {
     ["fructsoe", "fructose"],
     ["pistachio nuts", "pistachios"],
     ["sodium cloride", "sodium chloride"],
-    ["glucose sirup", "glucose syrup"],
+    ["glucosse syrop", "glucose syrup"],
   ])("%s is answered with %s among the nearest", (typed, nearest) => {
     const match = findItem(typed);
     expect(match.kind === "unknown" ? match.nearest : []).toContain(nearest);

@@ -1,4 +1,6 @@
-import { allNames, type ItemMatch } from "../../../catalogue/findItem";
+import { knownItem } from "../../../catalogue/names/knownItem";
+import { spelledItem } from "../../../catalogue/names/spelledItem";
+import { matchByWords, wordIndex } from "../../../catalogue/names/wordIndex";
 import { normalName } from "../../../catalogue/normalName";
 import type { Matrix } from "../../../foundation/cell";
 import { plainWords } from "../headings/plainWords";
@@ -17,37 +19,29 @@ const UNKNOWN: ItemKnowledge = { kind: "unknown" };
 /** The recipe functions take evaporation as an item of its own. */
 const WATER_LOST = /^(water lost|wasserverlust|verdampftes wasser)$/;
 
-let index: ReadonlyMap<string, ItemMatch> | undefined;
-
-/** By compared form. A look-up that searches no nearest name: a ledger asks for thousands of strangers. */
-function catalogueNames(): ReadonlyMap<string, ItemMatch> {
-  if (index !== undefined) return index;
-  const names = new Map<string, ItemMatch>();
-  for (const [name, match] of allNames()) {
-    const key = normalName(name);
-    if (!names.has(key)) names.set(key, match);
-  }
-  index = names;
-  return names;
-}
-
-function ownNames(ownIngredients: Matrix | null): ReadonlySet<string> {
+function ownNames(ownIngredients: Matrix | null): readonly string[] {
   const [headers = [], ...rows] = ownIngredients ?? [];
   const at = headers.findIndex(
     (header) => typeof header === "string" && plainWords(header) === "name",
   );
-  const names = rows.map((row) => row[at]).filter((name) => typeof name === "string");
-  return new Set(names.map(normalName));
+  return rows.map((row) => row[at]).filter((name) => typeof name === "string");
 }
 
 /** Knows the user's own ingredients and the catalogue; each name is looked up once. */
 export function knownItems(ownIngredients: Matrix | null): ItemCheck {
   const own = ownNames(ownIngredients);
+  const spelled = new Set(own.map(normalName));
+  const worded = wordIndex(
+    own.map((name) => ({ name, match: name, language: null })),
+    normalName,
+  );
   const answers = new Map<string, ItemKnowledge>();
   const lookUp = (name: string): ItemKnowledge => {
     const key = normalName(name);
-    if (own.has(key) || WATER_LOST.test(key)) return KNOWN;
-    const match = catalogueNames().get(key);
+    if (spelled.has(key) || WATER_LOST.test(key)) return KNOWN;
+    if (spelledItem(name) === undefined && typeof matchByWords(worded, name) === "string")
+      return KNOWN;
+    const match = knownItem(name);
     if (match === undefined) return UNKNOWN;
     return match.kind === "ambiguous" ? { kind: "ambiguous", choices: match.choices } : KNOWN;
   };

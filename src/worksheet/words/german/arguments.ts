@@ -16,6 +16,8 @@ export const argumentSentences: Readonly<Record<string, string>> = {
     "„{word}“ ist kein gelöster Stoff; erwartet wird {expected}.",
   '"{word}" is an ingredient, a mixture; {expected} such as "sucrose" is expected.':
     "„{word}“ ist eine Zutat, also ein Gemisch; erwartet wird {expected} wie „sucrose“.",
+  '"{word}" could be several of the own ingredients; write the name as it stands there.':
+    "„{word}“ kann mehrere der eigenen Zutaten meinen; zu schreiben ist der Name, wie er dort steht.",
   '"{word}" is neither in the catalogue nor an own ingredient; {meant}.':
     "„{word}“ steht weder im Katalog noch unter den eigenen Zutaten; {meant}.",
   'nothing in the catalogue matches "{word}"; {meant}.':

@@ -1,0 +1,47 @@
+import { itemByFormula } from "./itemByFormula";
+import { itemByWords } from "./itemByWords";
+import type { KnownMatch } from "./itemMatch";
+import { spelledItem } from "./spelledItem";
+
+/** "Potassium chloride (KCl)", "dextrose (glucose monohydrate)": the same said twice, or which one of several it is. */
+const TWICE = /^([^()[\]]+?)\s*[([]\s*([^()[\]]+?)\s*[)\]]$/;
+
+const nameOf = (match: KnownMatch): string | null => {
+  if (match.kind === "ambiguous") return null;
+  return match.kind === "solute" ? match.solute.name : match.ingredient.name;
+};
+
+function saidTwice(name: string): KnownMatch | undefined {
+  const [, outer = "", inner = ""] = TWICE.exec(name.trim()) ?? [];
+  const [first, second] = [outer, inner].map((part) => (part === "" ? undefined : knownItem(part)));
+  if (first === undefined || second === undefined) return undefined;
+  const [one, other] = [nameOf(first), nameOf(second)];
+  if (first.kind === "ambiguous")
+    return other === null || first.choices.includes(other) ? second : undefined;
+  return one === other || (second.kind === "ambiguous" && second.choices.includes(one ?? ""))
+    ? first
+    : undefined;
+}
+
+// the same stranger must not be taken apart again at each recalculation
+const kept = new Map<string, KnownMatch | null>();
+const MOST_KEPT = 5000;
+
+function readName(name: string): KnownMatch | undefined {
+  return itemByFormula(name) ?? itemByWords(name) ?? saidTwice(name);
+}
+
+/**
+ * What a name in a cell stands for: as it is spelled, as a chemical formula, or by its words, in any order, number and
+ * state of preparation. Never guessed: undefined where nothing or more than one thing fits.
+ */
+export function knownItem(name: string): KnownMatch | undefined {
+  const spelled = spelledItem(name);
+  if (spelled !== undefined) return spelled;
+  const before = kept.get(name);
+  if (before !== undefined) return before ?? undefined;
+  const match = readName(name);
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(name, match ?? null);
+  return match;
+}

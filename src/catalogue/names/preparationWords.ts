@@ -1,0 +1,122 @@
+/**
+ * What is said of an ingredient's state and preparation and changes neither its water nor what is dissolved in it
+ * beyond the spread of the ingredient itself; common practice, no source. Words that change it, like "dried",
+ * "candied", "sweetened", "soaked" or "cooked", must not stand here.
+ */
+export const preparationWords: readonly string[] = [
+  // how fresh, how warm
+  ...[
+    "fresh",
+    "freshly",
+    "ripe",
+    "overripe",
+    "very",
+    "cold",
+    "chilled",
+    "warm",
+    "warmed",
+    "lukewarm",
+  ],
+  ...["hot", "boiling", "cooled", "room", "temperature", "temp", "frozen", "thawed", "defrosted"],
+  ...[
+    "frisch",
+    "reif",
+    "sehr",
+    "kalt",
+    "gekühlt",
+    "eiskalt",
+    "warm",
+    "lauwarm",
+    "heiss",
+    "kochend",
+  ],
+  ...["zimmerwarm", "abgekühlt", "tk", "tiefgekühlt", "tiefgefroren", "gefroren", "aufgetaut"],
+  ...["raumtemperatur", "zimmertemperatur"],
+  // what was taken off
+  ...[
+    "peeled",
+    "skinned",
+    "cored",
+    "hulled",
+    "pitted",
+    "stoned",
+    "deseeded",
+    "seedless",
+    "trimmed",
+  ],
+  ...[
+    "cleaned",
+    "washed",
+    "drained",
+    "shelled",
+    "blanched",
+    "strained",
+    "sieved",
+    "sifted",
+    "filtered",
+  ],
+  ...[
+    "geschält",
+    "enthäutet",
+    "entkernt",
+    "entsteint",
+    "kernlos",
+    "geputzt",
+    "gewaschen",
+    "abgetropft",
+  ],
+  ...["passiert", "gesiebt", "gefiltert", "abgeseiht", "blanchiert"],
+  // how fine
+  ...[
+    "halved",
+    "halves",
+    "chopped",
+    "diced",
+    "sliced",
+    "cubed",
+    "crushed",
+    "crumbled",
+    "broken",
+    "grated",
+  ],
+  ...["mashed", "pureed", "finely", "coarsely", "roughly", "fine", "coarse"],
+  ...[
+    "smooth",
+    "crunchy",
+    "whole",
+    "cut",
+    "up",
+    "bruised",
+    "zerdrückt",
+    "halbiert",
+    "gehackt",
+    "gewürfelt",
+  ],
+  ...["gerieben", "geraspelt", "püriert", "zerstossen", "zerbröselt"],
+  ...["zerkleinert", "fein", "grob", "feinst", "ganz", "stichfest", "gemixt"],
+  // what was done to it
+  ...[
+    "squeezed",
+    "pressed",
+    "beaten",
+    "whisked",
+    "stiff",
+    "stirred",
+    "lightly",
+    "softened",
+    "melted",
+  ],
+  ...["gepresst", "ausgepresst", "geschlagen", "steif", "verquirlt", "weich"],
+  ...["zerlassen", "geschmolzen"],
+  // of what kind and how much of it
+  ...["organic", "bio", "natural", "real", "good", "best", "quality", "large", "medium", "small"],
+  ...["size", "pinch", "optional", "taste", "about", "approx", "heaped", "level", "100%", "lab"],
+  ...["naturrein", "echt", "regional", "gross", "mittelgross", "klein", "grösse", "gr", "prise"],
+  ...["optional", "geschmack", "nach", "ca", "etwas", "gestrichen", "gehäuft", "pa"],
+];
+
+/** The same for nuts and seeds alone: roasted fruit has lost water, ground coffee is no coffee. */
+export const nutWords: readonly string[] = [
+  ...["toasted", "roasted", "ground", "milled", "flaked", "slivered", "kernels", "unsalted"],
+  ...["geröstet", "gemahlen", "gem", "gehobelt", "gestiftelt", "kerne", "ungesalzen"],
+];
