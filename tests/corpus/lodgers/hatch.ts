@@ -4,6 +4,8 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called } from "../kitchens/hand";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import { inUnit } from "../list";
+import type { MarkedRecipe } from "../marks";
+import type { MadeRecipe } from "../recipes";
 import { beside, listed, type Listed } from "../newcomers/words";
 import { about } from "../passing/words";
 import { withMilk } from "./herd";
@@ -61,16 +63,9 @@ function money(kit: Kit, list: Listed, churns: Spot): { total: Spot; money: Spot
   return { total, money: sum, also };
 }
 
-/** One churn in kilograms, what it costs, what a pot brings. */
-function churn(kit: Kit): void {
-  const { random, marked } = kit;
-  const sheet = addSheet(marked.book, "Churn");
-  const made = called(about(withMilk(kit, 1)[0]!, 5000), { "whole milk": "full-fat milk" });
-  put(sheet, 0, 0, `${made.title} for the hatch`);
-  const churns = putRow(sheet, 1, 0, ["Churns for the weekend", random.whole(2, 5)])[1]!;
-  const pot = given(kit, sheet, [2, 0], ["Gelato in a pot", "kg", 0.12, "0.000"]);
-  const price = given(kit, sheet, [3, 0], ["A pot sells at", "£", 3.2, "0.00"]);
-  const list = listed(
+/** What goes into a churn, in kilograms. */
+function lines({ random }: Kit, sheet: CorpusSheet, made: MadeRecipe): Listed {
+  return listed(
     sheet,
     made,
     { row: 5, column: 0 },
@@ -83,16 +78,11 @@ function churn(kit: Kit): void {
       ],
     },
   );
-  const { total, money: cost, also } = money(kit, list, churns);
-  const { names, amounts, heads, end } = list;
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts: also, unit: "kg", amountLabel: heads[2]!, total },
-  });
-  const count = shown(`=${a1(total)}/${a1(pot)}`, "0");
-  const pots = putRow(sheet, end + 2, 1, ["Pots out of a churn", count])[1]!;
-  const left = shown(`=${a1(pots)}*${a1(price)}-${a1(cost)}`, "0.00");
-  putRow(sheet, end + 3, 1, ["Left after ingredients, a churn (£)", left]);
-  const next = say(sheet, recipe, { row: end + 5, column: 1 }, [
+}
+
+/** What we know of it, and what goes on the board; gives the next free row. */
+function board(sheet: CorpusSheet, recipe: MarkedRecipe, row: number): number {
+  const next = say(sheet, recipe, { row, column: 1 }, [
     { label: "Begins to set at (°C)", states: "freezing point", as: "typed", decimals: 1 },
     { label: "Sugars of all kinds, milk sugar too (%)", states: "sugar share", as: "typed" },
     {
@@ -102,10 +92,29 @@ function churn(kit: Kit): void {
     { label: "Water in a churn (g)", states: "water", as: "typed", decimals: 0 },
   ]);
   nameTarget(sheet, recipe, { row: next, column: 1, label: "Want it" });
-  const free = warnIn(sheet, recipe, { row: next + 1, column: 1 }, [
-    "For the board, contains",
-    OWN,
-  ]);
+  return warnIn(sheet, recipe, { row: next + 1, column: 1 }, ["For the board, contains", OWN]);
+}
+
+/** One churn in kilograms, what it costs, what a pot brings. */
+function churn(kit: Kit): void {
+  const { random, marked } = kit;
+  const sheet = addSheet(marked.book, "Churn");
+  const made = called(about(withMilk(kit, 1)[0]!, 5000), { "whole milk": "full-fat milk" });
+  put(sheet, 0, 0, `${made.title} for the hatch`);
+  const churns = putRow(sheet, 1, 0, ["Churns for the weekend", random.whole(2, 5)])[1]!;
+  const pot = given(kit, sheet, [2, 0], ["Gelato in a pot", "kg", 0.12, "0.000"]);
+  const price = given(kit, sheet, [3, 0], ["A pot sells at", "£", 3.2, "0.00"]);
+  const list = lines(kit, sheet, made);
+  const { total, money: cost, also } = money(kit, list, churns);
+  const { names, amounts, heads, end } = list;
+  const recipe = markRecipe(kit, made, {
+    ...{ names, amounts, alsoAmounts: also, unit: "kg", amountLabel: heads[2]!, total },
+  });
+  const count = shown(`=${a1(total)}/${a1(pot)}`, "0");
+  const pots = putRow(sheet, end + 2, 1, ["Pots out of a churn", count])[1]!;
+  const left = shown(`=${a1(pots)}*${a1(price)}-${a1(cost)}`, "0.00");
+  putRow(sheet, end + 3, 1, ["Left after ingredients, a churn (£)", left]);
+  const free = board(sheet, recipe, end + 5);
   readings(kit, sheet, 5, 7);
   note(kit, sheet, free + 1, 1, "Milk out of the tank goes through the pasteuriser first, always.");
 }

@@ -48,25 +48,14 @@ function markTube({ marked }: Kit, cells: readonly Spot[], constant: Spot, provi
   });
 }
 
-/** Tubes in an ice and salt bath: worked out by hand, then read. */
-function lab(kit: Kit): void {
-  const { marked } = kit;
-  const sheet = addSheet(marked.book, "Lab 2");
-  put(sheet, 0, 0, "Lab 2: how far do sugar and salts lower the freezing point?");
-  put(sheet, 1, 0, "ΔTf = Kf × b × i, with b in mol of solute per kg of water");
-  const [, constant] = putRow(sheet, 2, 0, [...["Kf of water", shown(1.86, "0.00"), "K·kg/mol"]]);
-  const { list, tolerance } = problems(kit, 5);
-  const proviso = put(
-    sheet,
-    3,
-    0,
-    `Ideal dilute solutions; accept anything within ${tolerance} K.`,
-  );
-  const heads = putRow(sheet, 5, 0, HEADS);
-  const rows = list.map((problem, index) => tube(kit, sheet, 6 + index, problem, constant!));
-  rows.forEach((cells) => markTube(kit, cells, constant!, proviso));
+/** Marks what was worked out and what was read, each under its heading. */
+function markColumns(
+  { marked }: Kit,
+  rows: readonly (readonly Spot[])[],
+  [heads, constant]: readonly [heads: readonly Spot[], constant: Spot],
+): void {
   for (const at of [6, 7, 8, 11, 12]) {
-    const held = at === 7 ? [constant!] : [];
+    const held = at === 7 ? [constant] : [];
     marked.formulaColumns.push({
       ...{ spots: columnOf(rows, at), heading: heads[at]!, fixed: held },
     });
@@ -75,20 +64,26 @@ function lab(kit: Kit): void {
     const spots = columnOf(rows, at);
     marked.numberColumns.push({ spots, heading: heads[at]!, total: null, kind: "temperature" });
   }
-  note(
-    kit,
-    sheet,
-    13,
-    0,
+}
+
+/** Tubes in an ice and salt bath: worked out by hand, then read. */
+function lab(kit: Kit): void {
+  const sheet = addSheet(kit.marked.book, "Lab 2");
+  put(sheet, 0, 0, "Lab 2: how far do sugar and salts lower the freezing point?");
+  put(sheet, 1, 0, "ΔTf = Kf × b × i, with b in mol of solute per kg of water");
+  const [, constant] = putRow(sheet, 2, 0, [...["Kf of water", shown(1.86, "0.00"), "K·kg/mol"]]);
+  const { list, tolerance } = problems(kit, 5);
+  const words = `Ideal dilute solutions; accept anything within ${tolerance} K.`;
+  const proviso = put(sheet, 3, 0, words);
+  const heads = putRow(sheet, 5, 0, HEADS);
+  const rows = list.map((problem, index) => tube(kit, sheet, 6 + index, problem, constant!));
+  rows.forEach((cells) => markTube(kit, cells, constant!, proviso));
+  markColumns(kit, rows, [heads, constant!]);
+  const told = [
     "Read to 0.1 once the temperature stands still; rinse the probe between.",
-  );
-  note(
-    kit,
-    sheet,
-    14,
-    0,
     "Questions: which tube is furthest off, and is it the salt or the sugar?",
-  );
+  ];
+  told.forEach((text, index) => note(kit, sheet, 13 + index, 0, text));
 }
 
 /** A lecturer's lab sheet. */

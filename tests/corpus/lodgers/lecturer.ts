@@ -1,7 +1,8 @@
 import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf, largestFirst } from "../kitchens/hand";
-import { markRecipe, say, sumOf } from "../layouts/parts";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import type { MadeRecipe } from "../recipes";
 import { beside, listed, type Listed } from "../newcomers/words";
 import { labSheets } from "./lab";
 import { given, warnIn, type Cautions } from "./words";
@@ -62,6 +63,39 @@ function weights(kit: Kit, { sheet, heads, amounts, end }: Listed, sizes: readon
   });
 }
 
+const FACTS: readonly Said[] = [
+  { label: "Initial freezing temperature (°C)", states: "freezing point", as: "formula" },
+  { label: "which is lower than water's by (K)", states: "depression", as: "typed" },
+  { label: "Water (g per 100 g mix)", states: "water", as: "formula", format: "0.0" },
+  { label: "Sugar concentration, % w/w of mix", states: "sugar share", as: "typed" },
+  {
+    label: "Sugar concentration, g per 100 g water",
+    states: "sugar per 100 g water",
+    as: "typed",
+  },
+  {
+    label: "Ice at −12 °C, % w/w of mix",
+    ...{ states: "ice of mix", as: "typed", temperatureC: -12 },
+  },
+  {
+    label: "Water frozen at −12 °C, % of all water",
+    ...{ states: "ice of water", as: "typed", temperatureC: -12 },
+  },
+];
+
+/** What is in it, in per cent. */
+function shares(sheet: CorpusSheet, made: MadeRecipe): Listed {
+  return listed(
+    sheet,
+    made,
+    { row: 5, column: 0 },
+    {
+      heads: ["Ingredient", "Function", "% w/w", "Demonstration (g)", "Bench (g)"],
+      ...{ amount: 2, cells: (name, grams) => [name, does(name), shown(grams, "0.0")] },
+    },
+  );
+}
+
 /** A formula in per cent by weight, what each part does, and the weights for the day. */
 function percentages(kit: Kit): void {
   const { random, marked } = kit;
@@ -73,15 +107,7 @@ function percentages(kit: Kit): void {
     given(kit, sheet, [2, 0], ["Demonstration", "g", random.pick([1500, 2000, 2500])]),
     given(kit, sheet, [3, 0], ["Each bench", "g", random.pick([600, 750, 800])]),
   ];
-  const list = listed(
-    sheet,
-    made,
-    { row: 5, column: 0 },
-    {
-      heads: ["Ingredient", "Function", "% w/w", "Demonstration (g)", "Bench (g)"],
-      ...{ amount: 2, cells: (name, grams) => [name, does(name), shown(grams, "0.0")] },
-    },
-  );
+  const list = shares(sheet, made);
   const { heads, names, amounts, end } = list;
   put(sheet, end, 0, "Check: must come to 100");
   const total = sumOf(kit, sheet, { row: end, column: 2 }, amounts, "0.0");
@@ -90,25 +116,7 @@ function percentages(kit: Kit): void {
     ...{ names, amounts, alsoAmounts, unit: "%", amountLabel: heads[2]!, total },
   });
   marked.numberColumns.push({ spots: amounts, heading: heads[2]!, total, kind: "per cent" });
-  const next = say(sheet, recipe, { row: end + 2, column: 0 }, [
-    { label: "Initial freezing temperature (°C)", states: "freezing point", as: "formula" },
-    { label: "which is lower than water's by (K)", states: "depression", as: "typed" },
-    { label: "Water (g per 100 g mix)", states: "water", as: "formula", format: "0.0" },
-    { label: "Sugar concentration, % w/w of mix", states: "sugar share", as: "typed" },
-    {
-      label: "Sugar concentration, g per 100 g water",
-      states: "sugar per 100 g water",
-      as: "typed",
-    },
-    {
-      label: "Ice at −12 °C, % w/w of mix",
-      ...{ states: "ice of mix", as: "typed", temperatureC: -12 },
-    },
-    {
-      label: "Water frozen at −12 °C, % of all water",
-      ...{ states: "ice of water", as: "typed", temperatureC: -12 },
-    },
-  ]);
+  const next = say(sheet, recipe, { row: end + 2, column: 0 }, FACTS);
   nameTarget(sheet, recipe, { row: next, column: 0, label: "Serving style" });
   const lead = ["Allergen statement: contains", OWN] as const;
   const free = warnIn(sheet, recipe, { row: next + 1, column: 0 }, lead);

@@ -2,6 +2,7 @@ import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } 
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf } from "../layouts/parts";
+import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { about, ofSpirits } from "../passing/words";
 import type { MadeRecipe } from "../recipes";
@@ -18,6 +19,25 @@ interface Service {
   readonly drawer: Spot;
   readonly temperatureC: number;
   readonly portion: Spot;
+}
+
+/** What the section knows of a sorbet, right of it; gives the row of its texture. */
+function facts(sheet: CorpusSheet, recipe: MarkedRecipe, row: number, service: Service): number {
+  const portions = shown(`=${a1(recipe.total!)}/${fixed(service.portion)}`, "0.0");
+  putRow(sheet, row, 4, ["portions a tub", portions]);
+  const { drawer: temperature, temperatureC } = service;
+  const next = say(sheet, recipe, { row: row + 1, column: 4 }, [
+    { label: "slushy from", inCell: "°C", states: "freezing point", as: "typed", decimals: 1 },
+    {
+      ...{ label: "ice in the drawer, of the whole sorbet", inCell: "%", format: "0" },
+      ...{ states: "ice of mix", as: "formula", temperature, temperatureC },
+    },
+    ...ofSpirits(recipe.made, [
+      { label: "neat alcohol a tub", inCell: "g", states: "alcohol", as: "typed", decimals: 1 },
+    ]),
+  ]);
+  nameTarget(sheet, recipe, { row: next, column: 4, label: "texture" });
+  return next;
 }
 
 /** One sorbet of the prep list: for one tub, for what is short; gives the next free row. */
@@ -42,24 +62,11 @@ function sorbet(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, ser
   });
   putRow(sheet, end, 0, ["tub", "g"]);
   const total = sumOf(kit, sheet, { row: end, column: 2 }, amounts);
-  const portions = shown(`=${a1(total)}/${fixed(service.portion)}`, "0.0");
-  putRow(sheet, top + 1, 4, ["portions a tub", portions]);
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: also, unit: "g", amountLabel: heads[2]!, total },
     unitCells: columnOf(rows, 1),
   });
-  const { drawer: temperature, temperatureC } = service;
-  const next = say(sheet, recipe, { row: top + 2, column: 4 }, [
-    { label: "slushy from", inCell: "°C", states: "freezing point", as: "typed", decimals: 1 },
-    {
-      ...{ label: "ice in the drawer, of the whole sorbet", inCell: "%", format: "0" },
-      ...{ states: "ice of mix", as: "formula", temperature, temperatureC },
-    },
-    ...ofSpirits(made, [
-      { label: "neat alcohol a tub", inCell: "g", states: "alcohol", as: "typed", decimals: 1 },
-    ]),
-  ]);
-  nameTarget(sheet, recipe, { row: next, column: 4, label: "texture" });
+  const next = facts(sheet, recipe, top + 1, service);
   const free = warnIn(sheet, recipe, { row: end + 1, column: 0 }, ["TELL FRONT OF HOUSE:", OWN]);
   return Math.max(free, next + 1) + 1;
 }

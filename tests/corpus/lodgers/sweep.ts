@@ -4,6 +4,7 @@ import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe, States } from "../marks";
 import { resultAt } from "../results";
 import { beside, listed } from "../newcomers/words";
+import { probeCheck } from "./probeCheck";
 import { given, warnIn, type Cautions } from "./words";
 
 const OWN: Cautions = {
@@ -98,6 +99,7 @@ function run(kit: Kit): void {
   data(sheet, recipe, 16);
   nameTarget(sheet, recipe, { row: 19, column: 0, label: "Spec." });
   const free = warnIn(sheet, recipe, { row: 20, column: 0 }, ["Allergens:", OWN]);
+  probeCheck(kit);
   note(kit, sheet, free + 1, 0, "Probe drifts 0.2 warm after the battery change; see run 19.");
 }
 
