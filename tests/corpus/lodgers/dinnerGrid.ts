@@ -6,7 +6,7 @@ import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { about, forChildren } from "../passing/words";
-import { labelWords } from "../recipes";
+import { labelWords, type MadeRecipe } from "../recipes";
 import { cautionsOf, given, type Cautions } from "./words";
 
 const OWN: Cautions = {
@@ -46,37 +46,42 @@ function grid(kit: Kit, recipes: readonly MarkedRecipe[]): void {
   note(kit, sheet, 4 + recipes.length, 0, "Copy on the wall by the hatch and in the office.");
 }
 
+/** One batch in kilograms, and what to order for all of them. */
+function order(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, batches: Spot): MarkedRecipe {
+  const list = listed(
+    sheet,
+    made,
+    { row: batches.row + 1, column: 0 },
+    {
+      heads: ["One batch (kg)", "Item", "To order (kg)"],
+      ...{ name: 1, amount: 0 },
+      cells: (name, grams) => [shown(inUnit(grams, "kg"), "0.000"), name],
+    },
+  );
+  const { heads, names, amounts, end } = list;
+  const wanted = beside(kit, heads[2]!, amounts, {
+    ...{ sheet, format: "0.0", fixed: [batches] },
+    content: (spot) => `=${a1(spot)}*${fixed(batches)}`,
+  });
+  const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts, "0.000");
+  put(sheet, end, 1, "batch weight");
+  sumOf(kit, sheet, { row: end, column: 2 }, wanted, "0.0");
+  return markRecipe(kit, made, {
+    ...{ names, amounts, alsoAmounts: wanted, unit: "kg", amountLabel: heads[0]!, total },
+  });
+}
+
 /** One pudding in kilograms, the order for the fortnight beside it; gives the recipe and the next row. */
 function pudding(kit: Kit, sheet: CorpusSheet, top: number, nth: number) {
-  return (made: MarkedRecipe["made"], freezer: readonly [Spot, number]) => {
+  return (made: MadeRecipe, freezer: readonly [Spot, number]) => {
     putRow(sheet, top, 0, [`Pudding ${nth}`, made.title]);
     const batches = putRow(sheet, top + 1, 0, [
       "Batches this fortnight",
       kit.random.whole(2, 6),
     ])[1]!;
-    const list = listed(
-      sheet,
-      made,
-      { row: top + 2, column: 0 },
-      {
-        heads: ["One batch (kg)", "Item", "To order (kg)"],
-        ...{ name: 1, amount: 0 },
-        cells: (name, grams) => [shown(inUnit(grams, "kg"), "0.000"), name],
-      },
-    );
-    const { heads, names, amounts, end } = list;
-    const order = beside(kit, heads[2]!, amounts, {
-      ...{ sheet, format: "0.0", fixed: [batches] },
-      content: (spot) => `=${a1(spot)}*${fixed(batches)}`,
-    });
-    const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts, "0.000");
-    put(sheet, end, 1, "batch weight");
-    sumOf(kit, sheet, { row: end, column: 2 }, order, "0.0");
-    const recipe = markRecipe(kit, made, {
-      ...{ names, amounts, alsoAmounts: order, unit: "kg", amountLabel: heads[0]!, total },
-    });
+    const recipe = order(kit, sheet, made, batches);
     facts(sheet, recipe, { row: top + 2, column: 4 }, freezer);
-    return { recipe, next: end + 3 };
+    return { recipe, next: recipe.total!.row + 3 };
   };
 }
 

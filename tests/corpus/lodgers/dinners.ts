@@ -6,6 +6,7 @@ import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed, type Listed } from "../newcomers/words";
 import { about, forChildren } from "../passing/words";
+import type { MadeRecipe } from "../recipes";
 import { allergenGrids } from "./dinnerGrid";
 import { given, warnIn, type Cautions } from "./words";
 
@@ -71,17 +72,9 @@ function portions(sheet: CorpusSheet, recipe: MarkedRecipe, row: number, cost: S
   return next + 2;
 }
 
-/** A pudding costed by the pack for fifty, weighed out for the meals booked. */
-function costing(kit: Kit): void {
-  const { random, marked } = kit;
-  const sheet = addSheet(marked.book, "Pudding costing");
-  const made = called(about(forChildren(kit, 1)[0]!, 3000), {
-    sugar: "granulated sugar",
-    "skim milk powder": "skimmed milk powder",
-  });
-  put(sheet, 0, 0, `${made.title}, menu week 2 (Thursday)`);
-  const day = today(kit, sheet);
-  const list = listed(
+/** What is bought by the pack, and what fifty take of it. */
+function bought({ random }: Kit, sheet: CorpusSheet, made: MadeRecipe): Listed {
+  return listed(
     sheet,
     made,
     { row: 5, column: 0 },
@@ -94,6 +87,18 @@ function costing(kit: Kit): void {
       },
     },
   );
+}
+
+/** A pudding costed by the pack for fifty, weighed out for the meals booked. */
+function costing(kit: Kit): void {
+  const sheet = addSheet(kit.marked.book, "Pudding costing");
+  const made = called(about(forChildren(kit, 1)[0]!, 3000), {
+    sugar: "granulated sugar",
+    "skim milk powder": "skimmed milk powder",
+  });
+  put(sheet, 0, 0, `${made.title}, menu week 2 (Thursday)`);
+  const day = today(kit, sheet);
+  const list = bought(kit, sheet, made);
   const { total, cost, today: alsoAmounts } = worked(kit, list, day.meals);
   const { names, amounts, heads, end } = list;
   const recipe = markRecipe(kit, made, {

@@ -17,6 +17,24 @@ const OWN: Cautions = {
 
 const SHEETS = ["Tub A", "Tub B", "Tub C", "Tub D"];
 
+/** What we know of it, and what goes on its lid; gives the row after. */
+function sticker(sheet: CorpusSheet, recipe: MarkedRecipe, row: number): number {
+  const next = say(sheet, recipe, { row, column: 1 }, [
+    { label: "freezing from (°C)", states: "freezing point", as: "formula", format: "0.0" },
+    {
+      label: "share of the gelato that is ice at −13 °C (%)",
+      ...{ states: "ice of mix", as: "typed", temperatureC: -13 },
+    },
+    { label: "sugars to every 100 g of water (g)", states: "sugar per 100 g water", as: "typed" },
+    ...(hasSpirit(recipe.made)
+      ? [{ label: "alcohol in the tub (g)", states: "alcohol", as: "typed", decimals: 1 } as const]
+      : []),
+  ]);
+  nameTarget(sheet, recipe, { row: next, column: 1, label: "we like it" });
+  warnIn(sheet, recipe, { row: next + 1, column: 1 }, ["Sticker: contains", OWN]);
+  return next;
+}
+
 /** One flavour on a sheet of its own; gives what the front page reads. */
 function tub(kit: Kit, made: MarkedRecipe["made"], name: string): readonly [Spot, Spot | null] {
   const sheet = addSheet(kit.marked.book, name);
@@ -33,19 +51,7 @@ function tub(kit: Kit, made: MarkedRecipe["made"], name: string): readonly [Spot
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, unit: "g", amountLabel: heads[0]!, total },
   });
-  const next = say(sheet, recipe, { row: end + 3, column: 1 }, [
-    { label: "freezing from (°C)", states: "freezing point", as: "formula", format: "0.0" },
-    {
-      label: "share of the gelato that is ice at −13 °C (%)",
-      ...{ states: "ice of mix", as: "typed", temperatureC: -13 },
-    },
-    { label: "sugars to every 100 g of water (g)", states: "sugar per 100 g water", as: "typed" },
-    ...(hasSpirit(made)
-      ? [{ label: "alcohol in the tub (g)", states: "alcohol", as: "typed", decimals: 1 } as const]
-      : []),
-  ]);
-  nameTarget(sheet, recipe, { row: next, column: 1, label: "we like it" });
-  warnIn(sheet, recipe, { row: next + 1, column: 1 }, ["Sticker: contains", OWN]);
+  const next = sticker(sheet, recipe, end + 3);
   note(kit, sheet, next + 3, 1, kit.random.pick(["Gran's favourite.", "Sold out by three."]));
   const point = recipe.results.find(({ states }) => states === "freezing point");
   return [total, point?.spot ?? null];

@@ -85,6 +85,7 @@ const FACTS: readonly Said[] = [
 
 /** What is in it, in per cent. */
 function shares(sheet: CorpusSheet, made: MadeRecipe): Listed {
+  putRow(sheet, 1, 0, ["Mix under discussion", made.title]);
   return listed(
     sheet,
     made,
@@ -102,7 +103,6 @@ function percentages(kit: Kit): void {
   const sheet = addSheet(marked.book, "Session 7");
   const made = largestFirst(kit.make(1)[0]!);
   put(sheet, 0, 0, "Level 3 pâtisserie, session 7: balancing a frozen mix");
-  putRow(sheet, 1, 0, ["Mix under discussion", made.title]);
   const sizes = [
     given(kit, sheet, [2, 0], ["Demonstration", "g", random.pick([1500, 2000, 2500])]),
     given(kit, sheet, [3, 0], ["Each bench", "g", random.pick([600, 750, 800])]),

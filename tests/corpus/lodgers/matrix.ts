@@ -10,10 +10,12 @@ import {
   type Spot,
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { absolute, markRecipe, sumOf } from "../layouts/parts";
+import { absolute, markRecipe, sumOf, type Place } from "../layouts/parts";
+import type { MarkedRecipe } from "../marks";
 import { placesOf } from "../regulars/columns";
 import type { MadeRecipe } from "../recipes";
-import { resultAt, type ResultPlan } from "../results";
+import { resultAt } from "../results";
+import { rowsFor, type Row } from "./matrixRows";
 import { sweeps } from "./sweep";
 import { down, warning, type Cautions } from "./words";
 
@@ -26,32 +28,28 @@ const OWN: Cautions = {
 
 const FIRST = 5;
 
-type Row = readonly [symbol: string, words: string, unit: string, plan: ResultPlan];
-
-const rowsFor = (temperature: Spot, temperatureC: number): readonly Row[] => {
-  const cold = { temperature, temperatureC, as: "formula", format: "0.0" } as const;
-  return [
-    ["Tfp", "Freezing point", "°C", { states: "freezing point", as: "formula" }],
-    ["dT", "Depression of freezing point", "K", { states: "depression", as: "typed" }],
-    ["mw", "Mass of water", "g", { states: "water", as: "formula", format: "0" }],
-    ["mds", "Mass of dissolved solids", "g", { states: "dissolved", as: "typed", decimals: 0 }],
-    [
-      "s/w",
-      "Sugars",
-      "g/100 g water",
-      { states: "sugar per 100 g water", as: "typed", decimals: 1 },
-    ],
-    ["s/m", "Sugars", "% of mix", { states: "sugar share", as: "typed" }],
-    ["Iw", "Ice at Ts", "% of water", { states: "ice of water", ...cold }],
-    ["Im", "Ice at Ts", "% of mix", { states: "ice of mix", ...cold }],
-  ];
-};
-
 interface Frame {
   readonly items: readonly Spot[];
   readonly rows: readonly Row[];
   readonly mould: Spot;
   readonly unit: Spot;
+}
+
+/** What is said of a mark, down its column. */
+function answers(sheet: CorpusSheet, recipe: MarkedRecipe, place: Place, frame: Frame): void {
+  const { items, rows } = frame;
+  const { row: top, column } = place;
+  const all = items.map((spot) => ({ ...spot, column }));
+  const lines = `${absolute(span(items))},${span(all)}`;
+  rows.forEach(([, , , plan], index) => {
+    const row = top + index;
+    const label = { sheet: sheet.name, row, column: 1 };
+    resultAt(sheet, recipe, label, { row, column }, plan, () => lines);
+  });
+  const next = top + rows.length;
+  nameTarget(sheet, recipe, { row: next, column });
+  const words = warning(recipe.made, "Contains", OWN);
+  if (words !== "") recipe.flags.push(put(sheet, next + 1, column, words));
 }
 
 /** One mark of mix down its column; gives the cell with the lollies it fills. */
@@ -62,7 +60,7 @@ function markOf(
   column: number,
   frame: Frame,
 ): Spot {
-  const { items, rows, mould, unit } = frame;
+  const { items, mould, unit } = frame;
   down(sheet, [FIRST - 2, column], [`Mk ${column - 2}`, made.title]);
   const at = placesOf(sheet, items, made.names);
   const amounts = at.map((item, index) => put(sheet, FIRST + item, column, made.grams[index]));
@@ -74,16 +72,7 @@ function markOf(
     ...{ names: at.map((item) => items[item]!), amounts, unit: "g", amountLabel: unit, total },
     shared: true,
   });
-  const lines = `${absolute(span(items))},${span(all)}`;
-  rows.forEach(([, , , plan], index) => {
-    const row = end + 2 + index;
-    const label = { sheet: sheet.name, row, column: 1 };
-    resultAt(sheet, recipe, label, { row, column }, plan, () => lines);
-  });
-  const next = end + 2 + rows.length;
-  nameTarget(sheet, recipe, { row: next, column });
-  const words = warning(made, "Contains", OWN);
-  if (words !== "") recipe.flags.push(put(sheet, next + 1, column, words));
+  answers(sheet, recipe, { row: end + 2, column }, frame);
   return count;
 }
 

@@ -40,16 +40,12 @@ function facts(sheet: CorpusSheet, recipe: MarkedRecipe, row: number, service: S
   return next;
 }
 
-/** One sorbet of the prep list: for one tub, for what is short; gives the next free row. */
-function sorbet(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, service: Service) {
-  put(sheet, top, 0, made.title.toUpperCase());
-  const par = kit.random.whole(3, 6);
-  const tubs = putRow(sheet, top, 2, ["par", par, "in hand", kit.random.whole(0, 2), "make"]);
-  const make = put(sheet, top, 7, `=${a1(tubs[1]!)}-${a1(tubs[3]!)}`);
+/** What one tub takes, and the tubs to make; stands under its title. */
+function tub(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, make: Spot): MarkedRecipe {
   const list = listed(
     sheet,
     made,
-    { row: top + 1, column: 0 },
+    { row: make.row + 1, column: 0 },
     {
       heads: ["what", "unit", "1 tub", "to make"],
       ...{ amount: 2, cells: (name, grams) => [name, "g", grams] },
@@ -62,10 +58,20 @@ function sorbet(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, ser
   });
   putRow(sheet, end, 0, ["tub", "g"]);
   const total = sumOf(kit, sheet, { row: end, column: 2 }, amounts);
-  const recipe = markRecipe(kit, made, {
+  return markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: also, unit: "g", amountLabel: heads[2]!, total },
     unitCells: columnOf(rows, 1),
   });
+}
+
+/** One sorbet of the prep list: for one tub, for what is short; gives the next free row. */
+function sorbet(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, service: Service) {
+  put(sheet, top, 0, made.title.toUpperCase());
+  const par = kit.random.whole(3, 6);
+  const tubs = putRow(sheet, top, 2, ["par", par, "in hand", kit.random.whole(0, 2), "make"]);
+  const make = put(sheet, top, 7, `=${a1(tubs[1]!)}-${a1(tubs[3]!)}`);
+  const recipe = tub(kit, sheet, made, make);
+  const end = recipe.total!.row;
   const next = facts(sheet, recipe, top + 1, service);
   const free = warnIn(sheet, recipe, { row: end + 1, column: 0 }, ["TELL FRONT OF HOUSE:", OWN]);
   return Math.max(free, next + 1) + 1;

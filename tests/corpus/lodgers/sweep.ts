@@ -1,7 +1,18 @@
-import { a1, addSheet, fixed, put, putRow, shown, span, type CorpusSheet } from "../book";
+import {
+  a1,
+  addSheet,
+  fixed,
+  put,
+  putRow,
+  shown,
+  span,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe, States } from "../marks";
+import type { MadeRecipe } from "../recipes";
 import { resultAt } from "../results";
 import { beside, listed } from "../newcomers/words";
 import { probeCheck } from "./probeCheck";
@@ -67,13 +78,8 @@ function probe({ random, marked }: Kit, sheet: CorpusSheet, left: number): void 
   marked.numberColumns.push({ spots, heading: heads[1]!, total: null, kind: "temperature" });
 }
 
-/** One mix, its curve of ice, and the probe that went with it. */
-function run(kit: Kit): void {
-  const { random, marked } = kit;
-  const sheet = addSheet(marked.book, "Run 23");
-  const made = kit.make(1)[0]!;
-  put(sheet, 0, 0, `Run 23: ${made.title}`);
-  const size = given(kit, sheet, [1, 0], ["Bowl capacity", "g", random.pick([1100, 1400, 1600])]);
+/** The masses, and what a full bowl takes. */
+function bowlful(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, size: Spot): MarkedRecipe {
   const list = listed(
     sheet,
     made,
@@ -91,16 +97,26 @@ function run(kit: Kit): void {
     content: (spot) => `=${a1(spot)}*${fixed(size)}/${fixed(total)}`,
   });
   sumOf(kit, sheet, { row: end, column: 3 }, bowl, "0");
-  const recipe = markRecipe(kit, made, {
+  return markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: bowl, unit: "g", amountLabel: heads[2]!, total },
   });
+}
+
+/** One mix, its curve of ice, and the probe that went with it. */
+function run(kit: Kit): void {
+  const { random, marked } = kit;
+  const sheet = addSheet(marked.book, "Run 23");
+  const made = kit.make(1)[0]!;
+  put(sheet, 0, 0, `Run 23: ${made.title}`);
+  const size = given(kit, sheet, [1, 0], ["Bowl capacity", "g", random.pick([1100, 1400, 1600])]);
+  const recipe = bowlful(kit, sheet, made, size);
   curve(kit, sheet, recipe, 5);
   probe(kit, sheet, 9);
   data(sheet, recipe, 16);
   nameTarget(sheet, recipe, { row: 19, column: 0, label: "Spec." });
   const free = warnIn(sheet, recipe, { row: 20, column: 0 }, ["Allergens:", OWN]);
   probeCheck(kit);
-  note(kit, sheet, free + 1, 0, "Probe drifts 0.2 warm after the battery change; see run 19.");
+  note(kit, sheet, free + 1, 0, "Dasher squeaked from 20 min on. Grease before run 24.");
 }
 
 /** The engineer's runs. */

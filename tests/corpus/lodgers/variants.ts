@@ -101,15 +101,10 @@ function ways(kit: Kit): readonly (readonly [string, MadeRecipe])[] {
   ];
 }
 
-/** A control and its variants in per cent, compared line by line. */
-function comparison(kit: Kit): void {
-  const sheet = addSheet(kit.marked.book, "Comparison");
-  const list = ways(kit);
-  put(sheet, 0, 0, `Coursework, table 3: ${list[0]![1].title} and two variants of it`);
-  const size = kit.random.pick([400, 500, 650]);
-  const batch = given(kit, sheet, [2, 0], ["Weight of each batch", "g", size]);
+/** Ingredients and labels down the left; gives the ingredients. */
+function leftSide(sheet: CorpusSheet, mades: readonly MadeRecipe[]): Spot[] {
   put(sheet, TOP - 1, 0, "Ingredient");
-  const all = [...new Set(list.flatMap(([, { names }]) => names))];
+  const all = [...new Set(mades.flatMap(({ names }) => names))];
   const items = down(sheet, [TOP, 0], all);
   put(sheet, TOP + all.length, 0, "Total");
   const row = TOP + all.length + 2;
@@ -121,13 +116,28 @@ function comparison(kit: Kit): void {
       ...["Intended texture", "Allergens and warnings", "Time to first drip (min)"],
     ],
   );
+  return items;
+}
+
+/** A control and its variants in per cent, compared line by line. */
+function comparison(kit: Kit): void {
+  const sheet = addSheet(kit.marked.book, "Comparison");
+  const list = ways(kit);
+  put(sheet, 0, 0, `Coursework, table 3: ${list[0]![1].title} and two variants of it`);
+  const size = kit.random.pick([400, 500, 650]);
+  const batch = given(kit, sheet, [2, 0], ["Weight of each batch", "g", size]);
+  const items = leftSide(
+    sheet,
+    list.map(([, made]) => made),
+  );
   list.forEach(([name, made], index) => {
     const left = 1 + 2 * index;
     put(sheet, TOP - 2, left, name);
     const [percent] = putRow(sheet, TOP - 1, left, ["% by weight", "grams"]);
     variant(kit, sheet, made, { items, left, batch, percent: percent! });
   });
-  note(kit, sheet, row + FACTS.length + 4, 0, "Drip test: 50 g scoop on a sieve at 21 °C room.");
+  const row = TOP + items.length + FACTS.length + 6;
+  note(kit, sheet, row, 0, "Drip test: 50 g scoop on a sieve at 21 °C room.");
 }
 
 /** Variants of one recipe. */
