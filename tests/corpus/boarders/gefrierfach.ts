@@ -1,0 +1,105 @@
+import { addSheet, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import { note, nameTarget, type Kit, type Layout } from "../kit";
+import { columnOf } from "../kitchens/hand";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import type { MadeRecipe } from "../recipes";
+import { columnsOf, labelAt, type Phrases } from "./worte";
+import { fromLabels } from "./etiketten";
+
+const PHRASES: Phrases = [
+  [/^Honig/, "Achtung Honig: erst ab 12 Monaten"],
+  [/^Enthält Alkohol/, "Achtung Alkohol: nur für Erwachsene, nicht in der Schwangerschaft"],
+  [/^Ganze Nüsse/, "Achtung ganze Nüsse: erst ab 5 Jahren, Erstickungsgefahr"],
+  [/^Rohes Eigelb/, "Achtung rohes Eigelb: bis 71 °C erhitzen"],
+];
+
+const SAID: readonly Said[] = [
+  {
+    ...{ label: "Gefrierpunkt, berechnet", inCell: "°C" },
+    ...{ states: "freezing point", as: "typed", decimals: 1 },
+  },
+  {
+    ...{ label: "Wasser in der ganzen Probe", inCell: "g" },
+    ...{ states: "water", as: "typed", decimals: 0 },
+  },
+  {
+    ...{ label: "gelöste Stoffe in der ganzen Probe", inCell: "g" },
+    ...{ states: "dissolved", as: "typed", decimals: 0 },
+  },
+  {
+    ...{ label: "Zucker je 100 g Wasser", inCell: "g" },
+    ...{ states: "sugar per 100 g water", as: "typed", decimals: 1 },
+  },
+  {
+    ...{ label: "gefrorener Anteil vom Wasser bei −18 °C", inCell: "%" },
+    ...{ states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 },
+  },
+  {
+    ...{ label: "Anteil Eis an der Probe bei −18 °C", inCell: "%" },
+    ...{ states: "ice of mix", as: "typed", temperatureC: -18, decimals: 0 },
+  },
+];
+
+/** What went into a sample, and what it should do; gives the next free row. */
+function sample(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, letter: string) {
+  put(sheet, top, 0, `Probe ${letter}: ${made.title}`);
+  const heads = putRow(sheet, top + 1, 0, ["Zutat", "abgewogen", "Einheit"]);
+  const rows = made.names.map((name, index) =>
+    putRow(sheet, top + 2 + index, 0, [name, made.grams[index], "g"]),
+  );
+  const [names, amounts, unitCells] = columnsOf(rows, 0, 1, 2) as [Spot[], Spot[], Spot[]];
+  const end = top + 2 + rows.length;
+  putRow(sheet, end, 0, ["zusammen", undefined, "g"]);
+  const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts);
+  const marks = { names, amounts, unitCells, total, amountLabel: heads[1]! };
+  const recipe = markRecipe(kit, made, { ...marks, unit: "g" });
+  const next = say(sheet, recipe, { row: end + 1, column: 0 }, SAID);
+  nameTarget(sheet, recipe, { row: next, column: 0, label: "Ziel" });
+  const told = { lead: "Allergene:", phrases: PHRASES };
+  return labelAt(sheet, recipe, { row: next + 1, column: 0 }, told) + 1;
+}
+
+const falling = (kit: Kit, from: number): number[] => {
+  let now = from;
+  return Array.from({ length: 8 }, (_, step) => {
+    now -= step < 2 ? kit.random.whole(18, 30) / 10 : kit.random.whole(2, 25) / 10;
+    return Number(now.toFixed(1));
+  });
+};
+
+/** The temperature inside the samples as they froze. */
+function curve(kit: Kit): void {
+  const { marked } = kit;
+  const sheet = addSheet(marked.book, "Abkühlung");
+  put(sheet, 0, 0, "Temperatur in der Mitte der Becher, alle 20 Minuten abgelesen");
+  putRow(sheet, 2, 0, ["Zeit in min", "Probe A in °C", "Probe B in °C"]);
+  const [a, b] = [falling(kit, 6), falling(kit, 6)];
+  const rows = a.map((read, index) =>
+    putRow(sheet, 3 + index, 0, [
+      ...[20 * (index + 1), shown(read, "0.0"), shown(b[index]!, "0.0")],
+    ]),
+  );
+  for (const column of [1, 2]) {
+    const heading = { sheet: sheet.name, row: 2, column };
+    const spots = columnOf(rows, column);
+    marked.numberColumns.push({ spots, heading, total: null, kind: "temperature" });
+  }
+  putRow(sheet, 12, 0, ["tiefster Wert", ...["B4:B11", "C4:C11"].map((at) => `=MIN(${at})`)]);
+  note(kit, sheet, 14, 0, "Ab 100 Minuten Tür zugelassen, vorher kurz auf und zu.");
+}
+
+/** Two samples from the freezer compartment, how they froze, and one from the shop's labels. */
+function compartment(kit: Kit): void {
+  const sheet = addSheet(kit.marked.book, "Proben");
+  let top = 0;
+  kit.make(2).forEach((made, index) => {
+    top = sample(kit, sheet, made, top, "AB"[index]!) + 1;
+  });
+  curve(kit);
+  fromLabels(kit);
+}
+
+/** A pupil's freezer compartment. */
+export const gefrierfaecher: readonly Layout[] = [
+  { name: "Schülerin, Eisproben im Gefrierfach", language: "de", build: compartment },
+];
