@@ -24,7 +24,7 @@ function filling(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, price: PriceOf)
     ]) as [Spot, Spot, Spot, Spot];
     return [...cells, put(sheet, row, 4, shown(`=${a1(cells[0])}*${a1(cells[3])}`, "0.00"))];
   });
-  const [amounts, unitCells, names, values] = columnsOf(rows, 0, 1, 2, 4) as Spot[][];
+  const [amounts, unitCells, names, values] = columnsOf(rows, 0, 1, 2, 4);
   kit.marked.formulaColumns.push({ spots: values!, heading: heads[4]!, fixed: [] });
   const row = top + 1 + rows.length;
   const total = sumOf(kit, sheet, { row, column: 0 }, amounts!, "0.000");

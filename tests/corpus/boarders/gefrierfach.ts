@@ -2,8 +2,10 @@ import { addSheet, put, putRow, shown, type CorpusSheet, type Spot } from "../bo
 import { note, nameTarget, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { trueValue } from "../marks";
+import { forChildren } from "../passing/words";
 import type { MadeRecipe } from "../recipes";
-import { columnsOf, labelAt, type Phrases } from "./worte";
+import { columnsOf, labelAt, sized, type Phrases } from "./worte";
 import { fromLabels } from "./etiketten";
 
 const PHRASES: Phrases = [
@@ -59,21 +61,24 @@ function sample(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, let
   return labelAt(sheet, recipe, { row: next + 1, column: 0 }, told) + 1;
 }
 
-const falling = (kit: Kit, from: number): number[] => {
-  let now = from;
+/** Readings in the middle of a sample: fast down to where it freezes, then slowly. */
+function falling({ random }: Kit, made: MadeRecipe): number[] {
+  const freezes = trueValue(made, "freezing point", null) ?? -3;
+  let now = 8;
   return Array.from({ length: 8 }, (_, step) => {
-    now -= step < 2 ? kit.random.whole(18, 30) / 10 : kit.random.whole(2, 25) / 10;
+    const fast = (8 - freezes) / 3;
+    now -= step < 3 ? fast : random.whole(step, 4 * step) / 10;
     return Number(now.toFixed(1));
   });
-};
+}
 
 /** The temperature inside the samples as they froze. */
-function curve(kit: Kit): void {
+function curve(kit: Kit, mades: readonly MadeRecipe[]): void {
   const { marked } = kit;
   const sheet = addSheet(marked.book, "Abkühlung");
   put(sheet, 0, 0, "Temperatur in der Mitte der Becher, alle 20 Minuten abgelesen");
   putRow(sheet, 2, 0, ["Zeit in min", "Probe A in °C", "Probe B in °C"]);
-  const [a, b] = [falling(kit, 6), falling(kit, 6)];
+  const [a, b] = mades.map((made) => falling(kit, made)) as [number[], number[]];
   const rows = a.map((read, index) =>
     putRow(sheet, 3 + index, 0, [
       ...[20 * (index + 1), shown(read, "0.0"), shown(b[index]!, "0.0")],
@@ -92,10 +97,12 @@ function curve(kit: Kit): void {
 function compartment(kit: Kit): void {
   const sheet = addSheet(kit.marked.book, "Proben");
   let top = 0;
-  kit.make(2).forEach((made, index) => {
+  const grams = 10 * kit.random.whole(25, 45);
+  const mades = forChildren(kit, 2).map((made) => sized(made, grams));
+  mades.forEach((made, index) => {
     top = sample(kit, sheet, made, top, "AB"[index]!) + 1;
   });
-  curve(kit);
+  curve(kit, mades);
   fromLabels(kit);
 }
 

@@ -5,7 +5,7 @@ import { markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { forChildren } from "../passing/words";
 import type { MadeRecipe } from "../recipes";
-import { columnsOf, labelAt, tabulate, type Fact, type Phrases } from "./worte";
+import { columnsOf, labelAt, sized, tabulate, type Fact, type Phrases } from "./worte";
 
 const PHRASES: Phrases = [
   [/^Honig/, "Honig ist nichts für Babys unter 1 Jahr"],
@@ -36,21 +36,25 @@ function ingredients(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedReci
 const QUESTIONS: readonly Fact[] = [
   [
     "1. Wie viel Gramm Wasser stecken in allen Zutaten einer Gruppe zusammen?",
-    ...["g", { states: "water", as: "typed", decimals: 0 }],
-  ] as Fact,
+    "g",
+    { states: "water", as: "typed", decimals: 0 },
+  ],
   [
     "2. Wie viel Gramm Zucker kommen auf 100 g Wasser?",
-    ...["g", { states: "sugar per 100 g water", as: "typed", decimals: 0 }],
-  ] as Fact,
+    "g",
+    { states: "sugar per 100 g water", as: "typed", decimals: 0 },
+  ],
   ["3. Wie viel Prozent der Masse sind Zucker?", "%", { states: "sugar share", as: "typed" }],
   [
     "4. Bei welcher Temperatur beginnt die Masse zu gefrieren?",
-    ...["°C", { states: "freezing point", as: "typed", decimals: 1 }],
-  ] as Fact,
+    "°C",
+    { states: "freezing point", as: "typed", decimals: 1 },
+  ],
   [
     "5. Wie viel Prozent des Wassers sind im Gefrierfach (−18 °C) gefroren?",
-    ...["%", { states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 }],
-  ] as Fact,
+    "%",
+    { states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 },
+  ],
 ];
 
 /** Sugar waters that the groups stir and taste first. */
@@ -82,7 +86,7 @@ function sugarWaters(kit: Kit, sheet: CorpusSheet): void {
 function practice(kit: Kit): void {
   sugarWaters(kit, addSheet(kit.marked.book, "Station 1"));
   const sheet = addSheet(kit.marked.book, "Station 2");
-  const made = forChildren(kit, 1)[0]!;
+  const made = sized(forChildren(kit, 1)[0]!, 10 * kit.random.whole(60, 95));
   put(sheet, 0, 0, `Station 2: ${made.title}`);
   const recipe = ingredients(kit, sheet, made);
   const top = recipe.total!.row + 2;

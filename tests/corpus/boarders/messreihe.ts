@@ -22,8 +22,8 @@ interface Series {
 
 /** Rising amounts of one thing in the same water, all of them weak. */
 function seriesOf({ random }: Kit): Series {
-  const solute = random.pick(dissolved.slice(0, 3));
-  const water = random.pick([200, 250, 300]);
+  const solute = random.pick(dissolved);
+  const water = random.pick([400, 500, 750]);
   const most = (solute.gramsPerKg[1] * water) / 1000;
   const grams = [1, 2, 3, 4, 5].map((step) => Math.max(step, Math.round((most * step) / 5)));
   return { solute, grams, water };

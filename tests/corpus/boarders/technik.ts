@@ -82,12 +82,10 @@ const FACTS: readonly Fact[] = [
   ["Zucker im Mix", "%", { states: "sugar share", as: "typed" }],
   [
     "ausgefrorener Wasseranteil bei −18 °C",
-    ...["%", { states: "ice of water", as: "typed", temperatureC: -18 }],
-  ] as Fact,
-  [
-    "Eisanteil am Mix bei −18 °C",
-    ...["%", { states: "ice of mix", as: "typed", temperatureC: -18 }],
-  ] as Fact,
+    "%",
+    { states: "ice of water", as: "typed", temperatureC: -18 },
+  ],
+  ["Eisanteil am Mix bei −18 °C", "%", { states: "ice of mix", as: "typed", temperatureC: -18 }],
 ];
 
 /** A recipe in per cent, weighed for a kilogram, with its balance of water and dry mass. */

@@ -12,8 +12,9 @@ const FACTS: readonly Fact[] = [
   ["Zucker (% der Masse)", undefined, { states: "sugar share", as: "typed", decimals: 0 }],
   [
     "gefroren bei −16 °C (% vom Wasser)",
-    ...[undefined, { states: "ice of water", as: "typed", temperatureC: -16, decimals: 0 }],
-  ] as Fact,
+    undefined,
+    { states: "ice of water", as: "typed", temperatureC: -16, decimals: 0 },
+  ],
 ];
 
 /** Steps from one kind to the kind beside it. */

@@ -1,8 +1,8 @@
 import { put, type CorpusSheet, type Spot } from "../book";
-import { columnOf } from "../kitchens/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import type { Place } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
-import { labelWords, type MadeRecipe } from "../recipes";
+import { labelWords, massOf, withLines, type MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
 
 /** A caution's usual words, and how somebody writes it who has not looked them up. */
@@ -72,4 +72,14 @@ export function goods(mades: readonly MadeRecipe[]) {
   const found = new Map<string, readonly [MadeRecipe, number]>();
   for (const made of mades) made.names.forEach((name, at) => found.set(name, [made, at]));
   return [...found].map(([name, [made, index]]) => ({ name, made, index }));
+}
+
+/** The same recipe for about so many grams, in whole grams. */
+export function sized(made: MadeRecipe, mass: number): MadeRecipe {
+  const factor = mass / massOf(made);
+  const lines = made.lines.map((each) => ({
+    ...each,
+    grams: Math.max(1, Math.round(each.grams * factor)),
+  }));
+  return stillMet(withLines(made, lines));
 }
