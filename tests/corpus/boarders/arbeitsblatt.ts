@@ -72,7 +72,7 @@ function answers(kit: Kit, sheet: CorpusSheet, top: number, given: Given): void 
 function worksheet(kit: Kit): void {
   const sheet = addSheet(kit.marked.book, "AB 4");
   const { list, tolerance } = problems(kit, 4);
-  put(sheet, 0, 0, "Ernährung und Haushalt, Klasse 10: Warum gefriert süßes Wasser später?");
+  put(sheet, 0, 0, "Ernährung und Haushalt, Klasse 10: Warum gefrieren Lösungen erst unter 0 °C?");
   putRow(sheet, 1, 0, ["Name:", "______________", undefined, "Datum:", "________"]);
   putRow(sheet, 3, 0, ["Merke: ΔT = i · Kf · b, der Gefrierpunkt liegt um ΔT unter 0 °C."]);
   const constant = putRow(sheet, 4, 0, [...["Kf von Wasser in K·kg/mol", shown(1.86, "0.00")]])[1]!;

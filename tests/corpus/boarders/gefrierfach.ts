@@ -1,8 +1,10 @@
-import { addSheet, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import { addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import { down } from "../callers/desk";
 import { note, nameTarget, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { trueValue } from "../marks";
+import { input } from "../page";
 import { forChildren } from "../passing/words";
 import type { MadeRecipe } from "../recipes";
 import { columnsOf, labelAt, sized, type Phrases } from "./worte";
@@ -12,7 +14,7 @@ const PHRASES: Phrases = [
   [/^Honig/, "Achtung Honig: erst ab 12 Monaten"],
   [/^Enthält Alkohol/, "Achtung Alkohol: nur für Erwachsene, nicht in der Schwangerschaft"],
   [/^Ganze Nüsse/, "Achtung ganze Nüsse: erst ab 5 Jahren, Erstickungsgefahr"],
-  [/^Rohes Eigelb/, "Achtung rohes Eigelb: bis 71 °C erhitzen"],
+  [/^Rohes Eigelb/, "Achtung rohes Eigelb: auf 71 °C erhitzen"],
 ];
 
 const SAID: readonly Said[] = [
@@ -32,20 +34,31 @@ const SAID: readonly Said[] = [
     ...{ label: "Zucker je 100 g Wasser", inCell: "g" },
     ...{ states: "sugar per 100 g water", as: "typed", decimals: 1 },
   },
+];
+
+/** What the compartment makes of it, by the temperature that was read in it. */
+const frozen = (temperature: Spot, temperatureC: number): Said[] => [
   {
-    ...{ label: "gefrorener Anteil vom Wasser bei −18 °C", inCell: "%" },
-    ...{ states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 },
+    ...{ label: "im Gefrierfach gefroren, vom Wasser", inCell: "%" },
+    ...{ states: "ice of water", as: "formula", format: "0", temperature, temperatureC },
   },
   {
-    ...{ label: "Anteil Eis an der Probe bei −18 °C", inCell: "%" },
-    ...{ states: "ice of mix", as: "typed", temperatureC: -18, decimals: 0 },
+    ...{ label: "im Gefrierfach Eis, von der ganzen Probe", inCell: "%" },
+    ...{ states: "ice of mix", as: "formula", format: "0", temperature, temperatureC },
   },
 ];
 
+interface Sample {
+  readonly made: MadeRecipe;
+  readonly letter: string;
+  readonly top: number;
+  readonly said: readonly Said[];
+}
+
 /** What went into a sample, and what it should do; gives the next free row. */
-function sample(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, letter: string) {
+function sample(kit: Kit, sheet: CorpusSheet, { made, letter, top, said }: Sample): number {
   put(sheet, top, 0, `Probe ${letter}: ${made.title}`);
-  const heads = putRow(sheet, top + 1, 0, ["Zutat", "abgewogen", "Einheit"]);
+  const heads = putRow(sheet, top + 1, 0, ["Zutat", "abgewogen", "Einheit", "Anteil"]);
   const rows = made.names.map((name, index) =>
     putRow(sheet, top + 2 + index, 0, [name, made.grams[index], "g"]),
   );
@@ -53,9 +66,13 @@ function sample(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, let
   const end = top + 2 + rows.length;
   putRow(sheet, end, 0, ["zusammen", undefined, "g"]);
   const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts);
-  const marks = { names, amounts, unitCells, total, amountLabel: heads[1]! };
+  const alsoAmounts = down(kit, sheet, amounts, {
+    ...{ heading: heads[3]!, format: "0.0%", fixed: [total], end },
+    formula: (cell) => `=${cell}/${fixed(total)}`,
+  });
+  const marks = { names, amounts, unitCells, alsoAmounts, total, amountLabel: heads[1]! };
   const recipe = markRecipe(kit, made, { ...marks, unit: "g" });
-  const next = say(sheet, recipe, { row: end + 1, column: 0 }, SAID);
+  const next = say(sheet, recipe, { row: end + 1, column: 0 }, said);
   nameTarget(sheet, recipe, { row: next, column: 0, label: "Ziel" });
   const told = { lead: "Allergene:", phrases: PHRASES };
   return labelAt(sheet, recipe, { row: next + 1, column: 0 }, told) + 1;
@@ -96,11 +113,15 @@ function curve(kit: Kit, mades: readonly MadeRecipe[]): void {
 /** Two samples from the freezer compartment, how they froze, and one from the shop's labels. */
 function compartment(kit: Kit): void {
   const sheet = addSheet(kit.marked.book, "Proben");
-  let top = 0;
+  const words = { label: "Gefrierfach, abgelesen (°C)", bare: "Gefrierfach, abgelesen" };
+  const value = -kit.random.whole(15, 21);
+  const read = input(kit, sheet, { row: 0, column: 0 }, { ...words, value });
+  const said = [...SAID, ...frozen(read, value)];
   const grams = 10 * kit.random.whole(25, 45);
   const mades = forChildren(kit, 2).map((made) => sized(made, grams));
+  let top = 2;
   mades.forEach((made, index) => {
-    top = sample(kit, sheet, made, top, "AB"[index]!) + 1;
+    top = sample(kit, sheet, { made, letter: "AB"[index]!, top, said }) + 1;
   });
   curve(kit, mades);
   fromLabels(kit);

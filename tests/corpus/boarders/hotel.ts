@@ -1,4 +1,14 @@
-import { a1, addSheet, calledFrom, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import {
+  a1,
+  addSheet,
+  calledFrom,
+  put,
+  putRow,
+  shown,
+  span,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { euros, type PriceOf } from "../callers/prices";
 import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
 import { onSheet } from "../guests/words";
@@ -6,7 +16,6 @@ import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import type { MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
-import { span } from "../book";
 import { columnsOf, tabulate, type Fact } from "./worte";
 
 const FACTS: readonly Fact[] = [

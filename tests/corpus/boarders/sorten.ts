@@ -37,7 +37,7 @@ export function board(kit: Kit, sheet: CorpusSheet, mades: readonly MadeRecipe[]
   put(sheet, KINDS, 0, "Sorte");
   put(sheet, BATCHES, 0, "so oft machen");
   const names = goods(mades).map(({ name }, index) => put(sheet, FIRST + index, 0, name));
-  const words = ["ein Ansatz", ...BELOW.map(([text]) => text), "soll sein", "Aushang am Wagen"];
+  const words = ["zusammen (g)", ...BELOW.map(([text]) => text), "soll sein", "Aushang am Wagen"];
   const end = FIRST + names.length;
   const labels = words.map((text, index) => put(sheet, end + index, 0, text));
   return { sheet, names, unit, labels, freezer: freezer! };
