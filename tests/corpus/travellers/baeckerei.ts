@@ -9,15 +9,18 @@ import {
   type CorpusSheet,
   type Spot,
 } from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { type Kit, type Layout } from "../kit";
 import { called } from "../kitchens/hand";
-import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { markRecipe, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
+import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import { about } from "../passing/words";
 import type { MadeRecipe } from "../recipes";
-import { costOfKilo, pair, tellBelow } from "./words";
+import { costOfKilo, pair, sayAll } from "./words";
+
+const HEADS = ["Pos.", "Zutat", "Preis (€/kg)", "Ansatz (kg)", "Wert (€)"];
 
 const SAID: readonly Said[] = [
   { label: "Gefrierpunkt des Ansatzes (°C)", states: "freezing point", as: "typed", decimals: 1 },
@@ -62,31 +65,19 @@ function toTheBoard(kit: Kit, sheet: CorpusSheet, mass: Spot, money: Spot): void
   pair(sheet, 8, 6, "Preis an der Tafel (€)", shown(price, "0.00"));
 }
 
-/** One ice of the bakery, costed. */
-function costed(
-  kit: Kit,
-  sheet: CorpusSheet,
-  made: MadeRecipe,
-  prices: ReadonlyMap<string, Spot>,
-): void {
-  put(sheet, 0, 0, `Kalkulation ${made.title}`);
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      ...{
-        heads: ["Pos.", "Zutat", "Preis (€/kg)", "Ansatz (kg)", "Wert (€)"],
-        name: 1,
-        amount: 3,
-      },
-      cells: (name, grams, index) => {
-        const price = calledFrom({ sheet: sheet.name, row: 0, column: 0 }, prices.get(name)!);
-        return [index + 1, name, shown(`=${price}`, "0.00"), shown(inUnit(grams, "kg"), "0.000")];
-      },
+type Prices = ReadonlyMap<string, Spot>;
+
+/** The lines of an ice with their prices and what they come to. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, prices: Prices): MarkedRecipe {
+  const home = { sheet: sheet.name, row: 0, column: 0 };
+  const plan = {
+    ...{ heads: HEADS, name: 1, amount: 3 },
+    cells: (name: string, grams: number, index: number) => {
+      const price = shown(`=${calledFrom(home, prices.get(name)!)}`, "0.00");
+      return [index + 1, name, price, shown(inUnit(grams, "kg"), "0.000")];
     },
-  );
-  const { heads, rows, names, amounts, end } = list;
+  };
+  const { heads, rows, names, amounts, end } = listed(sheet, made, { row: 2, column: 0 }, plan);
   const values = beside(kit, heads[4]!, amounts, {
     ...{ sheet, format: "0.00" },
     content: (spot, index) => `=${a1(spot)}*${a1(rows[index]![2]!)}`,
@@ -97,13 +88,24 @@ function costed(
   toTheBoard(kit, sheet, total, money);
   const perKilo = shown(`=${a1(money)}/${fixed(total)}`, "0.00");
   putRow(sheet, end + 1, 1, ["das Kilo kostet (€)", undefined, undefined, perKilo]);
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, unit: "kg", amountLabel: heads[3]!, total },
-  });
-  const next = say(sheet, recipe, { row: 10, column: 6 }, SAID);
-  nameTarget(sheet, recipe, { row: next, column: 6, label: "Konsistenz" });
-  const row = tellBelow(sheet, recipe, { row: end + 3, column: 0 }, "Schild: enthält");
-  note(kit, sheet, row + 1, 0, "Preise vor der Saison mit den Rechnungen vergleichen.");
+  return markRecipe(kit, made, { names, amounts, unit: "kg", amountLabel: heads[3]!, total });
+}
+
+/** One ice of the bakery, costed. */
+function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, prices: Prices): void {
+  put(sheet, 0, 0, `Kalkulation ${made.title}`);
+  const recipe = lines(kit, sheet, made, prices);
+  sayAll(
+    kit,
+    sheet,
+    recipe,
+    { row: 10, column: 6 },
+    {
+      ...{ said: SAID, target: "Konsistenz", lead: "Schild: enthält" },
+      tellAt: { row: recipe.total!.row + 3, column: 0 },
+      note: "Preise vor der Saison mit den Rechnungen vergleichen.",
+    },
+  );
 }
 
 /** Three ices of a bakery and what their ingredients cost. */

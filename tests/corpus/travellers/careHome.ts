@@ -1,11 +1,12 @@
 import { a1, addSheet, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { type Kit, type Layout } from "../kit";
 import { called } from "../kitchens/hand";
-import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { markRecipe, sumOf, type Said } from "../layouts/parts";
+import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { costOfKilo, isBoozy, pair, suited, tellBelow } from "./words";
+import { costOfKilo, isBoozy, pair, sayAll, suited } from "./words";
 
 const HEADS = [
   "Weigh out (g)",
@@ -43,38 +44,43 @@ function scoops(kit: Kit, sheet: CorpusSheet, tub: Spot, money: Spot): void {
   pair(sheet, 6, 6, "All of them together (£)", shown(all, "0.00"));
 }
 
-/** One afternoon of the trolley. */
-function afternoon(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
-  const made = called(given, { sugar: "granulated sugar", "whole milk": "full-fat milk" });
-  put(sheet, 0, 0, `${made.title} for the tea trolley`);
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      ...{ heads: HEADS, name: 1, amount: 0 },
-      cells: (name, grams, index) => {
-        const pack = name === "water" ? 1000 : kit.random.pick(PACKS);
-        const price = (costOfKilo(kit, made.lines[index]!.en) * pack) / 1000;
-        return [grams, name, pack, shown(Math.max(0.01, Number(price.toFixed(2))), "0.00")];
-      },
+/** A recipe's lines with what their packs cost; the tub's cost is taken to the scoops. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe {
+  const plan = {
+    ...{ heads: HEADS, name: 1, amount: 0 },
+    cells: (name: string, grams: number, index: number) => {
+      const pack = name === "water" ? 1000 : kit.random.pick(PACKS);
+      const price = (costOfKilo(kit, made.lines[index]!.en) * pack) / 1000;
+      return [grams, name, pack, shown(Math.max(0.01, Number(price.toFixed(2))), "0.00")];
     },
-  );
-  const { heads, rows, names, amounts, end } = list;
+  };
+  const { heads, rows, names, amounts, end } = listed(sheet, made, { row: 2, column: 0 }, plan);
   const money = beside(kit, heads[4]!, amounts, {
     ...{ sheet, format: "0.00" },
     content: (spot, index) => `=${a1(rows[index]![3]!)}/${a1(rows[index]![2]!)}*${a1(spot)}`,
   });
   const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts);
   put(sheet, end, 1, "Whole tub");
-  const cost = sumOf(kit, sheet, { row: end, column: 4 }, money, "0.00");
-  scoops(kit, sheet, total, cost);
-  const lines = { names, amounts, unit: "g", amountLabel: heads[0]!, total } as const;
-  const recipe = markRecipe(kit, made, lines);
-  const next = say(sheet, recipe, { row: 9, column: 6 }, SAID);
-  nameTarget(sheet, recipe, { row: next, column: 6, label: "How it should eat" });
-  const row = tellBelow(sheet, recipe, { row: end + 2, column: 0 }, "Tell the nurse in charge:");
-  note(kit, sheet, row + 1, 0, "Let it stand ten minutes before it goes round, some like it soft.");
+  scoops(kit, sheet, total, sumOf(kit, sheet, { row: end, column: 4 }, money, "0.00"));
+  return markRecipe(kit, made, { names, amounts, unit: "g", amountLabel: heads[0]!, total });
+}
+
+/** One afternoon of the trolley. */
+function afternoon(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
+  const made = called(given, { sugar: "granulated sugar", "whole milk": "full-fat milk" });
+  put(sheet, 0, 0, `${made.title} for the tea trolley`);
+  const recipe = lines(kit, sheet, made);
+  sayAll(
+    kit,
+    sheet,
+    recipe,
+    { row: 9, column: 6 },
+    {
+      ...{ said: SAID, target: "How it should eat", lead: "Tell the nurse in charge:" },
+      tellAt: { row: recipe.total!.row + 2, column: 0 },
+      note: "Let it stand ten minutes before it goes round, some like it soft.",
+    },
+  );
 }
 
 const WEEK = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];

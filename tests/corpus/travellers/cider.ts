@@ -1,12 +1,13 @@
 import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
-import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { markRecipe, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import { about } from "../passing/words";
-import { isBoozy, pair, suited, tellBelow } from "./words";
+import type { MadeRecipe } from "../recipes";
+import { isBoozy, pair, sayAll, suited } from "./words";
 
 /** What is poured at the barn door: per cent by volume, and grams to the millilitre. */
 const BOTTLES = [
@@ -19,9 +20,22 @@ const BOTTLES = [
 const WARNING =
   "Contains alcohol and sulphites: not for children, not in pregnancy, not before driving.";
 
+/** One bottle along its row; gives its grams and its alcohol. */
+function bottle(kit: Kit, sheet: CorpusSheet, row: number, density: Spot): Spot[] {
+  const [name, strength, perMl] = BOTTLES[row - 5]!;
+  const poured = 10 * kit.random.whole(2, 15);
+  const line = [name, strength, poured, shown(perMl, "0.000")];
+  const [, abv, ml, weight] = putRow(sheet, row, 0, line) as [Spot, Spot, Spot, Spot];
+  const grams = put(sheet, row, 4, shown(`=${a1(ml)}*${a1(weight)}`, "0.0"));
+  const content = `=${a1(ml)}*${a1(abv)}/100*${fixed(density)}`;
+  const alcohol = put(sheet, row, 5, shown(content, "0.0"));
+  kit.marked.alcohols.push({ grams, abv, alcohol });
+  return [grams, alcohol];
+}
+
 /** Alcohol in what goes into the lollies, from the label's per cent by volume. */
 function bottles(kit: Kit, sheet: CorpusSheet, recipe: MarkedRecipe): void {
-  const { marked, random } = kit;
+  const { formulaColumns } = kit.marked;
   put(sheet, 0, 0, "How much alcohol is in what we pour");
   recipe.flags.push(put(sheet, 1, 0, WARNING));
   const density = pair(sheet, 2, 0, "1 ml of pure alcohol weighs (g)", shown(0.789, "0.000"));
@@ -29,21 +43,10 @@ function bottles(kit: Kit, sheet: CorpusSheet, recipe: MarkedRecipe): void {
     ...["Bottle", "Strength (% vol)", "Poured (ml)", "1 ml weighs (g)", "That is (g)"],
     "Alcohol in it (g)",
   ]);
-
-  const rows = BOTTLES.map(([bottle, strength, perMl], index) => {
-    const row = 5 + index;
-    const poured = 10 * random.whole(2, 15);
-    const line = [bottle, strength, poured, shown(perMl, "0.000")];
-    const [, abv, ml, weight] = putRow(sheet, row, 0, line) as [Spot, Spot, Spot, Spot];
-    const grams = put(sheet, row, 4, shown(`=${a1(ml)}*${a1(weight)}`, "0.0"));
-    const content = `=${a1(ml)}*${a1(abv)}/100*${fixed(density)}`;
-    const alcohol = put(sheet, row, 5, shown(content, "0.0"));
-    marked.alcohols.push({ grams, abv, alcohol });
-    return [grams, alcohol];
-  });
+  const rows = BOTTLES.map((_, index) => bottle(kit, sheet, 5 + index, density));
   const [grams, alcohol] = [columnOf(rows, 0), columnOf(rows, 1)];
-  marked.formulaColumns.push({ spots: grams, heading: heads[4]!, fixed: [] });
-  marked.formulaColumns.push({ spots: alcohol, heading: heads[5]!, fixed: [density] });
+  formulaColumns.push({ spots: grams, heading: heads[4]!, fixed: [] });
+  formulaColumns.push({ spots: alcohol, heading: heads[5]!, fixed: [density] });
   put(sheet, 9, 0, "All bottles");
   sumOf(kit, sheet, { row: 9, column: 4 }, grams, "0.0");
   sumOf(kit, sheet, { row: 9, column: 5 }, alcohol, "0.0");
@@ -90,42 +93,45 @@ const SAID: readonly Said[] = [
   { label: "water in all, g", states: "water", as: "typed", decimals: 0 },
 ];
 
-/** The lolly mix, and the same for a press day. */
-function lollies(kit: Kit, sheet: CorpusSheet): MarkedRecipe {
-  const made = called(about(suited(kit, 1, isBoozy)[0]!, 4000), {
-    sugar: "cane sugar",
-    water: "tap water",
-  });
-  put(sheet, 0, 0, `${made.title}, barn door lollies`);
+/** The lines of a bucket, and of all buckets of a press day. */
+function buckets(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe {
   const words = { label: "Lolly (g)", bare: "Lolly", value: kit.random.pick([65, 75, 90]) };
   const lolly = input(kit, sheet, { row: 1, column: 0 }, words);
-  const buckets = pair(sheet, 2, 0, "Buckets on press day", kit.random.whole(2, 5));
-  const list = listed(
-    sheet,
-    made,
-    { row: 4, column: 0 },
-    {
-      heads: ["In the bucket", "One bucket (g)", "Press day (g)"],
-      cells: (name, grams) => [name, grams],
-    },
-  );
-  const { heads, names, amounts, end } = list;
-  const press = beside(kit, heads[2]!, amounts, {
-    ...{ sheet, format: "0", fixed: [buckets] },
-    content: (spot) => `=${a1(spot)}*${fixed(buckets)}`,
+  const count = pair(sheet, 2, 0, "Buckets on press day", kit.random.whole(2, 5));
+  const plan = {
+    heads: ["In the bucket", "One bucket (g)", "Press day (g)"],
+    cells: (name: string, grams: number) => [name, grams],
+  };
+  const { heads, names, amounts, end } = listed(sheet, made, { row: 4, column: 0 }, plan);
+  const alsoAmounts = beside(kit, heads[2]!, amounts, {
+    ...{ sheet, format: "0", fixed: [count] },
+    content: (spot) => `=${a1(spot)}*${fixed(count)}`,
   });
   put(sheet, end, 0, "Bucket holds");
   const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts);
-  const day = sumOf(kit, sheet, { row: end, column: 2 }, press, "0");
-  const count = `=${a1(day)}/${a1(lolly)}`;
-  pair(sheet, end + 1, 0, "Lollies on press day", shown(count, "0"));
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts: press, unit: "g", amountLabel: heads[1]!, total },
-  });
-  const next = say(sheet, recipe, { row: end + 3, column: 0 }, SAID);
-  nameTarget(sheet, recipe, { row: next, column: 0, label: "ought to be" });
-  const last = tellBelow(sheet, recipe, { row: next + 2, column: 0 }, "On the board: contains");
-  note(kit, sheet, last + 1, 0, "Brandy only when the bucket is cold, it flies off otherwise.");
+  const day = sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0");
+  const sticks = shown(`=${a1(day)}/${a1(lolly)}`, "0");
+  pair(sheet, end + 1, 0, "Lollies on press day", sticks);
+  const amountLabel = heads[1]!;
+  return markRecipe(kit, made, { names, amounts, alsoAmounts, unit: "g", amountLabel, total });
+}
+
+/** The lolly mix. */
+function lollies(kit: Kit, sheet: CorpusSheet): MarkedRecipe {
+  const given = about(suited(kit, 1, isBoozy)[0]!, 4000);
+  const made = called(given, { sugar: "cane sugar", water: "tap water" });
+  put(sheet, 0, 0, `${made.title}, barn door lollies`);
+  const recipe = buckets(kit, sheet, made);
+  sayAll(
+    kit,
+    sheet,
+    recipe,
+    { row: recipe.total!.row + 3, column: 0 },
+    {
+      ...{ said: SAID, target: "ought to be", lead: "On the board: contains" },
+      note: "Brandy only when the bucket is cold, it flies off otherwise.",
+    },
+  );
   return recipe;
 }
 

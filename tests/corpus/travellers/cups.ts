@@ -1,11 +1,13 @@
 import { callFunction } from "../../../src/worksheet/callFunction";
 import { a1, addSheet, put, type CorpusSheet } from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { type Kit, type Layout } from "../kit";
+import { columnOf } from "../kitchens/hand";
+import { markRecipe, sumOf, type Said } from "../layouts/parts";
+import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import { meets, withLines, type MadeRecipe } from "../recipes";
-import { isBoozy, tellBelow } from "./words";
+import { isBoozy, sayAll } from "./words";
 
 interface Measured {
   readonly count: number;
@@ -64,41 +66,51 @@ const said = (freezer: Pick<Said, "temperature" | "temperatureC">): readonly Sai
 
 const ALCOHOL: Said = { label: "Alcohol in it (g)", states: "alcohol", as: "typed", decimals: 1 };
 
-/** One old recipe on its sheet. */
-function oldRecipe(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
-  const { measures, made } = inMugs(given);
-  put(sheet, 0, 0, `${made.title}, as Mum made it`);
-  const value = -kit.random.whole(15, 20);
-  const words = { label: "My freezer (°C)", bare: "My freezer", value };
-  const freezer = input(kit, sheet, { row: 1, column: 0 }, words);
-  const list = listed(
-    sheet,
-    made,
-    { row: 3, column: 0 },
-    {
-      heads: ["Ingredient", "How many", "Measure", "One of it weighs (g)", "Makes (g)"],
-      cells: (name, _, index) => {
-        const { count, measure, each } = measures[index]!;
-        return [name, count, measure, each];
-      },
+/** The lines, their grams worked out of the measures. */
+function lines(
+  kit: Kit,
+  sheet: CorpusSheet,
+  made: MadeRecipe,
+  measures: readonly Measured[],
+): MarkedRecipe {
+  const plan = {
+    heads: ["Ingredient", "How many", "Measure", "One of it weighs (g)", "Makes (g)"],
+    cells: (name: string, _: number, index: number) => {
+      const { count, measure, each } = measures[index]!;
+      return [name, count, measure, each];
     },
-  );
-  const { heads, rows, names, end } = list;
-  const counts = rows.map(([, count]) => count!);
+  };
+  const { heads, rows, names, end } = listed(sheet, made, { row: 3, column: 0 }, plan);
+  const counts = columnOf(rows, 1);
   const amounts = beside(kit, heads[4]!, counts, {
     ...{ sheet, format: "0" },
     content: (spot, index) => `=${a1(spot)}*${a1(rows[index]![3]!)}`,
   });
   put(sheet, end + 1, 0, "In the bowl");
   const total = sumOf(kit, sheet, { row: end + 1, column: 4 }, amounts, "0");
-  const lines = { names, amounts, unit: "g", amountLabel: heads[4]!, total } as const;
-  const recipe = markRecipe(kit, made, lines);
-  const plans = said({ temperature: freezer, temperatureC: value });
-  const all = isBoozy(made) ? [...plans, ALCOHOL] : plans;
-  const next = say(sheet, recipe, { row: end + 3, column: 0 }, all);
-  nameTarget(sheet, recipe, { row: next, column: 0, label: "We like it as" });
-  const last = tellBelow(sheet, recipe, { row: next + 2, column: 0 }, "Watch out, has in it:");
-  note(kit, sheet, last + 1, 0, "Level mugs, scraped off with a knife.");
+  return markRecipe(kit, made, { names, amounts, unit: "g", amountLabel: heads[4]!, total });
+}
+
+/** One old recipe on its sheet. */
+function oldRecipe(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
+  const { measures, made } = inMugs(given);
+  put(sheet, 0, 0, `${made.title}, as Mum made it`);
+  const value = -kit.random.whole(15, 20);
+  const words = { label: "My freezer (°C)", bare: "My freezer", value };
+  const temperature = input(kit, sheet, { row: 1, column: 0 }, words);
+  const recipe = lines(kit, sheet, made, measures);
+  const plans = said({ temperature, temperatureC: value });
+  sayAll(
+    kit,
+    sheet,
+    recipe,
+    { row: recipe.total!.row + 2, column: 0 },
+    {
+      said: isBoozy(made) ? [...plans, ALCOHOL] : plans,
+      ...{ target: "We like it as", lead: "Watch out, has in it:" },
+      note: "Level mugs, scraped off with a knife.",
+    },
+  );
 }
 
 /** The notebook of the family in mugs and spoons. */

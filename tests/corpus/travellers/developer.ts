@@ -1,6 +1,6 @@
 import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { stillMet } from "../kitchens/hand";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { trueValue, type MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
@@ -10,6 +10,11 @@ import { benchMix, ownBand } from "./preps";
 import { tellBelow } from "./words";
 
 const HEADS = ["#", "Raw material", "Weight for the run (g)", "Dosage (% w/w)"];
+
+const RUN_HEADS = [
+  ...["Run", "Formula", "Forecast freezing point (°C)", "Measured (°C)", "Off by (K)"],
+  ...["Exit of the freezer (°C)", "Bite, 1 soft to 5 hard"],
+];
 
 const said = (store: Spot, temperatureC: number): readonly Said[] => [
   { label: "Initial freezing point", inCell: "°C", states: "freezing point", as: "formula" },
@@ -33,73 +38,80 @@ const said = (store: Spot, temperatureC: number): readonly Said[] => [
   { label: "Water in 100 g", inCell: "g", states: "water", as: "formula", format: "0.0" },
 ];
 
-/** One formula in per cent, weighed out for a pilot run. */
-function formula(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
-  const { random } = kit;
-  const made = stillMet(perHundred(given));
-  put(sheet, 0, 0, `${sheet.name}: ${made.title}`);
-  const words = { label: "Pilot run (g)", bare: "Pilot run", value: 500 * random.whole(3, 10) };
+/** The lines in per cent, weighed out for a pilot run. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe {
+  const value = 500 * kit.random.whole(3, 10);
+  const words = { label: "Pilot run (g)", bare: "Pilot run", value };
   const run = input(kit, sheet, { row: 1, column: 1 }, words);
-  const value = -random.pick([18, 20, 22]);
-  const cold = { label: "Cold store (°C)", bare: "Cold store", value };
-  const store = input(kit, sheet, { row: 2, column: 1 }, cold);
-  const list = listed(
-    sheet,
-    made,
-    { row: 4, column: 0 },
-    {
-      ...{ heads: HEADS, name: 1, amount: 3 },
-      cells: (name, share, index) => [index + 1, name, undefined, shown(share, "0.0")],
-    },
-  );
-  const { heads, names, amounts, end } = list;
-  const weights = beside(kit, heads[2]!, amounts, {
+  const plan = {
+    ...{ heads: HEADS, name: 1, amount: 3 },
+    cells: (name: string, share: number, index: number) => [
+      ...[index + 1, name, undefined, shown(share, "0.0")],
+    ],
+  };
+  const { heads, names, amounts, end } = listed(sheet, made, { row: 4, column: 0 }, plan);
+  const alsoAmounts = beside(kit, heads[2]!, amounts, {
     ...{ sheet, format: "0", fixed: [run] },
     content: (spot) => `=${fixed(run)}*${a1(spot)}/100`,
   });
   put(sheet, end, 1, "Sum");
   const total = sumOf(kit, sheet, { row: end, column: 3 }, amounts, "0.0");
-  sumOf(kit, sheet, { row: end, column: 2 }, weights, "0");
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts: weights, unit: "%", amountLabel: heads[3]!, total },
-  });
+  sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0");
+  const amountLabel = heads[3]!;
+  return markRecipe(kit, made, { names, amounts, alsoAmounts, unit: "%", amountLabel, total });
+}
+
+/** One formula with what it does in the cold store. */
+function formula(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
+  const made = stillMet(perHundred(given));
+  put(sheet, 0, 0, `${sheet.name}: ${made.title}`);
+  const value = -kit.random.pick([18, 20, 22]);
+  const cold = { label: "Cold store (°C)", bare: "Cold store", value };
+  const store = input(kit, sheet, { row: 2, column: 1 }, cold);
+  const recipe = lines(kit, sheet, made);
   const next = say(sheet, recipe, { row: 4, column: 5 }, said(store, value));
   nameTarget(sheet, recipe, { row: next + 1, column: 5, label: "House style" });
   const under = ownBand(kit, sheet, { row: next + 3, column: 5 }, recipe, given);
-  const row = Math.max(end, under) + 1;
+  const row = Math.max(recipe.total!.row, under) + 1;
   const last = tellBelow(sheet, recipe, { row, column: 1 }, "Allergens on the spec:");
   note(kit, sheet, last + 1, 1, "Confirm the water content of the fruit with each delivery.");
   return recipe;
 }
 
-/** What came out of the pilot runs beside what was forecast. */
-function runs(kit: Kit, recipes: readonly MarkedRecipe[]): void {
-  const { marked, random } = kit;
-  const sheet = addSheet(marked.book, "Pilot runs");
-  const heads = putRow(sheet, 0, 0, [
-    ...["Run", "Formula", "Forecast freezing point (°C)", "Measured (°C)", "Off by (K)"],
-    ...["Exit of the freezer (°C)", "Bite, 1 soft to 5 hard"],
-  ]);
-  const told = recipes.flatMap(({ made, results }) =>
+interface Told {
+  readonly spot: Spot;
+  readonly real: number;
+}
+
+const forecasts = (recipes: readonly MarkedRecipe[]): Told[] =>
+  recipes.flatMap(({ made, results }) =>
     results.flatMap(({ states, spot }) =>
       states === "freezing point" ? [{ spot, real: trueValue(made, states, null)! }] : [],
     ),
   );
-  const rows = [...told, ...told, ...told].map(({ spot, real }, index) => {
-    const forecast = shown(`='${spot.sheet}'!${a1(spot)}`, "0.0");
-    const cells = putRow(sheet, 1 + index, 0, [`R${index + 1}`, spot.sheet, forecast]);
-    const value = Number((real + random.between(-0.2, 0.2)).toFixed(1));
-    const measured = put(sheet, 1 + index, 3, shown(value, "0.0"));
-    const off = put(sheet, 1 + index, 4, shown(`=${a1(measured)}-${a1(cells[2]!)}`, "0.0"));
-    const leaving = put(sheet, 1 + index, 5, shown(-random.whole(50, 66) / 10, "0.0"));
-    put(sheet, 1 + index, 6, random.whole(2, 4));
-    return [measured, off, leaving];
-  });
+
+/** One pilot run; gives its reading's distance and the temperature at the freezer's exit. */
+function run({ random }: Kit, sheet: CorpusSheet, row: number, { spot, real }: Told): Spot[] {
+  const forecast = shown(`='${spot.sheet}'!${a1(spot)}`, "0.0");
+  const value = shown(Number((real + random.between(-0.2, 0.2)).toFixed(1)), "0.0");
+  const cells = putRow(sheet, row, 0, [`R${row}`, spot.sheet, forecast, value]);
+  const off = put(sheet, row, 4, shown(`=${a1(cells[3]!)}-${a1(cells[2]!)}`, "0.0"));
+  const leaving = put(sheet, row, 5, shown(-random.whole(50, 66) / 10, "0.0"));
+  put(sheet, row, 6, random.whole(2, 4));
+  return [off, leaving];
+}
+
+/** What came out of the pilot runs beside what was forecast. */
+function runs(kit: Kit, recipes: readonly MarkedRecipe[]): void {
+  const { formulaColumns, numberColumns, book } = kit.marked;
+  const sheet = addSheet(book, "Pilot runs");
+  const heads = putRow(sheet, 0, 0, RUN_HEADS);
+  const told = forecasts(recipes);
+  const rows = [...told, ...told, ...told].map((each, index) => run(kit, sheet, 1 + index, each));
   if (rows.length === 0) return;
-  const at = (index: number): Spot[] => rows.map((cells) => cells[index]!);
-  marked.formulaColumns.push({ spots: at(1), heading: heads[4]!, fixed: [] });
-  const none = { total: null, kind: "temperature" } as const;
-  marked.numberColumns.push({ spots: at(2), heading: heads[5]!, ...none });
+  formulaColumns.push({ spots: columnOf(rows, 0), heading: heads[4]!, fixed: [] });
+  const exit = { spots: columnOf(rows, 1), heading: heads[5]!, total: null };
+  numberColumns.push({ ...exit, kind: "temperature" });
 }
 
 /** Two formulas of a developer and their pilot runs. */

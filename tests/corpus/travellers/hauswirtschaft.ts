@@ -1,12 +1,13 @@
 import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { type Kit, type Layout } from "../kit";
 import { stillMet } from "../kitchens/hand";
-import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { markRecipe, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
+import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import { perHundred, type MadeRecipe } from "../recipes";
-import { isBoozy, suited, tellBelow } from "./words";
+import { isBoozy, sayAll, suited } from "./words";
 
 const SAID: readonly Said[] = [
   { label: "Gefrierpunkt der Eismasse (°C)", states: "freezing point", as: "typed", decimals: 1 },
@@ -36,21 +37,14 @@ function course(kit: Kit, sheet: CorpusSheet): Course {
   return { portion, groups: putRow(sheet, 2, 2, sizes) };
 }
 
-/** One ice in shares and weighed out for three groups. */
-function shares(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
-  const made = stillMet(perHundred(given));
-  put(sheet, 0, 0, `Kochgruppe 8b: ${made.title}`);
+/** The lines in shares, and weighed out for the three groups. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe {
   const { portion, groups } = course(kit, sheet);
-  const list = listed(
-    sheet,
-    made,
-    { row: 3, column: 0 },
-    {
-      heads: ["Lebensmittel", "Anteil", "Familie (g)", "Kochgruppe (g)", "ganze Klasse (g)"],
-      cells: (name, grams) => [name, shown(inUnit(grams, "fraction"), "0.0%")],
-    },
-  );
-  const { heads, names, amounts, end } = list;
+  const plan = {
+    heads: ["Lebensmittel", "Anteil", "Familie (g)", "Kochgruppe (g)", "ganze Klasse (g)"],
+    cells: (name: string, grams: number) => [name, shown(inUnit(grams, "fraction"), "0.0%")],
+  };
+  const { heads, names, amounts, end } = listed(sheet, made, { row: 3, column: 0 }, plan);
   const alsoAmounts = groups.flatMap((group, index) => {
     const weighed = beside(kit, heads[2 + index]!, amounts, {
       ...{ sheet, format: "0", fixed: [portion, group] },
@@ -61,14 +55,22 @@ function shares(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
   });
   put(sheet, end, 0, "Eismasse");
   const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts, "0.0%");
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts, unit: "fraction", amountLabel: heads[1]!, total },
+  const amountLabel = heads[1]!;
+  const unit = "fraction";
+  return markRecipe(kit, made, { names, amounts, alsoAmounts, unit, amountLabel, total });
+}
+
+/** One ice for the three groups. */
+function shares(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
+  const made = stillMet(perHundred(given));
+  put(sheet, 0, 0, `Kochgruppe 8b: ${made.title}`);
+  const recipe = lines(kit, sheet, made);
+  const place = { row: recipe.total!.row + 2, column: 0 };
+  sayAll(kit, sheet, recipe, place, {
+    ...{ said: SAID, target: "So soll es sein" },
+    lead: "Vorher fragen, wer das nicht essen darf:",
+    note: "Haare zusammenbinden, Hände waschen, dann erst abwiegen.",
   });
-  const next = say(sheet, recipe, { row: end + 2, column: 0 }, SAID);
-  nameTarget(sheet, recipe, { row: next, column: 0, label: "So soll es sein" });
-  const lead = "Vorher fragen, wer das nicht essen darf:";
-  const row = tellBelow(sheet, recipe, { row: next + 2, column: 0 }, lead);
-  note(kit, sheet, row + 1, 0, "Haare zusammenbinden, Hände waschen, dann erst abwiegen.");
 }
 
 /** Two ices for a school kitchen. */

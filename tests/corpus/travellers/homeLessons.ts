@@ -11,6 +11,7 @@ import {
 } from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
+import type { MarkedSolution } from "../marks";
 import { choose, dissolved, gramsOf, idealGap, tolerated, type Dissolved } from "../solution";
 import { pair } from "./words";
 
@@ -40,7 +41,7 @@ function stirred(sheet: CorpusSheet, row: number, solute: Dissolved, weighed: nu
 
 /** One cup with its working under it. */
 function cup(
-  { marked }: Kit,
+  kit: Kit,
   sheet: CorpusSheet,
   top: number,
   { solutes, grams, waterGrams }: Cup,
@@ -57,12 +58,27 @@ function cup(
   const depression = pair(sheet, row + 2, 0, "Freezes lower by (K)", shown(law, "0.00"));
   const lower = shown(`=-${a1(depression)}`, "0.00");
   const freezingPoint = pair(sheet, row + 3, 0, "So it freezes at (°C)", lower);
-  marked.solutions.push({
-    ...{ names: at(0), particles: at(1), molarMasses: at(2), grams: at(3), moles: at(4) },
-    ...{ water, depression, freezingPoint, ...shared },
-  });
-  marked.formulaColumns.push({ spots: at(4), heading: heads[4]!, fixed: [] });
-  if (rows.length > 1) marked.sums.push({ spot: all, parts: at(4) });
+  if (rows.length > 1) kit.marked.sums.push({ spot: all, parts: at(4) });
+  markCup(kit, rows, heads[4]!, { water, depression, freezingPoint, ...shared });
+}
+
+type Worked = Pick<
+  MarkedSolution,
+  "water" | "depression" | "freezingPoint" | "constant" | "proviso"
+>;
+
+function markCup(
+  { marked }: Kit,
+  rows: readonly (readonly Spot[])[],
+  heading: Spot,
+  worked: Worked,
+): void {
+  const [names, particles, molarMasses, grams, moles] = [0, 1, 2, 3, 4].map((column) =>
+    columnOf(rows, column),
+  ) as [Spot[], Spot[], Spot[], Spot[], Spot[]];
+  marked.solutions.push({ names, particles, molarMasses, grams, moles, ...worked });
+  marked.formulaColumns.push({ spots: moles, heading, fixed: [] });
+  const { water } = worked;
   const label = { ...water, column: 0 };
   marked.inputs.push({ label, value: water, bare: "Water in the cup" });
 }

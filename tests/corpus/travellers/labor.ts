@@ -24,16 +24,12 @@ import { tellBelow } from "./words";
 function sample(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
   const made = called(given, { Zucker: "Feinzucker", Wasser: "Leitungswasser" });
   putRow(sheet, 0, 0, [sheet.name, made.title]);
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      ...{ heads: ["Nr.", "Rezeptbestandteil", "Einwaage [g]", "Massenanteil [%]"] },
-      ...{ name: 1, amount: 2, cells: (name, grams, index) => [index + 1, name, grams] },
-    },
-  );
-  const { heads, names, amounts, end } = list;
+  const plan = {
+    heads: ["Nr.", "Rezeptbestandteil", "Einwaage [g]", "Massenanteil [%]"],
+    cells: (name: string, grams: number, index: number) => [index + 1, name, grams],
+    ...{ name: 1, amount: 2 },
+  };
+  const { heads, names, amounts, end } = listed(sheet, made, { row: 2, column: 0 }, plan);
   const total = sumOf(kit, sheet, { row: end, column: 2 }, amounts);
   put(sheet, end, 1, "Gesamteinwaage");
   const shares = beside(kit, heads[3]!, amounts, {
@@ -63,6 +59,28 @@ const plansAt = (temperature: Spot, temperatureC: number): readonly ResultPlan[]
   { states: "water", as: "formula", format: "0" },
 ];
 
+/** One sample along its row of the table; gives what the cryoscope read, where there is anything. */
+function summary(
+  kit: Kit,
+  recipe: MarkedRecipe,
+  row: number,
+  heads: readonly Spot[],
+  plans: readonly ResultPlan[],
+): Spot[] {
+  const sheet = kit.marked.book.sheets[0]!;
+  const home = recipe.names[0]!.sheet;
+  putRow(sheet, row, 0, [home, recipe.made.title]);
+  plans.forEach((plan, at) => {
+    const column = 2 + at;
+    resultAt(sheet, recipe, heads[column]!, { row, column }, plan, onSheet(home, span));
+  });
+  nameTarget(sheet, recipe, { row, column: 7 });
+  const real = trueValue(recipe.made, "freezing point", null);
+  if (real === null) return [];
+  const read = Number((real + kit.random.between(-0.15, 0.15)).toFixed(2));
+  return [put(sheet, row, 8, shown(read, "0.00"))];
+}
+
 /** The table over all samples, each read from its own sheet. */
 function overview(kit: Kit, sheet: CorpusSheet, recipes: readonly MarkedRecipe[]): void {
   put(sheet, 0, 0, "Speiseeis, Muster der Woche: Zusammenfassung");
@@ -70,33 +88,11 @@ function overview(kit: Kit, sheet: CorpusSheet, recipes: readonly MarkedRecipe[]
   const words = { label: "Prüftemperatur [°C]", bare: "Prüftemperatur", value };
   const temperature = input(kit, sheet, { row: 1, column: 0 }, words);
   const heads = putRow(sheet, 3, 0, HEADS);
-  const columns = plansAt(temperature, value).map((): Spot[] => []);
-  const readings = recipes.flatMap((recipe, index) => {
-    const row = 4 + index;
-    const home = recipe.names[0]!.sheet;
-    putRow(sheet, row, 0, [home, recipe.made.title]);
-    plansAt(temperature, value).forEach((plan, at) => {
-      const column = 2 + at;
-      const place = { row, column };
-      const lines = onSheet(home, span);
-      if (!resultAt(sheet, recipe, heads[column]!, place, plan, lines)) return;
-      columns[at]!.push({ sheet: sheet.name, row, column });
-    });
-    nameTarget(sheet, recipe, { row, column: 7 });
-    const real = trueValue(recipe.made, "freezing point", null);
-    if (real === null) return [];
-    const read = Number((real + kit.random.between(-0.15, 0.15)).toFixed(2));
-    return [put(sheet, row, 8, shown(read, "0.00"))];
-  });
+  const plans = plansAt(temperature, value);
+  const spots = recipes.flatMap((recipe, index) => summary(kit, recipe, 4 + index, heads, plans));
   const none = { total: null, kind: "temperature" } as const;
-  marked(kit, readings, { heading: heads[8]!, ...none });
+  if (spots.length > 0) kit.marked.numberColumns.push({ spots, heading: heads[8]!, ...none });
   note(kit, sheet, 5 + recipes.length, 0, "Kryoskop: Mittel aus drei Messungen.");
-}
-
-type Column = Kit["marked"]["numberColumns"][number];
-
-function marked(kit: Kit, spots: readonly Spot[], rest: Omit<Column, "spots">): void {
-  if (spots.length > 0) kit.marked.numberColumns.push({ spots, ...rest });
 }
 
 /** A lab's samples of the week, their summary before them. */

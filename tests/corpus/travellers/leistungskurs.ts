@@ -2,7 +2,7 @@ import { a1, addSheet, calledFrom, fixed, put, putRow, shown, type Spot } from "
 import { note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { problems, type Problem } from "../layouts/parts";
-import { trueValue } from "../marks";
+import { trueValue, type MarkedSolution } from "../marks";
 import { pair } from "./words";
 
 /** What is known of each substance, on a sheet of its own. */
@@ -47,11 +47,38 @@ function group(kit: Kit, row: number, problem: Problem, data: readonly Spot[], k
   return [mass, water, counted, moles, molality, depression, point, read];
 }
 
+type Shared = Pick<MarkedSolution, "constant" | "proviso">;
+
+/** Marks the columns of the groups, and each group's solution. */
+function markGroups(
+  { marked }: Kit,
+  rows: readonly (readonly Spot[])[],
+  heads: readonly Spot[],
+  data: readonly (readonly Spot[])[],
+  shared: Shared,
+): void {
+  rows.forEach((cells, index) => {
+    const [mass, water, counted, moles, , depression, freezingPoint] = cells;
+    const [name, particles, molar] = data[index]!;
+    marked.solutions.push({
+      ...{ names: [name!], particles: [particles!], molarMasses: [molar!], grams: [mass!] },
+      ...{ counted: [counted!], moles: [moles!], water: water!, depression: depression! },
+      ...{ freezingPoint: freezingPoint!, ...shared },
+    });
+  });
+  [2, 3, 4, 5, 6].forEach((at) => {
+    const fixedCells = at === 5 ? [shared.constant] : [];
+    const heading = heads[2 + at]!;
+    marked.formulaColumns.push({ spots: columnOf(rows, at), heading, fixed: fixedCells });
+  });
+  const none = { total: null, kind: "temperature" } as const;
+  marked.numberColumns.push({ spots: columnOf(rows, 7), heading: heads[9]!, ...none });
+}
+
 /** The groups of a course one below the other. */
 function advanced(kit: Kit): void {
-  const { marked } = kit;
   const { list, tolerance } = problems(kit, 5);
-  const sheet = addSheet(marked.book, "Auswertung");
+  const sheet = addSheet(kit.marked.book, "Auswertung");
   put(sheet, 0, 0, "Physik Q1: Gefrierpunktserniedrigung, Auswertung der Gruppen");
   const constant = pair(sheet, 1, 0, "Kryoskopische Konstante (K·kg/mol)", shown(1.86, "0.00"));
   const words = `Gerechnet wie bei idealen Lösungen. Erlaubte Abweichung: ${tolerance} K.`;
@@ -59,22 +86,7 @@ function advanced(kit: Kit): void {
   const data = substances(kit, list);
   const heads = putRow(sheet, 4, 0, HEADS);
   const rows = list.map((each, index) => group(kit, 5 + index, each, data[index]!, constant));
-  rows.forEach((cells, index) => {
-    const [mass, water, counted, moles, , depression, freezingPoint] = cells;
-    const [name, particles, molar] = data[index]!;
-    marked.solutions.push({
-      ...{ names: [name!], particles: [particles!], molarMasses: [molar!], grams: [mass!] },
-      ...{ counted: [counted!], moles: [moles!], water: water!, depression: depression! },
-      ...{ freezingPoint: freezingPoint!, constant, proviso },
-    });
-  });
-  [2, 3, 4, 5, 6].forEach((at) => {
-    const fixedCells = at === 5 ? [constant] : [];
-    const heading = heads[2 + at]!;
-    marked.formulaColumns.push({ spots: columnOf(rows, at), heading, fixed: fixedCells });
-  });
-  const none = { total: null, kind: "temperature" } as const;
-  marked.numberColumns.push({ spots: columnOf(rows, 7), heading: heads[9]!, ...none });
+  markGroups(kit, rows, heads, data, { constant, proviso });
   note(kit, sheet, 11, 0, "Abgelesen wird, wenn das Thermometer eine Minute lang steht.");
 }
 

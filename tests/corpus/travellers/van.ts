@@ -3,6 +3,7 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import { inUnit } from "../list";
 import { input } from "../page";
+import type { MarkedRecipe } from "../marks";
 import { labelWords, type MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
 
@@ -34,6 +35,26 @@ const plans = ({ sheet, van }: Board): readonly ResultPlan[] => [
   { states: "water", as: "typed", decimals: 0 },
 ];
 
+/** What the van says of a flavour, under its column. */
+function answers(sheet: CorpusSheet, recipe: MarkedRecipe, column: number, board: Board): void {
+  const { names: items } = board;
+  const all = items.map((spot) => ({ ...spot, column }));
+  const end = FIRST + items.length;
+  const lines = `${absolute(span(items))},${span(all)}`;
+  plans(board).forEach((plan, index) => {
+    const row = end + 3 + index;
+    const label = { sheet: sheet.name, row, column: 0 };
+    resultAt(sheet, recipe, label, { row, column }, plan, () => lines);
+  });
+  nameTarget(sheet, recipe, { row: end + 9, column });
+  if (!recipe.made.flagged) return;
+  (["allergen", "caution"] as const).forEach((which, index) => {
+    const words = labelWords(recipe.made, which);
+    if (words.length === 0) return;
+    recipe.flags.push(put(sheet, end + 10 + index, column, words.join(" + ")));
+  });
+}
+
 /** One flavour in its column. */
 function flavour(kit: Kit, made: MadeRecipe, column: number, board: Board): void {
   const { sheet, names: items, title, scoop } = board;
@@ -47,30 +68,11 @@ function flavour(kit: Kit, made: MadeRecipe, column: number, board: Board): void
   const all = items.map((spot) => ({ ...spot, column }));
   const end = FIRST + items.length;
   const total = sumOf(kit, sheet, { row: end, column }, all, "0.000");
-  const scoops = `=ROUND(${a1(total)}*1000/${absolute(a1(scoop))},0)`;
-  put(sheet, end + 1, column, scoops);
+  put(sheet, end + 1, column, `=ROUND(${a1(total)}*1000/${absolute(a1(scoop))},0)`);
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, unit: "kg", amountLabel: title, total, shared: true },
   });
-  const lines = `${absolute(span(items))},${span(all)}`;
-  plans(board).forEach((plan, index) => {
-    const row = end + 3 + index;
-    resultAt(
-      sheet,
-      recipe,
-      { sheet: sheet.name, row, column: 0 },
-      { row, column },
-      plan,
-      () => lines,
-    );
-  });
-  nameTarget(sheet, recipe, { row: end + 9, column });
-  if (!made.flagged) return;
-  (["allergen", "caution"] as const).forEach((which, index) => {
-    const words = labelWords(made, which);
-    if (words.length === 0) return;
-    recipe.flags.push(put(sheet, end + 10 + index, column, words.join(" + ")));
-  });
+  answers(sheet, recipe, column, board);
 }
 
 /** The van's flavours across, what goes in down the side. */

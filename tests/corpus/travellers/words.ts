@@ -1,6 +1,6 @@
 import { put, type Content, type CorpusSheet, type Spot } from "../book";
-import type { Kit } from "../kit";
-import type { Place } from "../layouts/parts";
+import { nameTarget, note, type Kit } from "../kit";
+import { say, type Place, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { labelWords, type MadeRecipe } from "../recipes";
 import { ALCOHOL } from "../stock";
@@ -32,6 +32,31 @@ export function tellBelow(
   const all = [...first, ...labelWords(made, "caution")];
   all.forEach((words, index) => flags.push(put(sheet, row + index, column, words)));
   return row + all.length;
+}
+
+export interface Words {
+  readonly said: readonly Said[];
+  /** The label of the serving target. */
+  readonly target: string;
+  /** What stands before the allergens, and where; two rows under the rest without a place. */
+  readonly lead: string;
+  readonly tellAt?: Place;
+  readonly note: string;
+}
+
+/** All that a sheet says of a recipe besides its lines. */
+export function sayAll(
+  kit: Kit,
+  sheet: CorpusSheet,
+  recipe: MarkedRecipe,
+  { row, column }: Place,
+  { said, target, lead, tellAt, note: words }: Words,
+): void {
+  const next = say(sheet, recipe, { row, column }, said);
+  nameTarget(sheet, recipe, { row: next, column, label: target });
+  const at = tellAt ?? { row: next + 2, column };
+  const last = tellBelow(sheet, recipe, at, lead);
+  note(kit, sheet, last + 1, at.column, words);
 }
 
 /** A label and what stands right of it; gives the cell at the right. */
