@@ -1,3 +1,4 @@
+import { quotedSheet } from "../../src/workbook/quotedSheet";
 import { cellName, parseCellName, rangeName } from "../../src/workbook/address";
 import type {
   CellRange,
@@ -116,7 +117,7 @@ export function retype(book: CorpusBook, spot: Spot, content: Typed["content"]):
 export const a1 = ({ row, column }: Spot): string => cellName(row, column);
 /** How a formula in one cell calls another, which may be on another sheet. */
 export const calledFrom = (home: Spot, spot: Spot): string =>
-  home.sheet === spot.sheet ? a1(spot) : `'${spot.sheet}'!${a1(spot)}`;
+  home.sheet === spot.sheet ? a1(spot) : `${quotedSheet(spot.sheet)}!${a1(spot)}`;
 export const fixed = (spot: Spot): string => a1(spot).replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 
 export const over = (spots: readonly Spot[]): CellRange => ({

@@ -15,7 +15,7 @@ export type Term =
   | { readonly kind: "broken" };
 
 const TOKEN =
-  /\s*(?:(?<text>"(?:[^"]|"")*")|(?<number>\d+(?:\.\d+)?(?:E[+-]?\d+)?)|(?<broken>(?:(?:'[^']+'|[\p{L}_][\p{L}\p{N}_]*)!)?#REF!)|(?<cells>(?:(?:'[^']+'|[\p{L}_][\p{L}\p{N}_]*)!)?\$?[A-Z]{1,2}\$?\d{1,5}(?::\$?[A-Z]{1,2}\$?\d{1,5})?)(?![\p{L}\p{N}_(.])|(?<column>[\p{L}_][\p{L}\p{N}_]*\[[^\]]+\])|(?<name>[\p{L}_][\p{L}\p{N}_.]*)|(?<sign><=|>=|<>|[-+*/^&=<>%(),]))/uy;
+  /\s*(?:(?<text>"(?:[^"]|"")*")|(?<number>\d+(?:\.\d+)?(?:E[+-]?\d+)?)|(?<broken>(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_]*)!)?#REF!)|(?<cells>(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_]*)!)?\$?[A-Z]{1,2}\$?\d{1,5}(?::\$?[A-Z]{1,2}\$?\d{1,5})?)(?![\p{L}\p{N}_(.])|(?<column>[\p{L}_][\p{L}\p{N}_]*\[[^\]]+\])|(?<name>[\p{L}_][\p{L}\p{N}_.]*)|(?<sign><=|>=|<>|[-+*/^&=<>%(),]))/uy;
 
 interface Token {
   readonly kind: string;
@@ -40,7 +40,7 @@ function tokens(formula: string): Token[] {
 function cellsTerm(text: string): Term {
   const [address, sheet] = text.split("!").reverse();
   const [from, to = from] = address!.split(":");
-  const name = sheet === undefined ? null : sheet.replace(/^'|'$/g, "");
+  const name = sheet === undefined ? null : sheet.replace(/^'|'$/g, "").replaceAll("''", "'");
   return { kind: "cells", sheet: name, from: parseCellName(from!)!, to: parseCellName(to!)! };
 }
 

@@ -1,3 +1,4 @@
+import { quotedSheet } from "../../../src/workbook/quotedSheet";
 import { addSheet, isFormula, over, putRow, sheetNamed, span, type Spot } from "../book";
 import { namedCells } from "../calculate";
 import { parseFormula, type Term } from "../formula";
@@ -130,7 +131,7 @@ const onAnotherSheet: After = (marked, { cells }) => {
   const name = cells[0]!.sheet;
   const overview = addSheet(marked.book, "Overview");
   putRow(overview, 0, 0, ["Sheet", "Sum"]);
-  putRow(overview, 1, 0, [name, `=SUM('${name}'!${span(cells)})`]);
+  putRow(overview, 1, 0, [name, `=SUM(${quotedSheet(name)}!${span(cells)})`]);
 };
 
 /** Sums that count what a filter hides. */

@@ -1,3 +1,4 @@
+import { quotedSheet } from "../../../src/workbook/quotedSheet";
 import { callFunction } from "../../../src/worksheet/callFunction";
 import { isFormula, put, sheetNamed, type Spot } from "../book";
 import type { Prepare } from "../kit";
@@ -138,7 +139,8 @@ const hiddenSheet: Variant = {
     const readersOf = (name: string) =>
       formulas.filter(
         ({ spot, text }) =>
-          spot.sheet !== name && (text.includes(`${name}!`) || text.includes(`'${name}'!`)),
+          spot.sheet !== name &&
+          (text.includes(`${name}!`) || text.includes(`${quotedSheet(name)}!`)),
       );
     const sheet = one(
       random,

@@ -1,7 +1,7 @@
 import { overlaps, referencesOf, type Reference } from "../../../workbook/references";
 import { amountPlace, type RecipeBlock } from "../recipeBlock";
 
-const LINK = /^=?\s*(?:'[^']+'!|[\p{L}\p{N}_.]+!)?\$?[A-Z]{1,3}\$?\d+\s*$/u;
+const LINK = /^=?\s*(?:'(?:[^']|'')+'!|[\p{L}\p{N}_.]+!)?\$?[A-Z]{1,3}\$?\d+\s*$/u;
 /** Of a workbook with more lists than this none is compared with all the others. */
 const MOST_LISTS = 300;
 
