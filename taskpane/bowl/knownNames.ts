@@ -1,4 +1,5 @@
-import { allNames } from "../../src/catalogue/names/allNames";
+import { amongNames } from "../../src/catalogue/names/amongNames";
+import { knownItem } from "../../src/catalogue/names/knownItem";
 import { normalName } from "../../src/catalogue/normalName";
 import type { Matrix } from "../../src/foundation/cell";
 import { isProblem } from "../../src/foundation/problem";
@@ -6,15 +7,9 @@ import { callFunction } from "../../src/worksheet/callFunction";
 
 const WATER_LOST = "water lost"; // the item that takes evaporated water off
 
-const catalogueNames: ReadonlySet<string> = new Set(
-  [...allNames()].map(([name]) => normalName(name)).concat(WATER_LOST),
-);
-
 /** Every text of the own ingredients: more than their names, but few enough. */
-function ownTexts(own: Matrix | null): ReadonlySet<string> {
-  const cells = (own ?? []).flat();
-  return new Set(cells.flatMap((cell) => (typeof cell === "string" ? [normalName(cell)] : [])));
-}
+const ownTexts = (own: Matrix | null): readonly string[] =>
+  (own ?? []).flat().filter((cell) => typeof cell === "string");
 
 const totalOf = (name: string, own: Matrix | null) =>
   callFunction("COMPONENT", name, 1, "total", own)[0]?.[0];
@@ -26,16 +21,16 @@ export function ownTrouble(own: Matrix | null): string | null {
 }
 
 /**
- * Tells whether the functions know a name as an ingredient, own ingredients included. Only what is spelt like
- * a name is asked of them: for anything else they would look for the nearest name, which takes time when a
- * sheet has thousands of texts.
+ * Tells whether the functions know a name as an ingredient, own ingredients included. Only what may be a name is
+ * asked of them: for anything else they would look for the nearest name, which takes time when a sheet has
+ * thousands of texts.
  */
 export function nameKnower(own: Matrix | null): (name: string) => boolean {
-  const owned = ownTexts(own);
+  const mayBeOwn = amongNames(ownTexts(own));
   const answers = new Map<string, boolean>();
   const ask = (name: string): boolean => {
-    const key = normalName(name);
-    if (!catalogueNames.has(key) && !owned.has(key)) return false;
+    const isLost = normalName(name) === WATER_LOST;
+    if (!isLost && knownItem(name) === undefined && !mayBeOwn(name)) return false;
     // What is wrong with the own ingredients does not make the catalogue's names unknown.
     return [own, null].some((from) => !isProblem(totalOf(name, from)));
   };

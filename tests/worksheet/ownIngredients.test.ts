@@ -55,6 +55,27 @@ describe("A range of the user's own ingredients", () => {
     expect(component(own(["whole milk", "", 50, 50, "", "", ""]), "whole milk", "fat")).toBe(50);
   });
 
+  test("its words are enough, and then, too, it wins over the catalogue's", () => {
+    const range = own(
+      ["lemon juice", "", 50, "", "", 50, ""],
+      ["House jam", "", 40, "", "", 60, ""],
+    );
+    expect(component(range, "Lemon juice, strained", "sucrose")).toBe(50);
+    expect(component(range, "jam (house)", "water")).toBe(40);
+    // A name spelled as in the catalogue is the catalogue's, whatever else may sound like it.
+    expect(
+      component(own(["fresh lemons' juice", "", 50, "", "", 50, ""]), "lemon juice", "sucrose"),
+    ).toBeLessThan(5);
+  });
+
+  test("words that fit several of them are not guessed", () => {
+    const range = own(
+      ["berry jam", "", 90, "", "", 10, ""],
+      ["jam, berry", "", 80, "", "", 20, ""],
+    );
+    expect(refusal(range, "Berries jam")).toContain("could be several of the own ingredients");
+  });
+
   test("Brix states the dissolved part as sucrose, solids the water", () => {
     const brix = [
       ["name", "brix"],

@@ -1,6 +1,5 @@
+import { amongNames } from "../../../catalogue/names/amongNames";
 import { knownItem } from "../../../catalogue/names/knownItem";
-import { spelledItem } from "../../../catalogue/names/spelledItem";
-import { matchByWords, wordIndex } from "../../../catalogue/names/wordIndex";
 import { normalName } from "../../../catalogue/normalName";
 import type { Matrix } from "../../../foundation/cell";
 import { plainWords } from "../headings/plainWords";
@@ -29,18 +28,10 @@ function ownNames(ownIngredients: Matrix | null): readonly string[] {
 
 /** Knows the user's own ingredients and the catalogue; each name is looked up once. */
 export function knownItems(ownIngredients: Matrix | null): ItemCheck {
-  const own = ownNames(ownIngredients);
-  const spelled = new Set(own.map(normalName));
-  const worded = wordIndex(
-    own.map((name) => ({ name, match: name, language: null })),
-    normalName,
-  );
+  const isOwn = amongNames(ownNames(ownIngredients));
   const answers = new Map<string, ItemKnowledge>();
   const lookUp = (name: string): ItemKnowledge => {
-    const key = normalName(name);
-    if (spelled.has(key) || WATER_LOST.test(key)) return KNOWN;
-    if (spelledItem(name) === undefined && typeof matchByWords(worded, name) === "string")
-      return KNOWN;
+    if (isOwn(name) || WATER_LOST.test(normalName(name))) return KNOWN;
     const match = knownItem(name);
     if (match === undefined) return UNKNOWN;
     return match.kind === "ambiguous" ? { kind: "ambiguous", choices: match.choices } : KNOWN;
