@@ -1,4 +1,5 @@
 import { ingredients as catalogue } from "../../catalogue/ingredients";
+import { knownItem } from "../../catalogue/names/knownItem";
 import { bibliography } from "../../foundation/bibliography";
 import { matchesSearch, nothingFound } from "../define/search";
 import { defineTable, text } from "../define";
@@ -16,8 +17,11 @@ export const ingredients = defineTable({
   example: { formula: '=RIME.INGREDIENTS("honey")', from: "computed here" },
   seeAlso: ["INGREDIENT", "SOLUTES"],
   table: ({ search }) => {
-    const found = catalogue.filter(({ name, group, aliases }) =>
-      matchesSearch(search, [name, group, ...aliases.en, ...aliases.de]),
+    const meant = knownItem(search);
+    const found = catalogue.filter(
+      (one) =>
+        matchesSearch(search, [one.name, one.group, ...one.aliases.en, ...one.aliases.de]) ||
+        (meant?.kind === "ingredient" && meant.ingredient === one),
     );
     if (found.length === 0) return nothingFound(search, catalogue);
     const rows = found.map(({ name, group, composition, inclusion, source, aliases }) => [

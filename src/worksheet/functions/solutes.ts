@@ -1,3 +1,4 @@
+import { knownItem } from "../../catalogue/names/knownItem";
 import { solutes as catalogue } from "../../catalogue/solutes";
 import { matchesSearch, nothingFound } from "../define/search";
 import { defineTable, text } from "../define";
@@ -19,8 +20,14 @@ export const solutes = defineTable({
   example: { formula: '=RIME.SOLUTES("lactose")', from: "computed here" },
   seeAlso: ["SOLUTE", "INGREDIENTS"],
   table: ({ search }) => {
-    const found = catalogue.filter(({ name, aliases, formula, kind }) =>
-      matchesSearch(search, [name, formula, kind, ...aliases.en, ...aliases.de]),
+    const meant = knownItem(search);
+    const found = catalogue.filter(
+      (one) =>
+        matchesSearch(search, [
+          ...[one.name, one.formula, one.kind],
+          ...[...one.aliases.en, ...one.aliases.de],
+        ]) ||
+        (meant?.kind === "solute" && meant.solute === one),
     );
     if (found.length === 0) return nothingFound(search, catalogue);
     const rows = found.map(({ name, aliases, formula, kind, molarMass, vantHoff, food }) => [
