@@ -11,8 +11,10 @@ function english(word: string): string[] {
 }
 
 function german(word: string): string[] {
-  const endings = ["n", "e", "s", "en", "er", "es", "em"].filter((ending) => word.endsWith(ending));
-  return endings.map((ending) => word.slice(0, -ending.length)).filter(({ length }) => length > 3);
+  const forms: string[] = [];
+  if (/[nes]$/.test(word)) forms.push(word.slice(0, -1));
+  if (/e[nrsm]$/.test(word)) forms.push(word.slice(0, -2));
+  return forms.filter(({ length }) => length > 3);
 }
 
 /**
