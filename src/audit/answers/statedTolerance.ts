@@ -15,9 +15,10 @@ const ABOUT_LAW =
   /ideal|\blaw\b|gesetz|freez|gefrier|formula|formel|depress|erniedrig|\brule\b|regel|calculat|rechn|\bk_?f\b|Δ ?t|estimate|näherung|approx/i;
 /** To how many figures a number is shown promises nothing of the law. */
 const ROUNDED = /\bround|gerundet|runde/i;
-/** What thermometers and freezers are good to is another thing. */
+/** What thermometers and freezers are good to is another thing, unless it is said of a law. */
 const ABOUT_DEVICE =
   /freezer|thermomet|probe\b|sensor|fridge|truhe|froster|kühl|fühler|balance|scale|waage|store[sd]?\b|lager|serve|servier/i;
+const NAMES_LAW = /\bideal|\blaw\b|gesetz|formula|formel|\brule\b|\bregel\b|näherung|approxim/i;
 const LABEL =
   /^(allowed |accepted |zulässige |erlaubte |max(imum|imale|\.)? )?(toler|deviation|abweichung|error|fehler|accuracy|genauigkeit|margin)/i;
 
@@ -41,7 +42,8 @@ function beside(sheet: WorkbookSheet, row: number, column: number): StatedTolera
 }
 
 function inSentence(text: string): StatedTolerance | null {
-  if (!SAYS_TOLERANCE.test(text) || ABOUT_DEVICE.test(text) || ROUNDED.test(text)) return null;
+  if (!SAYS_TOLERANCE.test(text) || ROUNDED.test(text)) return null;
+  if (ABOUT_DEVICE.test(text) && !NAMES_LAW.test(text)) return null;
   const kelvins = KELVINS.exec(text)?.[1];
   if (kelvins !== undefined) return { kelvin: numberOf(kelvins) };
   const perCent = ABOUT_LAW.test(text) ? PER_CENT.exec(text)?.[1] : undefined;

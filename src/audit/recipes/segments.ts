@@ -44,21 +44,29 @@ function rowBelowTitles(sheet: WorkbookSheet, row: number, cells: readonly numbe
   return below;
 }
 
+/** A recipe may have nothing of so many ingredients of a list that several share. */
+const MOST_WITHOUT = 20;
+
+/** Whether the first thing below a title is a number, though its recipe has nothing of the first ingredients. */
+function hasNumberBelow(sheet: WorkbookSheet, row: number, column: number): boolean {
+  const rows = Array.from({ length: MOST_WITHOUT }, (_, at) => row + at);
+  const first = rows.find((at) => !isBlank(sheet, at, column));
+  return first !== undefined && holdsNumber(sheet, first, column);
+}
+
 /**
- * Whether a row after an empty one has words only, and a number below each but the first: titles of recipes. A
- * column that its heading explains, of prices, may have none there.
+ * Whether a row after an empty one has words only, and a number below each but the first, right below for one of
+ * them: titles of recipes. A column that its heading explains, of prices, may have none there.
  */
 function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean {
   const others = cells.slice(1);
+  if (others.length < 2 || !cells.every((at) => isBlank(sheet, row - 1, at))) return false;
   const below = rowBelowTitles(sheet, row, cells);
-  const titles = others.filter((at) => holdsNumber(sheet, below, at));
+  if (!others.some((at) => holdsNumber(sheet, below, at))) return false;
+  const titles = others.filter((at) => hasNumberBelow(sheet, below, at));
   const isSaid = (at: number) =>
     isBlank(sheet, below, at) && headerRole(textAt(sheet, row, at)) !== null;
-  return (
-    titles.length > 1 &&
-    cells.every((at) => isBlank(sheet, row - 1, at)) &&
-    others.every((at) => titles.includes(at) || isSaid(at))
-  );
+  return titles.length > 1 && others.every((at) => titles.includes(at) || isSaid(at));
 }
 
 /**
