@@ -1,0 +1,58 @@
+import { bookOf, formula, type Rows } from "./bookOf";
+import { findingsOf } from "./findingsOf";
+import { auditContext } from "../../src/audit/context";
+
+/** A cup of salt water, worked by n·i·Kf/kg. */
+const cup = (title: string, grams: number, water: number, top: number): Rows => {
+  const moles = (grams * 2) / 58.44;
+  const lower = (1860 * moles) / water;
+  return [
+    [title],
+    ["Stirred in", "Particles", "Molar mass (g/mol)", "Mass (g)", "Moles of particles"],
+    ["sodium chloride", 2, 58.44, grams, formula(`D${top + 2}*B${top + 2}/C${top + 2}`, moles)],
+    ["Water (g)", water],
+    ["Freezing point (°C)", formula(`-1860*E${top + 2}/B${top + 3}`, -lower)],
+    [],
+  ];
+};
+const cups: Rows = [...cup("Cup one", 2, 100, 1), ...cup("Cup two", 2, 400, 7)];
+
+test("each cup has the water that stands nearest to it", () => {
+  const { blocks, mixOf } = auditContext(bookOf({ Sheet1: cups }));
+  const grams = blocks.map((block) => mixOf(block, block.recipes[0]!).grams);
+  expect(grams).toEqual([
+    [2, 100],
+    [2, 400],
+  ]);
+  expect(findingsOf(cups).filter(({ rule }) => rule === "result-differs")).toEqual([]);
+});
+
+/** 1 mol of salt to 1 kg of water freezes at −3.37 °C (CRC Handbook, concentrative properties), by the law at −3.72 °C. */
+const strong = (note: string): Rows => [...cup("Cup", 58.44, 1000, 1), [note]];
+
+test.each([
+  ["The simple law; our thermometer may differ by 2 K.", 0],
+  ["Our thermometer may be off by 2 K.", 1],
+])("what a thermometer may be off by is accepted where a law is named: %s", (note, count) => {
+  const found = findingsOf(strong(note)).filter(({ rule }) => rule === "ideal-law-too-far-off");
+  expect(found).toHaveLength(count);
+});
+
+/** Two ices of a list that share no first ingredient. */
+const board = (second: string | number): Rows => [
+  ["Tubs, all in kg"],
+  ["Scoop (g)", 80],
+  [],
+  ["Goes in", "Peach ice", "Milk ice"],
+  ["peach", 0.3, null],
+  ["sugar", 0.08, 0.1],
+  ["water", 0.12, null],
+  ["whole milk", null, second],
+  ["A tub weighs", formula("SUM(B5:B8)", 0.5), formula("SUM(C5:C8)", 0.7)],
+];
+
+test("titles head a list though a recipe lacks its first ingredients", () => {
+  const [block] = auditContext(bookOf({ Sheet1: board(0.6) })).blocks;
+  expect(block?.recipes.map(({ title }) => title)).toEqual(["Peach ice", "Milk ice"]);
+  expect(block?.names).toHaveLength(4);
+});
