@@ -6,7 +6,14 @@ export const dairy: readonly Ingredient[] = [
     name: "whole milk",
     group: "dairy",
     aliases: {
-      en: ["milk, whole", "full-fat milk", "milk 3.25 %", "full cream milk"],
+      en: [
+        "milk, whole",
+        "full-fat milk",
+        "milk 3.25 %",
+        "full cream milk",
+        "milk 3.5 %",
+        "whole cow's milk",
+      ],
       de: ["Vollmilch", "Milch 3,5 %"],
     },
     composition: {
@@ -31,8 +38,14 @@ export const dairy: readonly Ingredient[] = [
     name: "milk 2 % fat",
     group: "dairy",
     aliases: {
-      en: ["reduced-fat milk", "semi-skimmed milk", "milk, 2 %"],
-      de: ["fettarme Milch", "Milch 1,5 %"],
+      en: ["reduced-fat milk", "semi-skimmed milk", "milk, 2 %", "semi-skimmed milk 1.5 %"],
+      de: [
+        "fettarme Milch",
+        "Milch 1,5 %",
+        "Halbfettmilch",
+        "halbentrahmte Milch",
+        "fettarme Milch 1,5 %",
+      ],
     },
     composition: {
       water: 89.21,
@@ -56,8 +69,8 @@ export const dairy: readonly Ingredient[] = [
     name: "skim milk",
     group: "dairy",
     aliases: {
-      en: ["skimmed milk", "nonfat milk", "fat-free milk"],
-      de: ["Magermilch", "entrahmte Milch"],
+      en: ["skimmed milk", "nonfat milk", "fat-free milk", "fat-free skim milk", "milk 0.1 %"],
+      de: ["Magermilch", "entrahmte Milch", "Milch 0,3 %"],
     },
     composition: {
       water: 90.84,
@@ -81,8 +94,8 @@ export const dairy: readonly Ingredient[] = [
     name: "half and half",
     group: "dairy",
     aliases: {
-      en: ["single cream 11 % fat", "cream 11 % fat"],
-      de: ["Kaffeesahne 10 %", "Kaffeesahne 12 %"],
+      en: ["single cream 11 % fat", "cream 11 % fat", "half and half cream"],
+      de: ["Kaffeesahne 10 %", "Kaffeesahne 12 %", "Kaffeeobers 10 %"],
     },
     composition: {
       water: 80.57,
@@ -107,7 +120,7 @@ export const dairy: readonly Ingredient[] = [
     group: "dairy",
     aliases: {
       en: ["light cream", "single cream", "table cream", "coffee cream"],
-      de: ["Sahne 20 %", "Rahm 20 %", "Kaffeesahne 20 %"],
+      de: ["Sahne 20 %", "Rahm 20 %", "Kaffeesahne 20 %", "Obers 20 %"],
     },
     composition: {
       water: 73.75,
@@ -132,8 +145,8 @@ export const dairy: readonly Ingredient[] = [
     name: "cream 37 % fat",
     group: "dairy",
     aliases: {
-      en: ["heavy cream", "heavy whipping cream"],
-      de: ["Sahne 36 %", "Schlagobers 36 %", "Sahne 37 %"],
+      en: ["heavy cream", "heavy whipping cream", "heavy cream 36 %"],
+      de: ["Sahne 36 %", "Schlagobers 36 %", "Sahne 37 %", "Obers 36 %"],
     },
     composition: {
       water: 57.71,
@@ -157,7 +170,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "sour cream",
     group: "dairy",
-    aliases: { en: ["soured cream"], de: ["saure Sahne 20 %", "Schmand 20 %", "Sauerrahm"] },
+    aliases: {
+      en: ["soured cream", "cultured sour cream", "sour cream 20 %", "full-fat sour cream"],
+      de: ["saure Sahne 20 %", "Schmand 20 %", "Sauerrahm"],
+    },
     composition: {
       water: 74.46,
       fat: 19.73,
@@ -181,8 +197,25 @@ export const dairy: readonly Ingredient[] = [
     name: "skim milk powder",
     group: "dairy",
     aliases: {
-      en: ["nonfat dry milk", "skimmed milk powder", "nonfat milk powder", "SMP"],
-      de: ["Magermilchpulver"],
+      en: [
+        "nonfat dry milk",
+        "skimmed milk powder",
+        "nonfat milk powder",
+        "SMP",
+        "NFDM",
+        "nonfat dry milk powder",
+        "dried skimmed milk",
+        "powdered skim milk",
+        "spray-dried skim milk powder",
+        "low-heat skim milk powder",
+      ],
+      de: [
+        "Magermilchpulver",
+        "MMP",
+        "sprühgetrocknetes Magermilchpulver",
+        "entrahmtes Milchpulver",
+        "mageres Milchpulver",
+      ],
     },
     composition: {
       water: 3.16,
@@ -230,7 +263,19 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "whole milk powder",
     group: "dairy",
-    aliases: { en: ["dry whole milk", "WMP"], de: ["Vollmilchpulver"] },
+    aliases: {
+      en: [
+        "dry whole milk",
+        "WMP",
+        "full-cream milk powder",
+        "full-fat milk powder",
+        "FCMP",
+        "milk powder 26 %",
+        "dried whole milk",
+        "powdered whole milk",
+      ],
+      de: ["Vollmilchpulver", "VMP"],
+    },
     composition: {
       water: 2.47,
       fat: 26.71,
@@ -253,7 +298,7 @@ export const dairy: readonly Ingredient[] = [
     name: "evaporated milk",
     group: "dairy",
     aliases: {
-      en: ["unsweetened condensed milk"],
+      en: ["unsweetened condensed milk", "unsweetened evaporated milk"],
       de: ["Kondensmilch, ungezuckert", "Kondensmilch 7,5 %"],
     },
     composition: {
@@ -277,7 +322,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "sweet whey powder",
     group: "dairy",
-    aliases: { en: ["whey powder, sweet"], de: ["Süßmolkenpulver", "Molkenpulver, süß"] },
+    aliases: {
+      en: ["whey powder, sweet", "dried sweet whey"],
+      de: ["Süßmolkenpulver", "Molkenpulver, süß"],
+    },
     composition: {
       water: 3.19,
       fat: 1.07,
@@ -299,7 +347,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "acid whey powder",
     group: "dairy",
-    aliases: { en: ["whey powder, acid"], de: ["Sauermolkenpulver", "Molkenpulver, sauer"] },
+    aliases: {
+      en: ["whey powder, acid", "dried acid whey"],
+      de: ["Sauermolkenpulver", "Molkenpulver, sauer"],
+    },
     composition: {
       water: 3.51,
       fat: 0.54,
@@ -322,8 +373,14 @@ export const dairy: readonly Ingredient[] = [
     name: "unsalted butter",
     group: "dairy",
     aliases: {
-      en: ["sweet butter", "butter, unsalted"],
-      de: ["Butter, ungesalzen", "Süßrahmbutter"],
+      en: [
+        "sweet butter",
+        "butter, unsalted",
+        "unsalted sweet cream butter",
+        "unsalted cultured butter",
+        "unsalted butter 82 %",
+      ],
+      de: ["Butter, ungesalzen", "Süßrahmbutter", "Sauerrahmbutter", "mildgesäuerte Butter"],
     },
     composition: {
       water: 17.94,
@@ -347,7 +404,13 @@ export const dairy: readonly Ingredient[] = [
     name: "whole milk yogurt",
     group: "dairy",
     aliases: {
-      en: ["plain yogurt", "whole-milk yoghurt", "yogurt, plain, whole milk"],
+      en: [
+        "plain yogurt",
+        "whole-milk yoghurt",
+        "yogurt, plain, whole milk",
+        "plain full-fat yogurt",
+        "natural full-fat yogurt",
+      ],
       de: ["Naturjoghurt 3,5 %", "Vollmilchjoghurt"],
     },
     composition: {
@@ -373,7 +436,12 @@ export const dairy: readonly Ingredient[] = [
     name: "Greek yogurt, nonfat",
     group: "dairy",
     aliases: {
-      en: ["nonfat Greek yogurt", "strained yogurt 0 %"],
+      en: [
+        "nonfat Greek yogurt",
+        "strained yogurt 0 %",
+        "Greek yogurt 0 %",
+        "Greek-style yogurt 0 %",
+      ],
       de: ["griechischer Joghurt 0 %", "Joghurt nach griechischer Art, mager"],
     },
     composition: {
@@ -398,7 +466,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "cream cheese",
     group: "dairy",
-    aliases: { en: ["full-fat cream cheese"], de: ["Doppelrahmfrischkäse", "Frischkäse"] },
+    aliases: {
+      en: ["full-fat cream cheese", "full-fat soft cheese", "plain cream cheese"],
+      de: ["Doppelrahmfrischkäse", "Frischkäse", "Frischkäse, Doppelrahmstufe"],
+    },
     composition: {
       water: 54.44,
       fat: 34.24,
@@ -428,7 +499,7 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "ricotta",
     group: "dairy",
-    aliases: { en: ["whole milk ricotta"], de: ["Ricotta, Vollmilch"] },
+    aliases: { en: ["whole milk ricotta", "ricotta cheese"], de: ["Ricotta, Vollmilch"] },
     composition: {
       water: 71.7,
       fat: 12.98,
@@ -451,7 +522,7 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "salted butter",
     group: "dairy",
-    aliases: { en: ["butter, salted"], de: ["gesalzene Butter", "Butter, gesalzen"] },
+    aliases: { en: ["butter, salted"], de: ["gesalzene Butter", "Butter, gesalzen", "Salzbutter"] },
     composition: {
       water: 15.87,
       fat: 81.11,
@@ -484,7 +555,7 @@ export const dairy: readonly Ingredient[] = [
     group: "dairy",
     aliases: {
       en: ["whipping cream 35 %", "cream 35 %"],
-      de: ["Sahne 35 %", "Rahm 35 %", "Schlagrahm 35 %"],
+      de: ["Sahne 35 %", "Rahm 35 %", "Schlagrahm 35 %", "Vollrahm", "Konditorsahne 35 %"],
     },
     composition: {
       water: 59.2,
@@ -532,7 +603,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "sweetened condensed milk",
     group: "dairy",
-    aliases: { en: ["condensed milk, sweetened"], de: ["gezuckerte Kondensmilch"] },
+    aliases: {
+      en: ["condensed milk, sweetened", "sweetened condensed whole milk", "SCM"],
+      de: ["gezuckerte Kondensmilch", "gezuckerte Kondensmilch 8 %", "gesüßte Kondensmilch"],
+    },
     composition: {
       water: 27.16,
       fat: 8.7,
@@ -563,8 +637,8 @@ export const dairy: readonly Ingredient[] = [
     name: "whey protein concentrate 80",
     group: "dairy",
     aliases: {
-      en: ["WPC 80", "whey protein powder 80 %"],
-      de: ["Molkenproteinkonzentrat 80", "Molkeneiweiß 80"],
+      en: ["WPC 80", "whey protein powder 80 %", "WPC 80 %", "whey protein concentrate 80 %"],
+      de: ["Molkenproteinkonzentrat 80", "Molkeneiweiß 80", "Molkenproteinkonzentrat 80 %"],
     },
     composition: {
       water: 5,
@@ -588,7 +662,7 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "sodium caseinate",
     group: "dairy",
-    aliases: { en: ["caseinate"], de: ["Natriumcaseinat", "Natriumkaseinat"] },
+    aliases: { en: ["caseinate", "Na-caseinate"], de: ["Natriumcaseinat", "Natriumkaseinat"] },
     composition: { water: 5, fat: 1, protein: 90, solutes: { "sodium chloride": 1.53 }, ash: 2.47 },
     spread: { water: 0.6, fat: 0.05, protein: 2.7, "sodium chloride": 0.61 },
     spreadBasis:

@@ -5,7 +5,21 @@ export const eggs: readonly Ingredient[] = [
   defineIngredient({
     name: "whole egg",
     group: "eggs",
-    aliases: { en: ["egg", "eggs", "whole egg, raw"], de: ["Ei", "Eier", "Vollei", "Vollei, roh"] },
+    aliases: {
+      en: ["egg", "eggs", "whole egg, raw", "hen's egg", "liquid whole egg", "liquid egg"],
+      de: [
+        "Ei",
+        "Eier",
+        "Vollei",
+        "Vollei, roh",
+        "Hühnerei",
+        "Freilandei",
+        "Frischei",
+        "Flüssigei",
+        "Flüssigvollei",
+        "flüssiges Vollei",
+      ],
+    },
     composition: {
       water: 76.15,
       fat: 9.51,
@@ -29,7 +43,17 @@ export const eggs: readonly Ingredient[] = [
   defineIngredient({
     name: "egg white",
     group: "eggs",
-    aliases: { en: ["egg whites", "egg white, raw"], de: ["Eiweiß", "Eiklar"] },
+    aliases: {
+      en: ["egg whites", "egg white, raw", "liquid egg white"],
+      de: [
+        "Eiweiß",
+        "Eiklar",
+        "Hühnereiweiß",
+        "Flüssigeiweiß",
+        "flüssiges Eiweiß",
+        "flüssiges Eiklar",
+      ],
+    },
     composition: {
       water: 87.57,
       fat: 0.17,
@@ -58,7 +82,10 @@ export const eggs: readonly Ingredient[] = [
   defineIngredient({
     name: "egg yolk",
     group: "eggs",
-    aliases: { en: ["egg yolks", "egg yolk, raw"], de: ["Eigelb", "Eidotter", "Dotter"] },
+    aliases: {
+      en: ["egg yolks", "egg yolk, raw", "yolk", "liquid egg yolk"],
+      de: ["Eigelb", "Eidotter", "Dotter", "Hühnereigelb", "Flüssigeigelb", "flüssiges Eigelb"],
+    },
     composition: {
       water: 52.31,
       fat: 26.54,
@@ -89,7 +116,15 @@ export const eggs: readonly Ingredient[] = [
   defineIngredient({
     name: "sugared egg yolk, pasteurised",
     group: "eggs",
-    aliases: { en: ["egg yolk with 10 % sugar"], de: ["gezuckertes Eigelb, pasteurisiert"] },
+    aliases: {
+      en: [
+        "egg yolk with 10 % sugar",
+        "sugared egg yolk 10 %",
+        "sugared yolk 10 %",
+        "pasteurised egg yolk with 10 % sugar",
+      ],
+      de: ["gezuckertes Eigelb, pasteurisiert", "gezuckertes Eigelb 10 %"],
+    },
     composition: {
       water: 51.3,
       fat: 22.8,

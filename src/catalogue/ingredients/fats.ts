@@ -5,7 +5,10 @@ export const fats: readonly Ingredient[] = [
   defineIngredient({
     name: "coconut oil",
     group: "fats",
-    aliases: { en: ["coconut fat"], de: ["Kokosöl", "Kokosfett"] },
+    aliases: {
+      en: ["coconut fat", "hydrogenated coconut oil"],
+      de: ["Kokosöl", "Kokosfett", "Kokosnussöl", "Kokosnussfett", "Kokosfett, gehärtet"],
+    },
     composition: { water: 0, fat: 100 },
     spread: {},
     spreadBasis: "practically all fat",
@@ -20,7 +23,10 @@ export const fats: readonly Ingredient[] = [
   defineIngredient({
     name: "palm kernel oil",
     group: "fats",
-    aliases: { en: ["palm kernel fat"], de: ["Palmkernöl", "Palmkernfett"] },
+    aliases: {
+      en: ["palm kernel fat", "PKO", "hydrogenated palm kernel oil"],
+      de: ["Palmkernöl", "Palmkernfett", "Palmkernfett, gehärtet"],
+    },
     composition: { water: 0, fat: 100 },
     spread: {},
     spreadBasis: "practically all fat",

@@ -43,8 +43,32 @@ export const honey: readonly Ingredient[] = [
     name: "honey, average",
     group: "honey",
     aliases: {
-      en: ["honey", "average honey", "blossom honey"],
-      de: ["Honig", "Blütenhonig", "Honig, Durchschnitt"],
+      en: [
+        "honey",
+        "average honey",
+        "blossom honey",
+        "runny honey",
+        "clear honey",
+        "liquid honey",
+        "set honey",
+        "creamed honey",
+        "raw honey",
+        "bees' honey",
+        "wildflower honey",
+        "mixed blossom honey",
+      ],
+      de: [
+        "Honig",
+        "Blütenhonig",
+        "Honig, Durchschnitt",
+        "Bienenhonig",
+        "flüssiger Honig",
+        "cremiger Honig",
+        "Cremehonig",
+        "milder Honig",
+        "Wildblütenhonig",
+        "Sommerblütenhonig",
+      ],
     },
     composition: {
       water: 17.2,
@@ -153,7 +177,10 @@ export const honey: readonly Ingredient[] = [
   defineIngredient({
     name: "honey, orange blossom",
     group: "honey",
-    aliases: { en: ["orange blossom honey", "citrus honey"], de: ["Orangenblütenhonig"] },
+    aliases: {
+      en: ["orange blossom honey", "citrus honey", "orange honey"],
+      de: ["Orangenblütenhonig"],
+    },
     composition: {
       water: 16.5,
       solutes: {
@@ -334,7 +361,7 @@ export const honey: readonly Ingredient[] = [
     name: "honey, acacia",
     group: "honey",
     aliases: {
-      en: ["acacia honey", "robinia honey", "locust honey"],
+      en: ["acacia honey", "robinia honey", "locust honey", "false acacia honey"],
       de: ["Akazienhonig", "Robinienhonig"],
     },
     composition: {

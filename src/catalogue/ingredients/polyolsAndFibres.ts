@@ -5,7 +5,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "sorbitol powder",
     group: "polyols and fibres",
-    aliases: { en: ["E 420 powder"], de: ["Sorbitpulver"] },
+    aliases: { en: ["crystalline sorbitol"], de: ["Sorbitpulver", "Sorbitolpulver"] },
     composition: { water: 0.5, solutes: { sorbitol: 99.5 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -21,8 +21,21 @@ export const polyolsAndFibres: readonly Ingredient[] = [
     name: "sorbitol syrup 70 %",
     group: "polyols and fibres",
     aliases: {
-      en: ["sorbitol solution 70 %", "liquid sorbitol"],
-      de: ["Sorbitsirup 70 %", "Sorbitlösung 70 %"],
+      en: [
+        "sorbitol solution 70 %",
+        "liquid sorbitol",
+        "sorbitol 70 %",
+        "sorbitol syrup",
+        "sorbitol solution",
+      ],
+      de: [
+        "Sorbitsirup 70 %",
+        "Sorbitlösung 70 %",
+        "Sorbit 70 %",
+        "Sorbitsirup",
+        "Sorbitlösung",
+        "flüssiges Sorbit",
+      ],
     },
     composition: { water: 30, solutes: { sorbitol: 70 } },
     spread: { water: 1.2, sorbitol: 2.1 },
@@ -39,7 +52,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "maltitol powder",
     group: "polyols and fibres",
-    aliases: { en: [], de: ["Maltitpulver"] },
+    aliases: { en: ["crystalline maltitol"], de: ["Maltitpulver", "Maltitolpulver"] },
     composition: { water: 0.5, solutes: { maltitol: 99.5 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -54,7 +67,10 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "erythritol granules",
     group: "polyols and fibres",
-    aliases: { en: ["erythritol powder"], de: ["Erythritpulver", "Erythrit, kristallin"] },
+    aliases: {
+      en: ["erythritol powder", "granulated erythritol", "E 968"],
+      de: ["Erythritpulver", "Erythrit, kristallin", "Erythritolpulver"],
+    },
     composition: { water: 0.3, solutes: { erythritol: 99.7 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -70,7 +86,10 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "xylitol granules",
     group: "polyols and fibres",
-    aliases: { en: ["xylitol powder"], de: ["Xylitpulver", "Xylit, kristallin"] },
+    aliases: {
+      en: ["xylitol powder", "granulated xylitol", "E 967"],
+      de: ["Xylitpulver", "Xylit, kristallin", "Xylitolpulver"],
+    },
     composition: { water: 0.5, solutes: { xylitol: 99.5 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -85,7 +104,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "isomalt granules",
     group: "polyols and fibres",
-    aliases: { en: ["isomalt powder"], de: ["Isomaltpulver"] },
+    aliases: { en: ["isomalt powder", "E 953"], de: ["Isomaltpulver", "Isomaltgranulat"] },
     composition: { water: 5, solutes: { isomalt: 95 } },
     spread: { water: 0.2, isomalt: 1.9 },
     spreadBasis: "between makers (common practice)",
@@ -101,7 +120,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "mannitol powder",
     group: "polyols and fibres",
-    aliases: { en: [], de: ["Mannitpulver"] },
+    aliases: { en: ["E 421"], de: ["Mannitpulver", "Mannitolpulver"] },
     composition: { water: 0.3, solutes: { mannitol: 99.7 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -117,7 +136,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "lactitol powder",
     group: "polyols and fibres",
-    aliases: { en: [], de: ["Lactitpulver"] },
+    aliases: { en: ["E 966"], de: ["Lactitpulver", "Lactitolpulver"] },
     composition: { water: 5, solutes: { lactitol: 95 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -133,7 +152,10 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "allulose granules",
     group: "polyols and fibres",
-    aliases: { en: ["allulose powder"], de: ["Allulosepulver", "Psicosepulver"] },
+    aliases: {
+      en: ["allulose powder", "granulated allulose", "crystalline allulose"],
+      de: ["Allulosepulver", "Psicosepulver", "Allulose, kristallin"],
+    },
     composition: { water: 0.5, solutes: { allulose: 99.5 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -149,7 +171,10 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "glycerol, food grade",
     group: "polyols and fibres",
-    aliases: { en: ["glycerin, food grade", "E 422"], de: ["Glycerin, Lebensmittelqualität"] },
+    aliases: {
+      en: ["glycerin, food grade", "E 422"],
+      de: ["Glycerin, Lebensmittelqualität", "Lebensmittelglycerin", "Glycerin 99,5 %"],
+    },
     composition: { water: 0.5, solutes: { glycerol: 99.5 } },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a food grade (common practice)",
@@ -180,7 +205,10 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "inulin",
     group: "polyols and fibres",
-    aliases: { en: ["native inulin", "chicory inulin"], de: ["Inulin, nativ", "Inulinpulver"] },
+    aliases: {
+      en: ["native inulin", "chicory inulin", "inulin powder"],
+      de: ["Inulin, nativ", "Inulinpulver", "Zichorieninulin", "Chicorée-Inulin"],
+    },
     composition: {
       water: 4,
       solutes: { sucrose: 4, glucose: 0.5, fructose: 3.5 },
@@ -201,7 +229,13 @@ export const polyolsAndFibres: readonly Ingredient[] = [
     name: "oligofructose",
     group: "polyols and fibres",
     aliases: {
-      en: ["fructooligosaccharides", "FOS powder"],
+      en: [
+        "fructooligosaccharides",
+        "FOS powder",
+        "FOS",
+        "fructooligosaccharide",
+        "oligofructose powder",
+      ],
       de: ["Oligofruktose", "Fructooligosaccharide"],
     },
     composition: {
@@ -223,7 +257,7 @@ export const polyolsAndFibres: readonly Ingredient[] = [
   defineIngredient({
     name: "polydextrose",
     group: "polyols and fibres",
-    aliases: { en: ["E 1200"], de: ["Polydextrosepulver"] },
+    aliases: { en: ["E 1200", "polydextrose powder"], de: ["Polydextrosepulver"] },
     composition: {
       water: 3,
       solutes: { sorbitol: 2 },

@@ -5,7 +5,29 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "gelatin powder",
     group: "stabilisers",
-    aliases: { en: ["gelatine powder", "gelatin"], de: ["Gelatinepulver", "Gelatine"] },
+    aliases: {
+      en: [
+        "gelatine powder",
+        "gelatin",
+        "powdered gelatin",
+        "leaf gelatin",
+        "gelatin leaves",
+        "sheet gelatin",
+        "beef gelatin",
+        "pork gelatin",
+      ],
+      de: [
+        "Gelatinepulver",
+        "Gelatine",
+        "Blattgelatine",
+        "Gelatineblätter",
+        "Speisegelatine",
+        "Pulvergelatine",
+        "gemahlene Gelatine",
+        "Rindergelatine",
+        "Schweinegelatine",
+      ],
+    },
     composition: { water: 13, protein: 85.6, ash: 1.4 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -22,7 +44,10 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "locust bean gum",
     group: "stabilisers",
-    aliases: { en: ["carob gum", "E 410"], de: ["Johannisbrotkernmehl"] },
+    aliases: {
+      en: ["carob gum", "E 410", "LBG", "carob bean gum", "carob seed gum", "locust bean flour"],
+      de: ["Johannisbrotkernmehl", "JBK", "JBKM", "Carobkernmehl"],
+    },
     composition: { water: 11, protein: 5, inert: 84 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -38,7 +63,10 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "guar gum",
     group: "stabilisers",
-    aliases: { en: ["E 412"], de: ["Guarkernmehl"] },
+    aliases: {
+      en: ["E 412", "guar", "guar gum powder", "guar flour"],
+      de: ["Guarkernmehl", "Guarmehl", "Guargummi"],
+    },
     composition: { water: 10, protein: 5, inert: 85 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -54,7 +82,10 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "xanthan gum",
     group: "stabilisers",
-    aliases: { en: ["xanthan", "E 415"], de: ["Xanthan-Gummi", "Xanthanpulver"] },
+    aliases: {
+      en: ["xanthan", "E 415", "xanthan gum powder"],
+      de: ["Xanthan-Gummi", "Xanthanpulver"],
+    },
     composition: { water: 11, ash: 9, inert: 80 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -69,7 +100,16 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "carrageenan",
     group: "stabilisers",
-    aliases: { en: ["E 407"], de: ["Carrageen"] },
+    aliases: {
+      en: [
+        "E 407",
+        "kappa carrageenan",
+        "iota carrageenan",
+        "lambda carrageenan",
+        "carrageenan powder",
+      ],
+      de: ["Carrageen", "Carrageenpulver", "Kappa-Carrageen", "Iota-Carrageen"],
+    },
     composition: { water: 10, ash: 20, inert: 70 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -84,7 +124,29 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "pectin powder",
     group: "stabilisers",
-    aliases: { en: ["pectin", "E 440"], de: ["Pektin", "Pektinpulver", "Apfelpektin"] },
+    aliases: {
+      en: [
+        "pectin",
+        "E 440",
+        "apple pectin",
+        "citrus pectin",
+        "powdered pectin",
+        "HM pectin",
+        "LM pectin",
+        "NH pectin",
+        "high-methoxyl pectin",
+        "low-methoxyl pectin",
+      ],
+      de: [
+        "Pektin",
+        "Pektinpulver",
+        "Apfelpektin",
+        "Zitruspektin",
+        "hochverestertes Pektin",
+        "niederverestertes Pektin",
+        "NH-Pektin",
+      ],
+    },
     composition: { water: 10, ash: 5, inert: 85 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -101,8 +163,15 @@ export const stabilisers: readonly Ingredient[] = [
     name: "cellulose gum",
     group: "stabilisers",
     aliases: {
-      en: ["carboxymethyl cellulose", "CMC", "E 466"],
-      de: ["Carboxymethylcellulose", "Zellulosegummi"],
+      en: [
+        "carboxymethyl cellulose",
+        "CMC",
+        "E 466",
+        "sodium carboxymethyl cellulose",
+        "sodium CMC",
+        "Na-CMC",
+      ],
+      de: ["Carboxymethylcellulose", "Zellulosegummi", "Natrium-Carboxymethylcellulose"],
     },
     composition: { water: 8, ash: 7, inert: 85 },
     spread: { water: 2 },
@@ -118,7 +187,10 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "agar powder",
     group: "stabilisers",
-    aliases: { en: ["agar", "agar-agar"], de: ["Agar-Agar, Pulver", "Agarpulver"] },
+    aliases: {
+      en: ["agar", "agar-agar", "agar-agar powder", "powdered agar", "E 406"],
+      de: ["Agar-Agar, Pulver", "Agarpulver"],
+    },
     composition: { water: 9, protein: 6, ash: 4, inert: 81 },
     spread: { water: 2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -133,7 +205,23 @@ export const stabilisers: readonly Ingredient[] = [
   defineIngredient({
     name: "mono- and diglycerides",
     group: "stabilisers",
-    aliases: { en: ["mono and diglycerides", "E 471"], de: ["Mono- und Diglyceride"] },
+    aliases: {
+      en: [
+        "mono and diglycerides",
+        "E 471",
+        "mono- and diglycerides of fatty acids",
+        "monoglycerides",
+        "distilled monoglycerides",
+        "glycerol monostearate",
+        "glyceryl monostearate",
+      ],
+      de: [
+        "Mono- und Diglyceride",
+        "Mono- und Diglyceride von Speisefettsäuren",
+        "Monoglyceride",
+        "Glycerinmonostearat",
+      ],
+    },
     composition: { water: 0.5, fat: 99.5 },
     spread: { water: 0.2 },
     spreadBasis: "moisture of a powder (common practice)",
@@ -150,8 +238,8 @@ export const stabilisers: readonly Ingredient[] = [
     name: "cornstarch",
     group: "stabilisers",
     aliases: {
-      en: ["corn starch", "cornflour", "maize starch"],
-      de: ["Maisstärke", "Speisestärke"],
+      en: ["corn starch", "cornflour", "maize starch", "maize cornflour"],
+      de: ["Maisstärke", "Speisestärke", "Maisstärkemehl"],
     },
     composition: {
       water: 8.32,

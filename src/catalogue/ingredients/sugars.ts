@@ -7,7 +7,14 @@ export const sugars: readonly Ingredient[] = [
     group: "sugars",
     aliases: {
       en: ["refined white sugar", "superfine sugar"],
-      de: ["Raffinade", "Weißzucker", "Feinzucker", "weißer Zucker"],
+      de: [
+        "Raffinade",
+        "Weißzucker",
+        "Feinzucker",
+        "weißer Zucker",
+        "Raffinadezucker",
+        "Feinstzucker",
+      ],
     },
     composition: { water: 0.01, solutes: { sucrose: 99.8, "sodium chloride": 0.006 }, inert: 0.18 },
     spread: { water: 0.1 },
@@ -25,7 +32,14 @@ export const sugars: readonly Ingredient[] = [
     name: "icing sugar",
     group: "sugars",
     aliases: {
-      en: ["powdered sugar", "confectioners' sugar", "icing sugar, unsifted"],
+      en: [
+        "powdered sugar",
+        "confectioners' sugar",
+        "icing sugar, unsifted",
+        "10X sugar",
+        "10X powdered sugar",
+        "powder sugar",
+      ],
       de: ["Puderzucker", "Staubzucker", "Staubzucker, ungesiebt"],
     },
     composition: {
@@ -48,7 +62,7 @@ export const sugars: readonly Ingredient[] = [
     name: "icing sugar, sifted",
     group: "sugars",
     aliases: {
-      en: ["powdered sugar, sifted", "sifted icing sugar"],
+      en: ["powdered sugar, sifted", "sifted icing sugar", "icing sugar, sieved"],
       de: ["Puderzucker, gesiebt", "Staubzucker, gesiebt"],
     },
     composition: {
@@ -71,8 +85,17 @@ export const sugars: readonly Ingredient[] = [
     name: "brown sugar",
     group: "sugars",
     aliases: {
-      en: ["brown sugar, packed", "soft brown sugar", "packed brown sugar"],
-      de: ["brauner Zucker", "brauner Zucker, gedrückt"],
+      en: [
+        "brown sugar, packed",
+        "soft brown sugar",
+        "packed brown sugar",
+        "light brown sugar",
+        "dark brown sugar",
+        "soft light brown sugar",
+        "soft dark brown sugar",
+        "firmly packed brown sugar",
+      ],
+      de: ["brauner Zucker", "brauner Zucker, gedrückt", "Braunzucker", "Farinzucker"],
     },
     composition: {
       water: 1.34,
@@ -95,7 +118,10 @@ export const sugars: readonly Ingredient[] = [
   defineIngredient({
     name: "brown sugar, loose",
     group: "sugars",
-    aliases: { en: ["brown sugar, unpacked", "loose brown sugar"], de: ["brauner Zucker, locker"] },
+    aliases: {
+      en: ["brown sugar, unpacked", "loose brown sugar", "lightly packed brown sugar"],
+      de: ["brauner Zucker, locker"],
+    },
     composition: {
       water: 1.34,
       protein: 0.12,
@@ -195,7 +221,12 @@ export const sugars: readonly Ingredient[] = [
     group: "sugars",
     aliases: {
       en: ["pure fructose", "fructose powder"],
-      de: ["Fruchtzuckerpulver", "Fruktose, kristallin"],
+      de: [
+        "Fruchtzuckerpulver",
+        "Fruktose, kristallin",
+        "Fruktosepulver",
+        "kristalliner Fruchtzucker",
+      ],
     },
     composition: { water: 0.3, solutes: { fructose: 99.7 } },
     spread: { water: 0.2 },

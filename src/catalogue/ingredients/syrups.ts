@@ -6,8 +6,13 @@ export const syrups: readonly Ingredient[] = [
     name: "invert sugar syrup, full",
     group: "sugars",
     aliases: {
-      en: ["fully inverted sugar syrup", "invert syrup 77 %", "invert sugar cream"],
-      de: ["Invertzuckersirup, voll invertiert", "Invertzuckercreme"],
+      en: [
+        "fully inverted sugar syrup",
+        "invert syrup 77 %",
+        "invert sugar cream",
+        "invert sugar paste",
+      ],
+      de: ["Invertzuckersirup, voll invertiert", "Invertzuckercreme", "Invertzuckerpaste"],
     },
     composition: { water: 23, solutes: { sucrose: 4, glucose: 36.5, fructose: 36.5 } },
     spread: { water: 0.92, sucrose: 0.24, glucose: 2.2, fructose: 2.2 },
@@ -72,8 +77,16 @@ export const syrups: readonly Ingredient[] = [
         "corn syrup DE 42",
         "confectioners' glucose syrup",
         "glucose syrup 43 Be",
+        "confectioners' glucose",
+        "liquid glucose DE 42",
       ],
-      de: ["Glukosesirup DE 42", "Glucosesirup DE 42", "Glukosesirup DE 40", "Bonbonsirup"],
+      de: [
+        "Glukosesirup DE 42",
+        "Glucosesirup DE 42",
+        "Glukosesirup DE 40",
+        "Bonbonsirup",
+        "Stärkesirup DE 42",
+      ],
     },
     composition: {
       water: 20,
@@ -102,7 +115,7 @@ export const syrups: readonly Ingredient[] = [
         "corn syrup DE 60",
         "high-conversion glucose syrup",
       ],
-      de: ["Glukosesirup DE 60", "Glucosesirup DE 60"],
+      de: ["Glukosesirup DE 60", "Glucosesirup DE 60", "Stärkesirup DE 60"],
     },
     composition: {
       water: 18,
@@ -125,8 +138,8 @@ export const syrups: readonly Ingredient[] = [
     name: "glucose syrup powder DE 36",
     group: "sugars",
     aliases: {
-      en: ["corn syrup solids DE 36", "dried glucose syrup DE 36"],
-      de: ["Glukosesirup-Pulver DE 36", "Trockenglukose DE 36"],
+      en: ["corn syrup solids DE 36", "dried glucose syrup DE 36", "glucose syrup solids DE 36"],
+      de: ["Glukosesirup-Pulver DE 36", "Trockenglukose DE 36", "Trockenglukosesirup DE 36"],
     },
     composition: {
       water: 4,
@@ -149,8 +162,18 @@ export const syrups: readonly Ingredient[] = [
     name: "glucose syrup powder DE 42",
     group: "sugars",
     aliases: {
-      en: ["atomised glucose DE 42", "corn syrup solids DE 42", "dried glucose syrup DE 42"],
-      de: ["Glukosesirup-Pulver DE 42", "Trockenglukose DE 42", "atomisierte Glukose"],
+      en: [
+        "atomised glucose DE 42",
+        "corn syrup solids DE 42",
+        "dried glucose syrup DE 42",
+        "glucose syrup solids DE 42",
+      ],
+      de: [
+        "Glukosesirup-Pulver DE 42",
+        "Trockenglukose DE 42",
+        "atomisierte Glukose",
+        "Trockenglukosesirup DE 42",
+      ],
     },
     composition: {
       water: 4,
@@ -173,7 +196,12 @@ export const syrups: readonly Ingredient[] = [
     name: "high-maltose syrup",
     group: "sugars",
     aliases: {
-      en: ["maltose syrup", "high-maltose glucose syrup", "glucose syrup, high maltose"],
+      en: [
+        "maltose syrup",
+        "high-maltose glucose syrup",
+        "glucose syrup, high maltose",
+        "high-maltose corn syrup",
+      ],
       de: ["Maltosesirup"],
     },
     composition: {
@@ -196,7 +224,7 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "maltodextrin DE 10",
     group: "sugars",
-    aliases: { en: [], de: ["Maltodextrin DE 10 (Pulver)"] },
+    aliases: { en: ["maltodextrin powder DE 10"], de: ["Maltodextrin DE 10 (Pulver)"] },
     composition: {
       water: 5.01,
       solutes: { glucose: 0.76, maltose: 2.75 },
@@ -217,7 +245,10 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "maltodextrin DE 18",
     group: "sugars",
-    aliases: { en: ["maltodextrin DE 19"], de: ["Maltodextrin DE 18 (Pulver)"] },
+    aliases: {
+      en: ["maltodextrin DE 19", "maltodextrin powder DE 18"],
+      de: ["Maltodextrin DE 18 (Pulver)", "Maltodextrin 19"],
+    },
     composition: {
       water: 5,
       solutes: { glucose: 1.42, maltose: 5.7 },
@@ -239,8 +270,14 @@ export const syrups: readonly Ingredient[] = [
     name: "high-fructose corn syrup 42",
     group: "sugars",
     aliases: {
-      en: ["HFCS 42", "isoglucose 42", "fructose-glucose syrup 42"],
-      de: ["Isoglukose 42", "Isoglucose 42"],
+      en: [
+        "HFCS 42",
+        "isoglucose 42",
+        "fructose-glucose syrup 42",
+        "HFCS 42 %",
+        "high-fructose corn syrup 42 %",
+      ],
+      de: ["Isoglukose 42", "Isoglucose 42", "Isoglukosesirup 42", "Isoglukose 42 %"],
     },
     composition: {
       water: 29,
@@ -263,8 +300,14 @@ export const syrups: readonly Ingredient[] = [
     name: "high-fructose corn syrup 55",
     group: "sugars",
     aliases: {
-      en: ["HFCS 55", "isoglucose 55", "fructose-glucose syrup 55"],
-      de: ["Isoglukose 55", "Isoglucose 55"],
+      en: [
+        "HFCS 55",
+        "isoglucose 55",
+        "fructose-glucose syrup 55",
+        "HFCS 55 %",
+        "high-fructose corn syrup 55 %",
+      ],
+      de: ["Isoglukose 55", "Isoglucose 55", "Isoglukosesirup 55", "Isoglukose 55 %"],
     },
     composition: {
       water: 23,
@@ -307,7 +350,10 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "light corn syrup",
     group: "sugars",
-    aliases: { en: ["light corn syrup, US retail", "corn syrup, light"], de: ["heller Maissirup"] },
+    aliases: {
+      en: ["light corn syrup, US retail", "corn syrup, light", "white corn syrup"],
+      de: ["heller Maissirup"],
+    },
     composition: {
       water: 22.83,
       fat: 0.2,
@@ -361,7 +407,10 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "maple syrup",
     group: "sugars",
-    aliases: { en: [], de: ["Ahornsirup"] },
+    aliases: {
+      en: ["pure maple syrup", "grade A maple syrup", "Canadian maple syrup"],
+      de: ["Ahornsirup", "Ahornsirup Grad A"],
+    },
     composition: {
       water: 32.39,
       fat: 0.06,
@@ -430,7 +479,10 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "agave syrup",
     group: "sugars",
-    aliases: { en: ["agave nectar"], de: ["Agavendicksaft", "Agavensirup"] },
+    aliases: {
+      en: ["agave nectar", "light agave syrup"],
+      de: ["Agavendicksaft", "Agavensirup", "Agavennektar"],
+    },
     composition: {
       water: 22.94,
       fat: 0.45,
@@ -459,7 +511,7 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "date syrup",
     group: "sugars",
-    aliases: { en: ["silan"], de: ["Dattelsirup"] },
+    aliases: { en: ["silan", "date molasses"], de: ["Dattelsirup"] },
     composition: {
       water: 24,
       protein: 1,
@@ -493,7 +545,10 @@ export const syrups: readonly Ingredient[] = [
   defineIngredient({
     name: "molasses",
     group: "sugars",
-    aliases: { en: ["black treacle", "treacle"], de: ["Melasse"] },
+    aliases: {
+      en: ["black treacle", "treacle", "cane molasses"],
+      de: ["Melasse", "Zuckerrohrmelasse", "Rohrzuckermelasse"],
+    },
     composition: {
       water: 21.87,
       fat: 0.1,
@@ -524,8 +579,14 @@ export const syrups: readonly Ingredient[] = [
     name: "barley malt syrup",
     group: "sugars",
     aliases: {
-      en: ["malt syrup", "malt extract"],
-      de: ["Gerstenmalzsirup", "Malzextrakt", "Malzsirup"],
+      en: ["malt syrup", "malt extract", "barley malt extract", "liquid malt extract"],
+      de: [
+        "Gerstenmalzsirup",
+        "Malzextrakt",
+        "Malzsirup",
+        "Gerstenmalzextrakt",
+        "flüssiger Malzextrakt",
+      ],
     },
     composition: {
       water: 21.1,

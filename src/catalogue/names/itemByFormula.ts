@@ -4,7 +4,8 @@ import type { KnownMatch } from "./itemMatch";
 const asFormula = (text: string): string =>
   text
     .normalize("NFKC")
-    .replace(/[\s*·⋅.]+/g, "·")
+    .replace(/\s*[x×]\s*(?=\d*\s*H2O)/g, "·")
+    .replace(/[\s*·⋅•∙.]+/g, "·")
     .replace(/^·|·$/g, "")
     .replace(/·(\d*)·(?=H2O)/, "·$1");
 

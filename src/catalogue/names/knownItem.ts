@@ -1,5 +1,7 @@
 import { itemByFormula } from "./itemByFormula";
+import { itemByShare } from "./itemByShare";
 import { itemByWords } from "./itemByWords";
+import { itemWithoutWater } from "./itemWithoutWater";
 import type { KnownMatch } from "./itemMatch";
 import { spelledItem } from "./spelledItem";
 
@@ -28,7 +30,13 @@ const kept = new Map<string, KnownMatch | null>();
 const MOST_KEPT = 5000;
 
 function readName(name: string): KnownMatch | undefined {
-  return itemByFormula(name) ?? itemByWords(name) ?? saidTwice(name);
+  return (
+    itemByFormula(name) ??
+    itemByWords(name) ??
+    itemByShare(name) ??
+    itemWithoutWater(name) ??
+    saidTwice(name)
+  );
 }
 
 /**

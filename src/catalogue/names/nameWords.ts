@@ -5,9 +5,20 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/[éèê]/g, "e"],
   [/gluko/g, "gluco"],
   [/fru[kc]to/g, "fructo"],
-  [/zitron/g, "citron"],
-  [/kaliumk/g, "kaliumc"],
-  [/natriumk/g, "natriumc"],
+  [/lakt/g, "lact"],
+  [/zitr/g, "citr"],
+  [/kalzium/g, "calcium"],
+  [/karbonat/g, "carbonat"],
+  [/kaseinat/g, "caseinat"],
+  [/azetat/g, "acetat"],
+  [/sulph/g, "sulf"],
+  [/zellulose/g, "cellulose"],
+  [/[ck]arr?agh?een/g, "carrageen"],
+  [/glykol/g, "glycol"],
+  [/äth(?=yl|an)/g, "eth"],
+  [/sirup/g, "syrup"],
+  [/(pasteuri|homogeni|ioni|minerali|atomi|iodi|deodori)z/g, "$1s"],
+  [/\bfiber\b/g, "fibre"],
   [/yogh?ourt|yoghurt/g, "yogurt"],
   [/\b(gelatin|glycerin)e\b/g, "$1"],
   [/\bsoya\b/g, "soy"],
@@ -15,7 +26,24 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\b(fat[- ]free|non[- ]fat)\b/g, "nonfat"],
   [/\bfat (?=nonfat)/g, ""],
   [/\bfull[- ]?(fat|cream)\b/g, "full$1"],
+  // in a solution it is all the same which way it turns light
+  [/(?<![\p{L}\d])(?:dl?|l|meso|alpha|beta|α|β)(?:-?\([+-]\))?-(?=\p{L})/gu, ""],
+  [/\b1-hydrat/g, "monohydrat"],
+  [/\b2-hydrat/g, "dihydrat"],
+  [/\b6-hydrat/g, "hexahydrat"],
+  [/\b10-hydrat|dekahydrat/g, "decahydrat"],
+  [/hydrate\b/g, "hydrat"],
+  [/\bp\. ?a\./g, "pa"],
+  // lemon(s), Ei(er)
+  [/(?<=\p{L})\((?:s|n|en|e|er|nen)\)/gu, ""],
+  [/\bfree[- ]range\b/g, ""],
+  [/\bh-(?=(voll|mager)?milch|sahne|rahm)/g, ""],
+  [/\b\d{2,3} ?(?:° ?)?bloom\b/g, ""],
+  [/\be[ -]?(\d{3,4}) ?\(?(i{1,3})\)?(?!\p{L})/gu, "e$1$2"],
 ];
+/** "Eier (Größe M)": a size is no weight. */
+const EGG_SIZE =
+  /(\b(?:eggs?|eier|ei|eigelbe?|eiweisse?|eiklar|yolks?|whites?)\b.*?)[\s,(]+(?:size |grösse |gr\.? ?)?(?:xl|[sml])\)?$/;
 
 /** "Juice of 2 lemons", "Saft von Zitronen": the juice is what is meant. */
 const OF_FRUIT =
@@ -23,7 +51,7 @@ const OF_FRUIT =
 /** "For dusting", "zum Unterheben": what it is for. */
 const PURPOSE =
   /[\s,(]+(?:for|to (?:finish|fold|serve|dust|taste|decorate|top|glaze|sprinkle|coat|poach|cook|boil|dissolve)|zum|zur|für)(?:\s[^()\d%]*)?\)?$/;
-const E_NUMBER = /\be ?\d{3,4}[a-z]?\b/g;
+const E_NUMBER = /\be ?\d{3,4}(?:[a-z]|i{2,3})?\b/g;
 const EQUIVALENT = /\bde ?(\d+)\b|\b(\d+) ?de\b/g;
 const PER_CENT = /(\d+)(?:[.,](\d+))?%(?:ig\p{L}*)?/gu;
 const FILLERS = /^(of|the|an?|in|at|from|and|und|u|von|vom|der|die|das|dem|aus|im|als)$/;
@@ -36,7 +64,7 @@ export function nameWords(name: string): string[] {
     (text, [word, written]) => text.replace(word, written),
     normalName(name),
   );
-  const direct = spelled.replace(PURPOSE, "").replace(OF_FRUIT, "$2 $1");
+  const direct = spelled.replace(PURPOSE, "").replace(EGG_SIZE, "$1").replace(OF_FRUIT, "$2 $1");
   const numbered = direct
     .replace(
       EQUIVALENT,

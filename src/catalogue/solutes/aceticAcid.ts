@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const aceticAcid = defineSolute({
   name: "acetic acid",
-  aliases: { en: ["ethanoic acid"], de: ["Essigsäure"] },
+  aliases: {
+    en: ["ethanoic acid", "glacial acetic acid", "E 260", "CH3COOH"],
+    de: ["Essigsäure", "Eisessig", "Ethansäure"],
+  },
   formula: "C2H4O2",
   cas: "64-19-7",
   kind: "acid",

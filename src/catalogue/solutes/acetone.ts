@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const acetone = defineSolute({
   name: "acetone",
-  aliases: { en: ["propanone"], de: ["Aceton"] },
+  aliases: { en: ["propanone", "dimethyl ketone"], de: ["Aceton", "Propanon"] },
   formula: "C3H6O",
   cas: "67-64-1",
   kind: "other",

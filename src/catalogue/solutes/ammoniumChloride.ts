@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const ammoniumChloride = defineSolute({
   name: "ammonium chloride",
-  aliases: { en: ["sal ammoniac"], de: ["Salmiak"] },
+  aliases: { en: ["sal ammoniac", "E 510"], de: ["Salmiak", "Ammoniumchlorid", "Salmiaksalz"] },
   formula: "NH4Cl",
   cas: "12125-02-9",
   kind: "salt",

@@ -5,7 +5,17 @@ import { particles } from "../particles";
 
 export const ethanol = defineSolute({
   name: "ethanol",
-  aliases: { en: ["alcohol", "ethyl alcohol"], de: ["Alkohol", "Äthanol", "Weingeist"] },
+  aliases: {
+    en: ["alcohol", "ethyl alcohol", "absolute ethanol", "absolute alcohol", "EtOH", "C2H5OH"],
+    de: [
+      "Alkohol",
+      "Äthanol",
+      "Weingeist",
+      "Ethylalkohol",
+      "absoluter Alkohol",
+      "absolutes Ethanol",
+    ],
+  },
   formula: "C2H6O",
   cas: "64-17-5",
   kind: "alcohol",

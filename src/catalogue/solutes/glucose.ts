@@ -13,7 +13,7 @@ export const glucose = defineSolute({
       "dextrose, anhydrous",
       "grape sugar",
     ],
-    de: ["Traubenzucker, wasserfrei", "Glukose", "Dextrose, wasserfrei"],
+    de: ["Traubenzucker, wasserfrei", "Glukose", "Dextrose, wasserfrei", "wasserfreie Dextrose"],
   },
   formula: "C6H12O6",
   cas: "50-99-7",

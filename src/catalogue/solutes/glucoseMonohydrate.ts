@@ -6,6 +6,6 @@ export const glucoseMonohydrate = hydrateOf(glucose, 1, {
   cas: "5996-10-1",
   aliases: {
     en: ["dextrose monohydrate", "dextrose, monohydrate"],
-    de: ["Dextrose-Monohydrat", "Traubenzucker-Monohydrat"],
+    de: ["Dextrose-Monohydrat", "Traubenzucker-Monohydrat", "Glukose-Monohydrat"],
   },
 });

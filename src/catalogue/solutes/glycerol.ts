@@ -5,7 +5,16 @@ import { particles } from "../particles";
 
 export const glycerol = defineSolute({
   name: "glycerol",
-  aliases: { en: ["glycerin", "glycerine", "vegetable glycerin"], de: ["Glyzerin", "Glycerin"] },
+  aliases: {
+    en: [
+      "glycerin",
+      "glycerine",
+      "vegetable glycerin",
+      "propane-1,2,3-triol",
+      "1,2,3-propanetriol",
+    ],
+    de: ["Glyzerin", "Glycerin", "pflanzliches Glycerin"],
+  },
   formula: "C3H8O3",
   cas: "56-81-5",
   kind: "polyol",

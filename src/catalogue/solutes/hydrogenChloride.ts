@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const hydrogenChloride = defineSolute({
   name: "hydrogen chloride",
-  aliases: { en: ["hydrochloric acid"], de: ["Salzsäure"] },
+  aliases: { en: ["hydrochloric acid"], de: ["Salzsäure", "Chlorwasserstoff"] },
   formula: "HCl",
   cas: "7647-01-0",
   kind: "acid",

@@ -4,5 +4,5 @@ import { magnesiumChloride } from "./magnesiumChloride";
 export const magnesiumChlorideHexahydrate = hydrateOf(magnesiumChloride, 6, {
   name: "magnesium chloride hexahydrate",
   cas: "7791-18-6",
-  aliases: { en: ["nigari"], de: ["Magnesiumchlorid-Hexahydrat"] },
+  aliases: { en: ["nigari", "E 511"], de: ["Magnesiumchlorid-Hexahydrat"] },
 });

@@ -4,7 +4,7 @@ import { particles } from "../particles";
 
 export const malicAcid = defineSolute({
   name: "malic acid",
-  aliases: { en: ["DL-malic acid"], de: ["Äpfelsäure"] },
+  aliases: { en: ["DL-malic acid", "E 296"], de: ["Äpfelsäure", "Apfelsäure"] },
   formula: "C4H6O5",
   cas: "6915-15-7",
   kind: "acid",

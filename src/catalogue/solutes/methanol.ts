@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const methanol = defineSolute({
   name: "methanol",
-  aliases: { en: ["methyl alcohol", "wood alcohol"], de: ["Holzgeist"] },
+  aliases: {
+    en: ["methyl alcohol", "wood alcohol", "MeOH", "CH3OH"],
+    de: ["Holzgeist", "Methylalkohol"],
+  },
   formula: "CH4O",
   cas: "67-56-1",
   kind: "alcohol",

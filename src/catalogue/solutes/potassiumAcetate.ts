@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const potassiumAcetate = defineSolute({
   name: "potassium acetate",
-  aliases: { en: [], de: ["Kaliumacetat"] },
+  aliases: { en: ["CH3COOK", "KOAc"], de: ["Kaliumacetat"] },
   formula: "KC2H3O2",
   cas: "127-08-2",
   kind: "salt",

@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const potassiumBicarbonate = defineSolute({
   name: "potassium bicarbonate",
-  aliases: { en: ["potassium hydrogen carbonate"], de: ["Kaliumhydrogencarbonat"] },
+  aliases: {
+    en: ["potassium hydrogen carbonate"],
+    de: ["Kaliumhydrogencarbonat", "Kaliumbicarbonat"],
+  },
   formula: "KHCO3",
   cas: "298-14-6",
   kind: "salt",

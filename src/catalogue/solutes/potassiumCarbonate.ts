@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const potassiumCarbonate = defineSolute({
   name: "potassium carbonate",
-  aliases: { en: ["potash"], de: ["Pottasche"] },
+  aliases: { en: ["potash"], de: ["Pottasche", "Kaliumcarbonat"] },
   formula: "K2CO3",
   cas: "584-08-7",
   kind: "salt",

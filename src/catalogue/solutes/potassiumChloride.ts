@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const potassiumChloride = defineSolute({
   name: "potassium chloride",
-  aliases: { en: [], de: ["Kaliumchlorid"] },
+  aliases: { en: ["E 508"], de: ["Kaliumchlorid"] },
   formula: "KCl",
   cas: "7447-40-7",
   kind: "salt",

@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const potassiumDihydrogenPhosphate = defineSolute({
   name: "potassium dihydrogen phosphate",
-  aliases: { en: ["monopotassium phosphate"], de: ["Kaliumdihydrogenphosphat"] },
+  aliases: {
+    en: ["monopotassium phosphate", "MKP"],
+    de: ["Kaliumdihydrogenphosphat", "Monokaliumphosphat"],
+  },
   formula: "KH2PO4",
   cas: "7778-77-0",
   kind: "salt",

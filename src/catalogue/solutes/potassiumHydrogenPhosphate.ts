@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const potassiumHydrogenPhosphate = defineSolute({
   name: "potassium hydrogen phosphate",
-  aliases: { en: ["dipotassium phosphate"], de: ["Dikaliumhydrogenphosphat"] },
+  aliases: {
+    en: ["dipotassium phosphate", "dipotassium hydrogen phosphate"],
+    de: ["Dikaliumhydrogenphosphat", "Dikaliumphosphat"],
+  },
   formula: "K2HPO4",
   cas: "7758-11-4",
   kind: "salt",

@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const potassiumNitrate = defineSolute({
   name: "potassium nitrate",
-  aliases: { en: ["saltpetre"], de: ["Salpeter"] },
+  aliases: {
+    en: ["saltpetre", "saltpeter", "E 252"],
+    de: ["Salpeter", "Kaliumnitrat", "Kalisalpeter"],
+  },
   formula: "KNO3",
   cas: "7757-79-1",
   kind: "salt",

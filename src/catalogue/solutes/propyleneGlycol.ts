@@ -6,8 +6,14 @@ import { particles } from "../particles";
 export const propyleneGlycol = defineSolute({
   name: "propylene glycol",
   aliases: {
-    en: ["propane-1,2-diol", "1,2-propanediol", "monopropylene glycol"],
-    de: ["Propylenglykol"],
+    en: [
+      "propane-1,2-diol",
+      "1,2-propanediol",
+      "monopropylene glycol",
+      "1,2-propylene glycol",
+      "MPG",
+    ],
+    de: ["Propylenglykol", "Monopropylenglykol", "Propan-1,2-diol", "1,2-Propandiol"],
   },
   formula: "C3H8O2",
   cas: "57-55-6",

@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const sodiumCarbonate = defineSolute({
   name: "sodium carbonate",
-  aliases: { en: ["soda ash", "washing soda, anhydrous"], de: ["Natriumcarbonat"] },
+  aliases: { en: ["soda ash", "washing soda, anhydrous", "E 500(i)"], de: ["Natriumcarbonat"] },
   formula: "Na2CO3",
   cas: "497-19-8",
   kind: "salt",

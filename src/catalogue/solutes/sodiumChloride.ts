@@ -6,8 +6,16 @@ import { particles } from "../particles";
 export const sodiumChloride = defineSolute({
   name: "sodium chloride",
   aliases: {
-    en: ["salt", "table salt", "sea salt", "kitchen salt"],
-    de: ["Salz", "Kochsalz", "Speisesalz", "Tafelsalz", "Meersalz", "Natriumchlorid"],
+    en: [
+      "salt",
+      "table salt",
+      "sea salt",
+      "kitchen salt",
+      "rock salt",
+      "cooking salt",
+      "pickling salt",
+    ],
+    de: ["Salz", "Kochsalz", "Speisesalz", "Tafelsalz", "Meersalz", "Natriumchlorid", "Steinsalz"],
   },
   formula: "NaCl",
   cas: "7647-14-5",

@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const sodiumDihydrogenPhosphate = defineSolute({
   name: "sodium dihydrogen phosphate",
-  aliases: { en: ["monosodium phosphate"], de: ["Natriumdihydrogenphosphat"] },
+  aliases: {
+    en: ["monosodium phosphate", "monosodium dihydrogen phosphate"],
+    de: ["Natriumdihydrogenphosphat", "Mononatriumphosphat"],
+  },
   formula: "NaH2PO4",
   cas: "7558-80-7",
   kind: "salt",

@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const sodiumHydroxide = defineSolute({
   name: "sodium hydroxide",
-  aliases: { en: ["caustic soda", "lye"], de: ["Ätznatron"] },
+  aliases: { en: ["caustic soda", "lye", "E 524"], de: ["Ätznatron", "Natriumhydroxid"] },
   formula: "NaOH",
   cas: "1310-73-2",
   kind: "other",

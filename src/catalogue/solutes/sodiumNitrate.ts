@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const sodiumNitrate = defineSolute({
   name: "sodium nitrate",
-  aliases: { en: [], de: ["Natriumnitrat"] },
+  aliases: {
+    en: ["Chile saltpetre", "E 251"],
+    de: ["Natriumnitrat", "Natronsalpeter", "Chilesalpeter"],
+  },
   formula: "NaNO3",
   cas: "7631-99-4",
   kind: "salt",

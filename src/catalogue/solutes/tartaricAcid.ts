@@ -4,7 +4,7 @@ import { particles } from "../particles";
 
 export const tartaricAcid = defineSolute({
   name: "tartaric acid",
-  aliases: { en: ["L-tartaric acid"], de: ["Weinsäure"] },
+  aliases: { en: ["L-tartaric acid", "E 334"], de: ["Weinsäure", "Weinsteinsäure"] },
   formula: "C4H6O6",
   cas: "87-69-4",
   kind: "acid",

@@ -5,7 +5,10 @@ import { particles } from "../particles";
 
 export const trisodiumCitrate = defineSolute({
   name: "trisodium citrate",
-  aliases: { en: ["sodium citrate, anhydrous"], de: ["Natriumcitrat, wasserfrei"] },
+  aliases: {
+    en: ["sodium citrate, anhydrous"],
+    de: ["Natriumcitrat, wasserfrei", "Trinatriumcitrat"],
+  },
   formula: "Na3C6H5O7",
   cas: "68-04-2",
   kind: "salt",

@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const urea = defineSolute({
   name: "urea",
-  aliases: { en: ["carbamide"], de: ["Harnstoff"] },
+  aliases: { en: ["carbamide", "CO(NH2)2"], de: ["Harnstoff", "Karbamid"] },
   formula: "CH4N2O",
   cas: "57-13-6",
   kind: "other",
