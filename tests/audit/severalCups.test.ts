@@ -31,9 +31,10 @@ test("each cup has the water that stands nearest to it", () => {
 const strong = (note: string): Rows => [...cup("Cup", 58.44, 1000, 1), [note]];
 
 test.each([
-  ["The simple law; our thermometer may differ by 2 K.", 0],
-  ["Our thermometer may be off by 2 K.", 1],
-])("what a thermometer may be off by is accepted where a law is named: %s", (note, count) => {
+  ["The simple law; our thermometer may differ by 0.2 K.", 1],
+  ["The simple law; our thermometer may differ by 0.5 K.", 0],
+  ["Our thermometer may be off by 0.2 K.", 0],
+])("what a thermometer may be off by bounds a law that is named with it: %s", (note, count) => {
   const found = findingsOf(strong(note)).filter(({ rule }) => rule === "ideal-law-too-far-off");
   expect(found).toHaveLength(count);
 });
