@@ -11,6 +11,7 @@ export type IngredientGroup =
   | "dairy"
   | "eggs"
   | "fruit"
+  | "vegetables and herbs"
   | "cocoa and chocolate"
   | "nuts and seeds"
   | "plant drinks"

@@ -77,6 +77,8 @@ export const bibliography = {
   weng2011: "Weng, L., Li, W. & Zuo, J., Thermochim. Acta 512 (2011) 225",
   usdaSr26:
     "USDA National Nutrient Database for Standard Reference, release 26, 2013 (carried on as FoodData Central SR Legacy)",
+  ifct2017:
+    "Longvah, T., Ananthan, R., Bhaskarachary, K. & Venkaiah, K., Indian Food Composition Tables, National Institute of Nutrition (ICMR), Hyderabad, 2017",
   white1962: "White, J.W. et al., Composition of American Honeys, USDA Tech. Bull. 1261, 1962",
   craNutritiveSweeteners:
     "Corn Refiners Association, Nutritive Sweeteners from Corn, table of saccharide compositions",

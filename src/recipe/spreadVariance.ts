@@ -16,7 +16,13 @@ const keyOf = (substance: Substance): string =>
  * stated spread of each is that of their sum. In syrups and honey it is the split between the sugars that varies.
  */
 const SWEETENED_AS_ONE: ReadonlySet<IngredientGroup> = new Set([
-  ...(["fruit", "cocoa and chocolate", "nuts and seeds", "plant drinks"] as const),
+  ...([
+    "fruit",
+    "vegetables and herbs",
+    "cocoa and chocolate",
+    "nuts and seeds",
+    "plant drinks",
+  ] as const),
   ...(["biscuits", "confectionery", "alcohol", "finished"] as const),
 ]);
 

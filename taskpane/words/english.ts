@@ -146,6 +146,7 @@ export const english = {
     dairy: "dairy",
     eggs: "eggs",
     fruit: "fruit",
+    "vegetables and herbs": "vegetables and herbs",
     "cocoa and chocolate": "cocoa and chocolate",
     "nuts and seeds": "nuts and seeds",
     "plant drinks": "plant drinks",

@@ -145,6 +145,7 @@ export const german: Words = {
     dairy: "Milch",
     eggs: "Ei",
     fruit: "Obst",
+    "vegetables and herbs": "Gemüse und Kräuter",
     "cocoa and chocolate": "Kakao und Schokolade",
     "nuts and seeds": "Nüsse und Samen",
     "plant drinks": "Pflanzendrinks",

@@ -1,4 +1,5 @@
 import { defineIngredient, type Ingredient } from "../ingredient";
+import { indianTablesSpread } from "../indianTablesSpread";
 
 /** Drinks from plants. */
 export const plantDrinks: readonly Ingredient[] = [
@@ -71,5 +72,38 @@ export const plantDrinks: readonly Ingredient[] = [
     gramsPerMl: { value: 1, relativeSpread: 0.01 },
     measuresSource: "commonPractice",
     note: "Its potassium counts as its equal of salt. Espresso holds about three to five times as much dissolved matter.",
+  }),
+  defineIngredient({
+    name: "sugar cane juice",
+    group: "plant drinks",
+    aliases: { en: ["sugarcane juice", "fresh cane juice"], de: ["Zuckerrohrsaft"] },
+    composition: {
+      water: 85.54,
+      fat: 0.4,
+      protein: 0.16,
+      solutes: {
+        sucrose: 10.03,
+        glucose: 2.27,
+        fructose: 0.55,
+        "fruit acids": 0.6,
+        "sodium chloride": 0.227,
+      },
+      ash: 0,
+      inert: 0.22,
+    },
+    spread: {
+      water: 1.7,
+      sucrose: 3.5,
+      glucose: 0.79,
+      fructose: 0.22,
+      "fruit acids": 0.3,
+      "sodium chloride": 0.071,
+    },
+    spreadBasis: indianTablesSpread.fruit,
+    source: "ifct2017",
+    sourceRecord: "I002, Sugarcane, juice",
+    obtained: "from the source",
+    allergens: [],
+    cautions: [],
   }),
 ];
