@@ -208,6 +208,7 @@ export const dairy: readonly Ingredient[] = [
         "powdered skim milk",
         "spray-dried skim milk powder",
         "low-heat skim milk powder",
+        "dry skim milk",
       ],
       de: [
         "Magermilchpulver",
@@ -273,6 +274,7 @@ export const dairy: readonly Ingredient[] = [
         "milk powder 26 %",
         "dried whole milk",
         "powdered whole milk",
+        "dried full-cream milk",
       ],
       de: ["Vollmilchpulver", "VMP"],
     },
@@ -662,7 +664,10 @@ export const dairy: readonly Ingredient[] = [
   defineIngredient({
     name: "sodium caseinate",
     group: "dairy",
-    aliases: { en: ["caseinate", "Na-caseinate"], de: ["Natriumcaseinat", "Natriumkaseinat"] },
+    aliases: {
+      en: ["caseinate", "Na-caseinate", "sodium caseinate powder"],
+      de: ["Natriumcaseinat", "Natriumkaseinat", "Natriumcaseinatpulver"],
+    },
     composition: { water: 5, fat: 1, protein: 90, solutes: { "sodium chloride": 1.53 }, ash: 2.47 },
     spread: { water: 0.6, fat: 0.05, protein: 2.7, "sodium chloride": 0.61 },
     spreadBasis:

@@ -64,8 +64,8 @@ export const stabilisers: readonly Ingredient[] = [
     name: "guar gum",
     group: "stabilisers",
     aliases: {
-      en: ["E 412", "guar", "guar gum powder", "guar flour"],
-      de: ["Guarkernmehl", "Guarmehl", "Guargummi"],
+      en: ["E 412", "guar", "guar gum powder", "guar flour", "guar powder"],
+      de: ["Guarkernmehl", "Guarmehl", "Guargummi", "Guarkernmehlpulver"],
     },
     composition: { water: 10, protein: 5, inert: 85 },
     spread: { water: 2 },
@@ -136,6 +136,7 @@ export const stabilisers: readonly Ingredient[] = [
         "NH pectin",
         "high-methoxyl pectin",
         "low-methoxyl pectin",
+        "fruit pectin",
       ],
       de: [
         "Pektin",
@@ -238,7 +239,7 @@ export const stabilisers: readonly Ingredient[] = [
     name: "cornstarch",
     group: "stabilisers",
     aliases: {
-      en: ["corn starch", "cornflour", "maize starch", "maize cornflour"],
+      en: ["corn starch", "cornflour", "maize starch", "maize cornflour", "cornstarch (maize)"],
       de: ["Maisstärke", "Speisestärke", "Maisstärkemehl"],
     },
     composition: {

@@ -138,8 +138,20 @@ export const syrups: readonly Ingredient[] = [
     name: "glucose syrup powder DE 36",
     group: "sugars",
     aliases: {
-      en: ["corn syrup solids DE 36", "dried glucose syrup DE 36", "glucose syrup solids DE 36"],
-      de: ["Glukosesirup-Pulver DE 36", "Trockenglukose DE 36", "Trockenglukosesirup DE 36"],
+      en: [
+        "corn syrup solids DE 36",
+        "dried glucose syrup DE 36",
+        "glucose syrup solids DE 36",
+        "dried glucose DE 36",
+        "glucose powder DE 36",
+        "spray-dried glucose syrup DE 36",
+      ],
+      de: [
+        "Glukosesirup-Pulver DE 36",
+        "Trockenglukose DE 36",
+        "Trockenglukosesirup DE 36",
+        "Glukosepulver DE 36",
+      ],
     },
     composition: {
       water: 4,
@@ -167,12 +179,16 @@ export const syrups: readonly Ingredient[] = [
         "corn syrup solids DE 42",
         "dried glucose syrup DE 42",
         "glucose syrup solids DE 42",
+        "dried glucose DE 42",
+        "glucose powder DE 42",
+        "spray-dried glucose syrup DE 42",
       ],
       de: [
         "Glukosesirup-Pulver DE 42",
         "Trockenglukose DE 42",
         "atomisierte Glukose",
         "Trockenglukosesirup DE 42",
+        "Glukosepulver DE 42",
       ],
     },
     composition: {

@@ -1,4 +1,5 @@
 import { itemByFormula } from "./itemByFormula";
+import { itemByFormulaWord } from "./itemByFormulaWord";
 import { itemByShare } from "./itemByShare";
 import { itemByWords } from "./itemByWords";
 import { itemWithoutWater } from "./itemWithoutWater";
@@ -35,6 +36,7 @@ function readName(name: string): KnownMatch | undefined {
     itemByWords(name) ??
     itemByShare(name) ??
     itemWithoutWater(name) ??
+    itemByFormulaWord(name) ??
     saidTwice(name)
   );
 }

@@ -36,8 +36,12 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bp\. ?a\./g, "pa"],
   // lemon(s), Ei(er)
   [/(?<=\p{L})\((?:s|n|en|e|er|nen)\)/gu, ""],
-  [/\bfree[- ]range\b/g, ""],
+  [/\b(free[- ]range|long[- ]life)\b/g, ""],
+  // labels: no level spoonful, and a result
+  [/ level$/g, " amount"],
+  [/^(frozen|gefrorenes) (?=wa(ter|sser)\b)/g, "iced "],
   [/\bh-(?=(voll|mager)?milch|sahne|rahm)/g, ""],
+  [/molke-?pulver/g, "molkenpulver"],
   [/\b\d{2,3} ?(?:° ?)?bloom\b/g, ""],
   [/\be[ -]?(\d{3,4}) ?\(?(i{1,3})\)?(?!\p{L})/gu, "e$1$2"],
 ];
@@ -47,7 +51,7 @@ const EGG_SIZE =
 
 /** "Juice of 2 lemons", "Saft von Zitronen": the juice is what is meant. */
 const OF_FRUIT =
-  /^(juice|pulp|zest|saft|fruchtfleisch) (?:of|from|von|vom|aus) (?:the |\d+ )?(.+)$/;
+  /^(juice|pulp|zest|yolks?|whites?|saft|fruchtfleisch) (?:of|from|von|vom|aus) (?:the |\d+ )?(.+)$/;
 /** "For dusting", "zum Unterheben": what it is for. */
 const PURPOSE =
   /[\s,(]+(?:for|to (?:finish|fold|serve|dust|taste|decorate|top|glaze|sprinkle|coat|poach|cook|boil|dissolve)|zum|zur|für)(?:\s[^()\d%]*)?\)?$/;

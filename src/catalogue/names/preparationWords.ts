@@ -109,7 +109,15 @@ export const preparationWords: readonly string[] = [
   ...["gepresst", "ausgepresst", "geschlagen", "steif", "verquirlt", "weich"],
   ...["zerlassen", "geschmolzen"],
   ...["uht", "pasteurised", "homogenised", "unwhipped", "refined", "deodorised", "virgin"],
-  ...["pasteurisiert", "homogenisiert", "ungeschlagen", "raffiniert", "desodoriert", "nativ"],
+  ...[
+    "pasteurisiert",
+    "homogenisiert",
+    "haltbar",
+    "ungeschlagen",
+    "raffiniert",
+    "desodoriert",
+    "nativ",
+  ],
   // of what kind and how much of it
   ...["organic", "bio", "natural", "real", "good", "best", "quality", "large", "medium", "small"],
   ...[

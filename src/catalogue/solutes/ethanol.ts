@@ -6,7 +6,15 @@ import { particles } from "../particles";
 export const ethanol = defineSolute({
   name: "ethanol",
   aliases: {
-    en: ["alcohol", "ethyl alcohol", "absolute ethanol", "absolute alcohol", "EtOH", "C2H5OH"],
+    en: [
+      "alcohol",
+      "ethyl alcohol",
+      "absolute ethanol",
+      "absolute alcohol",
+      "EtOH",
+      "C2H5OH",
+      "ethanol absolute",
+    ],
     de: [
       "Alkohol",
       "Äthanol",
@@ -14,6 +22,7 @@ export const ethanol = defineSolute({
       "Ethylalkohol",
       "absoluter Alkohol",
       "absolutes Ethanol",
+      "Ethanol absolut",
     ],
   },
   formula: "C2H6O",

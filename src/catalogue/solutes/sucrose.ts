@@ -25,6 +25,8 @@ export const sucrose = defineSolute({
       "pearl sugar",
       "sugar cubes",
       "cube sugar",
+      "white caster sugar",
+      "household sugar",
     ],
     de: [
       "Zucker",
