@@ -38,7 +38,13 @@ export const dairy: readonly Ingredient[] = [
     name: "milk 2 % fat",
     group: "dairy",
     aliases: {
-      en: ["reduced-fat milk", "semi-skimmed milk", "milk, 2 %", "semi-skimmed milk 1.5 %"],
+      en: [
+        "reduced-fat milk",
+        "semi-skimmed milk",
+        "milk, 2 %",
+        "semi-skimmed milk 1.5 %",
+        "partly skimmed milk 2 %",
+      ],
       de: [
         "fettarme Milch",
         "Milch 1,5 %",
@@ -412,6 +418,7 @@ export const dairy: readonly Ingredient[] = [
         "yogurt, plain, whole milk",
         "plain full-fat yogurt",
         "natural full-fat yogurt",
+        "yogurt 3.25 %",
       ],
       de: ["Naturjoghurt 3,5 %", "Vollmilchjoghurt"],
     },
@@ -581,7 +588,7 @@ export const dairy: readonly Ingredient[] = [
     name: "cream 48 % fat",
     group: "dairy",
     aliases: {
-      en: ["double cream", "double cream 48 %"],
+      en: ["double cream", "double cream 48 %", "thick double cream", "extra thick double cream"],
       de: ["Crème double", "Doppelrahm 48 %", "Sahne 48 %"],
     },
     composition: {

@@ -6,7 +6,15 @@ export const eggs: readonly Ingredient[] = [
     name: "whole egg",
     group: "eggs",
     aliases: {
-      en: ["egg", "eggs", "whole egg, raw", "hen's egg", "liquid whole egg", "liquid egg"],
+      en: [
+        "egg",
+        "eggs",
+        "whole egg, raw",
+        "hen's egg",
+        "liquid whole egg",
+        "liquid egg",
+        "egg without shell",
+      ],
       de: [
         "Ei",
         "Eier",
@@ -18,6 +26,7 @@ export const eggs: readonly Ingredient[] = [
         "Flüssigei",
         "Flüssigvollei",
         "flüssiges Vollei",
+        "Eier ohne Schale",
       ],
     },
     composition: {

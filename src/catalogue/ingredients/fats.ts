@@ -6,7 +6,7 @@ export const fats: readonly Ingredient[] = [
     name: "coconut oil",
     group: "fats",
     aliases: {
-      en: ["coconut fat", "hydrogenated coconut oil"],
+      en: ["coconut fat", "hydrogenated coconut oil", "RBD coconut oil"],
       de: ["Kokosöl", "Kokosfett", "Kokosnussöl", "Kokosnussfett", "Kokosfett, gehärtet"],
     },
     composition: { water: 0, fat: 100 },

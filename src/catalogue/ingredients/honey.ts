@@ -56,6 +56,8 @@ export const honey: readonly Ingredient[] = [
         "bees' honey",
         "wildflower honey",
         "mixed blossom honey",
+        "multiflora honey",
+        "polyfloral honey",
       ],
       de: [
         "Honig",
@@ -68,6 +70,11 @@ export const honey: readonly Ingredient[] = [
         "milder Honig",
         "Wildblütenhonig",
         "Sommerblütenhonig",
+        "Vielblütenhonig",
+        "Wiesenhonig",
+        "Imkerhonig",
+        "heller Honig",
+        "Frühlingsblütenhonig",
       ],
     },
     composition: {

@@ -206,8 +206,14 @@ export const polyolsAndFibres: readonly Ingredient[] = [
     name: "inulin",
     group: "polyols and fibres",
     aliases: {
-      en: ["native inulin", "chicory inulin", "inulin powder"],
-      de: ["Inulin, nativ", "Inulinpulver", "Zichorieninulin", "Chicorée-Inulin"],
+      en: ["native inulin", "chicory inulin", "inulin powder", "inulin fibre"],
+      de: [
+        "Inulin, nativ",
+        "Inulinpulver",
+        "Zichorieninulin",
+        "Chicorée-Inulin",
+        "Inulin aus Zichorien",
+      ],
     },
     composition: {
       water: 4,

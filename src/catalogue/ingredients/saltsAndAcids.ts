@@ -14,6 +14,7 @@ export const saltsAndAcids: readonly Ingredient[] = [
         "Jodsalz",
         "jodiertes Salz",
         "jodiertes Speisesalz",
+        "jodiertes Tafelsalz",
       ],
     },
     composition: { water: 0.2, solutes: { "sodium chloride": 99.8 } },

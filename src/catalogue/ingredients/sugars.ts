@@ -39,6 +39,7 @@ export const sugars: readonly Ingredient[] = [
         "10X sugar",
         "10X powdered sugar",
         "powder sugar",
+        "10X confectioners' sugar",
       ],
       de: ["Puderzucker", "Staubzucker", "Staubzucker, ungesiebt"],
     },

@@ -424,8 +424,15 @@ export const syrups: readonly Ingredient[] = [
     name: "maple syrup",
     group: "sugars",
     aliases: {
-      en: ["pure maple syrup", "grade A maple syrup", "Canadian maple syrup"],
-      de: ["Ahornsirup", "Ahornsirup Grad A"],
+      en: [
+        "pure maple syrup",
+        "grade A maple syrup",
+        "Canadian maple syrup",
+        "amber maple syrup",
+        "dark maple syrup",
+        "grade B maple syrup",
+      ],
+      de: ["Ahornsirup", "Ahornsirup Grad A", "dunkler Ahornsirup", "Ahornsirup Grad C"],
     },
     composition: {
       water: 32.39,
@@ -496,8 +503,22 @@ export const syrups: readonly Ingredient[] = [
     name: "agave syrup",
     group: "sugars",
     aliases: {
-      en: ["agave nectar", "light agave syrup"],
-      de: ["Agavendicksaft", "Agavensirup", "Agavennektar"],
+      en: [
+        "agave nectar",
+        "light agave syrup",
+        "light agave nectar",
+        "dark agave syrup",
+        "blue agave syrup",
+        "blue agave nectar",
+        "raw agave nectar",
+      ],
+      de: [
+        "Agavendicksaft",
+        "Agavensirup",
+        "Agavennektar",
+        "heller Agavensirup",
+        "heller Agavendicksaft",
+      ],
     },
     composition: {
       water: 22.94,
@@ -562,7 +583,7 @@ export const syrups: readonly Ingredient[] = [
     name: "molasses",
     group: "sugars",
     aliases: {
-      en: ["black treacle", "treacle", "cane molasses"],
+      en: ["black treacle", "treacle", "cane molasses", "dark treacle"],
       de: ["Melasse", "Zuckerrohrmelasse", "Rohrzuckermelasse"],
     },
     composition: {

@@ -146,7 +146,19 @@ export const preparationWords: readonly string[] = [
     "gr",
     "prise",
   ],
-  ...["optional", "geschmack", "nach", "ca", "etwas", "gestrichen", "gehäuft", "pa"],
+  ...[
+    "optional",
+    "geschmack",
+    "nach",
+    "ca",
+    "etwas",
+    "gestrichen",
+    "gehäuft",
+    "pa",
+    "usp",
+    "mind",
+    "mindestens",
+  ],
 ];
 
 /** The same for nuts and seeds alone: roasted fruit has lost water, ground coffee is no coffee. */

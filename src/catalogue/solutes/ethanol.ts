@@ -14,6 +14,7 @@ export const ethanol = defineSolute({
       "EtOH",
       "C2H5OH",
       "ethanol absolute",
+      "absolute ethyl alcohol",
     ],
     de: [
       "Alkohol",

@@ -5,7 +5,7 @@ export const glucoseMonohydrate = hydrateOf(glucose, 1, {
   name: "glucose monohydrate",
   cas: "5996-10-1",
   aliases: {
-    en: ["dextrose monohydrate", "dextrose, monohydrate"],
+    en: ["dextrose monohydrate", "dextrose, monohydrate", "dextrose mono"],
     de: ["Dextrose-Monohydrat", "Traubenzucker-Monohydrat", "Glukose-Monohydrat"],
   },
 });

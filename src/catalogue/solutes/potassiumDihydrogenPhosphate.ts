@@ -6,7 +6,7 @@ import { particles } from "../particles";
 export const potassiumDihydrogenPhosphate = defineSolute({
   name: "potassium dihydrogen phosphate",
   aliases: {
-    en: ["monopotassium phosphate", "MKP"],
+    en: ["monopotassium phosphate", "MKP", "monobasic potassium phosphate"],
     de: ["Kaliumdihydrogenphosphat", "Monokaliumphosphat"],
   },
   formula: "KH2PO4",

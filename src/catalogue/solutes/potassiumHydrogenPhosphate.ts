@@ -6,7 +6,7 @@ import { particles } from "../particles";
 export const potassiumHydrogenPhosphate = defineSolute({
   name: "potassium hydrogen phosphate",
   aliases: {
-    en: ["dipotassium phosphate", "dipotassium hydrogen phosphate"],
+    en: ["dipotassium phosphate", "dipotassium hydrogen phosphate", "dibasic potassium phosphate"],
     de: ["Dikaliumhydrogenphosphat", "Dikaliumphosphat"],
   },
   formula: "K2HPO4",

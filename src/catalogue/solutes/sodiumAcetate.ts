@@ -5,7 +5,7 @@ import { particles } from "../particles";
 
 export const sodiumAcetate = defineSolute({
   name: "sodium acetate",
-  aliases: { en: ["CH3COONa", "NaOAc"], de: ["Natriumacetat"] },
+  aliases: { en: ["CH3COONa", "NaOAc", "sodium ethanoate"], de: ["Natriumacetat"] },
   formula: "NaC2H3O2",
   cas: "127-09-3",
   kind: "salt",

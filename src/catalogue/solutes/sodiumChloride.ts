@@ -14,6 +14,8 @@ export const sodiumChloride = defineSolute({
       "rock salt",
       "cooking salt",
       "pickling salt",
+      "common salt",
+      "vacuum salt",
     ],
     de: ["Salz", "Kochsalz", "Speisesalz", "Tafelsalz", "Meersalz", "Natriumchlorid", "Steinsalz"],
   },

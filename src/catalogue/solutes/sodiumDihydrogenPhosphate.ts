@@ -6,7 +6,7 @@ import { particles } from "../particles";
 export const sodiumDihydrogenPhosphate = defineSolute({
   name: "sodium dihydrogen phosphate",
   aliases: {
-    en: ["monosodium phosphate", "monosodium dihydrogen phosphate"],
+    en: ["monosodium phosphate", "monosodium dihydrogen phosphate", "monobasic sodium phosphate"],
     de: ["Natriumdihydrogenphosphat", "Mononatriumphosphat"],
   },
   formula: "NaH2PO4",
