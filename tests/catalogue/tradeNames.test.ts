@@ -93,7 +93,7 @@ describe("what is of other composition stays unknown", () => {
       "Gelierzucker",
     ],
     ...["egg white powder", "Eigelbpulver", "liquid pectin", "Gelatinemasse", "Johannisbrotmehl"],
-    ...["anhydrous milk fat", "Butterschmalz", "sweet whey", "lactose-free milk", "tonic water"],
+    ...["brown butter", "margarine", "sweet whey", "lactose-free milk", "tonic water"],
     ...["E 965", "E 407a", "E 270", "ascorbic acid", "baking powder", "Eischnee mit Zucker"],
   ])("%s", (name) => {
     expect(meaning(name)).toBe("unknown");
