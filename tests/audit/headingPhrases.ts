@@ -99,6 +99,7 @@ export const headingPhrases = {
     "Serv.-Temp. (°C)",
   ],
   "freezer temperature": [
+    "Freezer thermometer (°C)",
     "Freezer temperature",
     "freezer is at",
     "Our freezer °C",
@@ -129,6 +130,7 @@ export const headingPhrases = {
     "Masse des Gelösten, g",
   ],
   "mass of water": [
+    "mw, mass of water",
     "Mass of water (kg)",
     "kg of solvent",
     "water it is dissolved in, g",
@@ -156,6 +158,7 @@ export const headingPhrases = {
     "b in mol/kg",
   ],
   particles: [
+    "i, particles from one",
     "van 't Hoff factor",
     "i",
     "particles per formula unit",

@@ -4,6 +4,9 @@
  */
 export const labelPhrases = {
   "freezing point": [
+    "Starts icing up at (°C)",
+    "slushy from",
+    "T by calculation, °C",
     "Die ersten Kristalle kommen bei (°C)",
     "Freezing point of the 20 % syrup",
     "First crystals at",
@@ -50,6 +53,7 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "Kf × b × i = ΔTf (K)",
     "tiefer als bei Wasser um",
     "Lower than that of water by",
     "How much lower it freezes than water",
@@ -152,6 +156,7 @@ export const labelPhrases = {
     "wieviel Wasser steckt drin",
   ],
   "dissolved solids": [
+    "Dissolved in the water (g)",
     "Dissolved solids",
     "Soluble solids (g)",
     "everything dissolved, g",
@@ -230,6 +235,8 @@ export const labelPhrases = {
     "Gramm Alkohol in der Masse",
   ],
   measured: [
+    "Tf read, 2nd (°C)",
+    "T by probe (°C)",
     "Measured freezing point",
     "f.p. by thermometer",
     "freezing point, our reading",
@@ -244,6 +251,8 @@ export const labelPhrases = {
     "tatsächlich gefroren bei",
   ],
   none: [
+    "GP (%)",
+    "GP after VAT, %",
     "Freezing time (h)",
     "Freezing costs per batch",
     "Ice cream sticks, pcs",

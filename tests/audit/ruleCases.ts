@@ -20,6 +20,7 @@ import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
 import { ownTargetCases } from "./ownTargetCases";
 import { panCases } from "./panCases";
+import { quantityCases } from "./quantityCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { servedCases } from "./servedCases";
@@ -105,6 +106,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...totalPlaceCases,
   ...panCases,
   ...pastedCases,
+  ...quantityCases,
   ...placedAnswerCases,
   ...unitCases,
   ...bareShareCases,

@@ -1,4 +1,4 @@
-import type { Rows } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import { findingsOf, placesOf } from "./findingsOf";
 
 /** A dish as menus are costed: its list, then what is said of it. Each of the two below meets its own style only. */
@@ -62,4 +62,24 @@ test("as near to the next list as to its own, what is said below a list is still
   ];
   const found = findingsOf(rows);
   expect(placesOf(found.filter(({ rule }) => rule === "misses-its-target"))).toEqual([]);
+});
+
+test("a style among answers is that of the list they read, though syrups stand nearer", () => {
+  // Water and sucrose freeze at −1.5 °C here: too hard to be scooped at −13 °C.
+  const rows: Rows = [
+    ["Ingredient", "% w/w"],
+    ["water", 80],
+    ["sugar", 20],
+    ["Check: must come to 100", 100],
+    [],
+    ["Freezing point (°C)", formula("RIME.FREEZINGPOINT(A2:A3,B2:B3)", -1.46)],
+    ["Style", "scooped at −13"],
+    ["Allergens: none."],
+    [],
+    ["Syrup", "Sucrose (g)", "Water (g)"],
+    ["light", 150, 500],
+    ["heavy", 390, 500],
+  ];
+  const found = findingsOf(rows).filter(({ rule }) => rule === "misses-its-target");
+  expect(placesOf(found)).toEqual(["B7 misses-its-target"]);
 });

@@ -7,18 +7,23 @@ const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
 const SHARE =
   /%|per ?cent|\bpct\b|prozent|\bshare\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
+const IN_GRAMS = /[([,] ?(in )?(k?g|grams?|gramm) ?[)\]]?$/;
 const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 
 /** What plain words say that a number is per; null where they do not. */
 export function perOf(plain: string): Per | null {
   const ofWater = OF_WATER.exec(plain);
-  if (ofWater !== null && !/^(water|wasser)/.test(plain))
+  if (ofWater !== null && !/^(water|wasser)/.test(plain) && !isWhere(ofWater[0], plain))
     return { grams: isKilogram(ofWater[0]) ? 1000 : 100, of: "water" };
   if (SHARE.test(plain) && !MASS.test(plain)) return "share";
   const ofMix = OF_MIX.exec(plain);
   if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };
   return SHARE.test(plain) ? "share" : null;
 }
+
+/** "Dissolved in the water (g)" is where it is, not per how much. */
+const isWhere = (words: string, plain: string): boolean =>
+  /^in\b(?!.*\d)/.test(words) && IN_GRAMS.test(plain);
 
 const isKilogram = (words: string): boolean => /1000|(?<!\d ?)kg|1 ?kg/.test(words);
 

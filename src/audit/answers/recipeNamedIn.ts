@@ -14,14 +14,25 @@ const ROWS_ABOVE = 4;
 const MOST_ROWS = 20;
 const UNIT_BEHIND = /\s*[([][^()[\]]*[)\]]$|,\s*\p{L}{1,2}$/u;
 
+/** The rows right above a list with something in them, up to the next blank one: beyond it ends another list. */
+function rowsOfTitle({ sheet, range }: RecipeBlock): number[] {
+  const { columnsByRow } = sheetTexts(sheet);
+  const above = rangeLines(Math.max(0, range.top - ROWS_ABOVE), range.top - 1).reverse();
+  const first = above.findIndex((row) => columnsByRow.has(row));
+  const end = above.findIndex((row, at) => at > first && !columnsByRow.has(row));
+  return first < 0 ? [] : above.slice(first, end < 0 ? undefined : end);
+}
+
 /** The words above the columns of a list that have no number beside them: one of them is its title. */
-const wordsAbove = ({ sheet, range }: RecipeBlock): string[] =>
-  rangeLines(Math.max(0, range.top - ROWS_ABOVE), range.top - 1).flatMap((row) =>
+const wordsAbove = (block: RecipeBlock): string[] => {
+  const { sheet, range } = block;
+  return rowsOfTitle(block).flatMap((row) =>
     (sheetTexts(sheet).columnsByRow.get(row) ?? [])
       .filter((column) => column >= range.left && column <= range.right)
       .filter((column) => !looksNumeric(sheet, row, column + 1))
       .map((column) => textAt(sheet, row, column)),
   );
+};
 
 const known = new WeakMap<RecipeBlock, ReadonlyMap<number, ReadonlySet<string>>>();
 

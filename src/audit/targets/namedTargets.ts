@@ -104,20 +104,18 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const recipes = all
     .filter((other) => !isLedger(other))
     .flatMap((other) => other.recipes.map((recipe) => ({ block: other, recipe })));
-  const rows = [...sheetTexts(sheet).columnsByRow].filter(
-    ([row]) => isNear(range, row) && !isNearerToOther(block, all, row),
-  );
+  const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => isNear(range, row));
   return rows.flatMap(([row, columns]) => {
     const own = columns.filter((column) => !isOfOther(block, all, { row, column }));
     const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
     const isLabelled = own.some(isLabel);
     return own.flatMap((column): NamedTarget[] => {
       const named = namedAt(context, sheet, { row, column });
-      const byFormulas =
-        named && recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
-      if (byFormulas && byFormulas.block !== block) return [];
-      const recipe = byFormulas?.recipe ?? (named && recipeFor(block, column));
-      if (named === null || recipe === null) return [];
+      if (named === null) return [];
+      const byFormulas = recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
+      const isOwn = byFormulas ? byFormulas.block === block : !isNearerToOther(block, all, row);
+      const recipe = byFormulas?.recipe ?? recipeFor(block, column);
+      if (!isOwn || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
       return isMeant && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];

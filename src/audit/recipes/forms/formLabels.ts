@@ -1,6 +1,7 @@
 import { partOf } from "../../answers/partLabel";
 import { headerRole } from "../headings/headerRole";
 import { classWords } from "../roles/classWords";
+import { withoutSymbol } from "../headings/withoutSymbol";
 import { plainWords } from "../headings/plainWords";
 
 /** What a label beside a value says in a worked example of a class. */
@@ -52,8 +53,7 @@ const ANSWERS = new Set(["molality", "depression", "freezing point", "ice fracti
 
 /** A label without its unit, its numbering and a sign of equality at its end. */
 export const bareLabel = (label: string): string =>
-  plainWords(label)
-    .replace(NUMBERING, "")
+  withoutSymbol(plainWords(label).replace(NUMBERING, ""))
     .replace(/\s*[=:]\s*$/, "")
     .replace(WITHOUT_UNIT, "")
     .trim();

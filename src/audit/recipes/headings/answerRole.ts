@@ -14,10 +14,11 @@ const FREEZES = anyOf(
   "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
   "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",
   "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
+  "\\b(begins?|starts?|first) (setting|hardening|firming|turning (in)?to ice)|\\b(ic(es?|ing) (up|over)|slush(y|es|ing)?|sulz(t|ig)|matschig) (from|at|below|ab|bei|unter)\\b",
 );
 /** What a class works out for a solution in degrees; what is measured is no answer. */
 const PREDICTED =
-  /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law)|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
+  /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law|the formula|calculation)|worked out|from the formula|nach (der )?formel|laut rechnung|rechnerisch(e[rs]?)?|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
 const FIRST_ICE = anyOf(
   "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
   "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|\\bfirst (ice )?crystals?|\\berste[nrs]? (eis)?kristalle?",
@@ -54,7 +55,7 @@ const OTHER_THING = anyOf(
   "freezers?\\b|deep[- ]freez|freez\\w* (room|cost|speed|machine|tunnel)|maschine|truhe|schrank",
   "\\b(tray|rack|shelf)\\b|\\b(no|nr)\\.",
   "\\btime\\b|dauer|zeit|min(utes?)?\\b|hours?|stunden|\\bdate\\b|einfrier|eingefroren",
-  "price|cost|kosten|preis|[€$]|sold|verkauft|portion|kugeln|scoops?\\b|pieces|stück\\b|sorte",
+  "price|cost|kosten|preis|[€$£]|sold|verkauft|portion|kugeln|scoops?\\b|pieces|stück\\b|sorte",
 );
 /** A temperature asked for, not one at which something is so. */
 const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
@@ -63,6 +64,8 @@ const IN_CELSIUS = /(?<!\d\s?)°\s?[cf]\s?\)?$/;
 const IN_GRAMS = /^(?!.*\d\s?k?g\b).*\b(k?g|grams?|gramm|kilograms?|kilogramm)\s?\)?$/;
 /** A unit that no temperature has; after a number it is part of what is said: "20 % sugar". */
 const IN_PERCENT = /(?<!\d\s?)%|per ?cent\b|prozent/;
+/** "GP (%)" is a gross profit. */
+const UNIT_IS_PERCENT = /[([,;] ?(in )?% ?[)\]]?$/;
 const IN_DEGREES = /°|[([,] ?k ?[)\]]?$|\bdegrees?\b|\bgrad\b/;
 const OF_POINT = /points?\b|punkt|temp|\b(g|f)\.? ?p\b|\bpt\b/;
 const OF_WHAT = /\b(water|wassers?|mix(ture)?|masse|mischung|mass|ansatz(es)?|eismasse)\b/;
@@ -89,6 +92,7 @@ export function answerRole(plain: string): AnswerRole | null {
     return "ice fraction";
   if (OTHER_THING.test(plain)) return null;
   const freezes = FREEZES.test(plain) || PREDICTED.test(plain);
+  if (freezes && UNIT_IS_PERCENT.test(plain)) return null;
   if (LOWERED.test(plain) && (freezes || THAN_WATER.test(plain))) return "depression";
   return freezes || FIRST_ICE.test(plain) ? "freezing point" : null;
 }

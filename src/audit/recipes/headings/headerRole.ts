@@ -8,6 +8,7 @@ import { nameWords } from "../roles/nameWords";
 import { targetWords } from "../roles/targetWords";
 import { temperatureWords } from "../roles/temperatureWords";
 import { totalWords } from "../roles/totalWords";
+import { withoutSymbol } from "./withoutSymbol";
 import type { Words } from "../roles/words";
 import { unitFromHeader } from "../amounts/unit";
 
@@ -70,10 +71,12 @@ export function headerRole(text: string): Role | null {
 /** "1. Moles = grams ÷ mass of one mole": how it is worked out is said behind what it is. */
 const STEP = /^\d{1,2}\s*[.)]\s*/;
 const WORKED_OUT = /^([^=]{2,}?)\s*=.*[·∙⋅×*÷/:+−-]/;
+/** The other way round: "Kf × b × i = ΔTf (K)". */
+const GIVES = /^[^=]*[·∙⋅×*÷][^=]*=\s*([^=]{2,})$/;
 
 function roleOf(text: string): Role | null {
-  const plain = plainWords(text).replace(STEP, "");
-  const [, worked] = WORKED_OUT.exec(plain) ?? [];
+  const plain = withoutSymbol(plainWords(text).replace(STEP, ""));
+  const [, worked] = GIVES.exec(plain) ?? WORKED_OUT.exec(plain) ?? [];
   return (worked === undefined ? null : roleSaid(worked, text)) ?? roleSaid(plain, text);
 }
 
