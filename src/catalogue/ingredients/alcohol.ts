@@ -62,8 +62,15 @@ export const alcohol: readonly Ingredient[] = [
     name: "mint liqueur 36 % vol",
     group: "alcohol",
     aliases: {
-      en: ["creme de menthe", "crème de menthe", "peppermint liqueur"],
-      de: ["Pfefferminzlikör", "Minzlikör"],
+      en: [
+        "creme de menthe",
+        "crème de menthe",
+        "peppermint liqueur",
+        "mint liqueur",
+        "peppermint liqueur 36 %",
+        "crème de menthe 36 %",
+      ],
+      de: ["Pfefferminzlikör", "Minzlikör", "Pfefferminzlikör 36 %", "Minzlikör 36 %"],
     },
     composition: {
       water: 33.09,
@@ -86,8 +93,15 @@ export const alcohol: readonly Ingredient[] = [
     name: "coffee cream liqueur 17 % vol",
     group: "alcohol",
     aliases: {
-      en: ["cream liqueur", "Irish-style cream liqueur"],
-      de: ["Sahnelikör", "Sahnelikör 17 %"],
+      en: [
+        "cream liqueur",
+        "Irish-style cream liqueur",
+        "coffee cream liqueur",
+        "cream liqueur 17 %",
+        "Irish cream",
+        "Irish cream liqueur",
+      ],
+      de: ["Sahnelikör", "Sahnelikör 17 %", "Kaffeesahnelikör", "Rahmlikör"],
     },
     composition: {
       water: 47.55,
@@ -112,7 +126,10 @@ export const alcohol: readonly Ingredient[] = [
   defineIngredient({
     name: "sweet dessert wine",
     group: "alcohol",
-    aliases: { en: ["dessert wine"], de: ["Dessertwein", "Süßwein"] },
+    aliases: {
+      en: ["dessert wine", "sweet dessert wine 19 %"],
+      de: ["Dessertwein", "Süßwein", "süßer Dessertwein", "Süßwein 19 %"],
+    },
     composition: {
       water: 70.51,
       protein: 0.2,
@@ -149,7 +166,10 @@ export const alcohol: readonly Ingredient[] = [
   defineIngredient({
     name: "red wine",
     group: "alcohol",
-    aliases: { en: ["red wine 13 % vol"], de: ["Rotwein"] },
+    aliases: {
+      en: ["red wine 13 % vol", "dry red wine", "red table wine"],
+      de: ["Rotwein", "trockener Rotwein", "roter Tafelwein", "Rotwein 13 %"],
+    },
     composition: {
       water: 86.49,
       protein: 0.07,
@@ -178,7 +198,10 @@ export const alcohol: readonly Ingredient[] = [
   defineIngredient({
     name: "white wine",
     group: "alcohol",
-    aliases: { en: ["white wine 13 % vol"], de: ["Weißwein"] },
+    aliases: {
+      en: ["white wine 13 % vol", "dry white wine", "white table wine"],
+      de: ["Weißwein", "trockener Weißwein", "weißer Tafelwein", "Weißwein 13 %"],
+    },
     composition: {
       water: 86.86,
       protein: 0.07,
@@ -207,7 +230,10 @@ export const alcohol: readonly Ingredient[] = [
   defineIngredient({
     name: "beer",
     group: "alcohol",
-    aliases: { en: ["lager", "beer 5 % vol"], de: ["Bier", "Bier 5 %"] },
+    aliases: {
+      en: ["lager", "beer 5 % vol", "lager beer", "pale lager", "lager 5 %", "pilsner"],
+      de: ["Bier", "Bier 5 %", "Lagerbier", "helles Bier", "Pils"],
+    },
     composition: {
       water: 91.96,
       protein: 0.46,
@@ -232,8 +258,26 @@ export const alcohol: readonly Ingredient[] = [
     name: "neutral spirit 96 % vol",
     group: "alcohol",
     aliases: {
-      en: ["rectified spirit 96 %", "grain alcohol 96 %"],
-      de: ["Neutralalkohol 96 %", "Primasprit", "Weingeist 96 %"],
+      en: [
+        "rectified spirit 96 %",
+        "grain alcohol 96 %",
+        "neutral spirit",
+        "rectified spirit",
+        "neutral grain spirit 96 %",
+        "neutral alcohol 96 %",
+        "ethanol 96 % vol",
+        "alcohol 96 %",
+      ],
+      de: [
+        "Neutralalkohol 96 %",
+        "Primasprit",
+        "Weingeist 96 %",
+        "Neutralalkohol",
+        "Primasprit 96 %",
+        "Feinsprit 96 %",
+        "Trinkalkohol 96 %",
+        "Alkohol 96 %",
+      ],
     },
     composition: { water: 6.2, solutes: { ethanol: 93.8 } },
     spread: { ethanol: 0.14, water: 0.14 },
@@ -272,8 +316,20 @@ export const alcohol: readonly Ingredient[] = [
     name: "liqueur 25 % vol",
     group: "alcohol",
     aliases: {
-      en: ["fruit liqueur 25 % vol", "liqueur 25 %"],
-      de: ["Likör 25 %", "Fruchtlikör 25 %"],
+      en: [
+        "fruit liqueur 25 % vol",
+        "liqueur 25 %",
+        "orange liqueur 25 %",
+        "raspberry liqueur 25 %",
+        "cherry liqueur 25 %",
+      ],
+      de: [
+        "Likör 25 %",
+        "Fruchtlikör 25 %",
+        "Orangenlikör 25 %",
+        "Himbeerlikör 25 %",
+        "Kirschlikör 25 %",
+      ],
     },
     composition: { water: 53.6, solutes: { sucrose: 28, ethanol: 18.4 } },
     spread: { ethanol: 0.92, water: 1.6, sucrose: 3.4 },
@@ -292,8 +348,18 @@ export const alcohol: readonly Ingredient[] = [
     name: "fortified wine 20 % vol",
     group: "alcohol",
     aliases: {
-      en: ["port-style wine", "fortified wine"],
-      de: ["Likörwein 20 %", "aufgespriteter Wein"],
+      en: [
+        "port-style wine",
+        "fortified wine",
+        "port",
+        "port wine",
+        "port 20 %",
+        "port wine 20 %",
+        "red port",
+        "ruby port",
+        "tawny port",
+      ],
+      de: ["Likörwein 20 %", "aufgespriteter Wein", "Portwein", "roter Portwein", "Portwein 20 %"],
     },
     composition: {
       water: 74.5,

@@ -6,8 +6,8 @@ export const biscuits: readonly Ingredient[] = [
     name: "digestive biscuit",
     group: "biscuits",
     aliases: {
-      en: ["graham cracker", "graham crackers", "digestive biscuits"],
-      de: ["Vollkornkeks", "Vollkornkekse", "Grahamkeks"],
+      en: ["graham cracker", "graham crackers", "digestive biscuits", "digestives"],
+      de: ["Vollkornkeks", "Vollkornkekse", "Grahamkeks", "Digestive-Kekse"],
     },
     composition: {
       water: 4.4,
@@ -41,7 +41,17 @@ export const biscuits: readonly Ingredient[] = [
   defineIngredient({
     name: "shortbread",
     group: "biscuits",
-    aliases: { en: ["shortbread biscuits"], de: ["Mürbegebäck", "Shortbread-Kekse"] },
+    aliases: {
+      en: ["shortbread biscuits", "shortbread cookies", "shortbread fingers", "butter shortbread"],
+      de: [
+        "Mürbegebäck",
+        "Shortbread-Kekse",
+        "Mürbekekse",
+        "Mürbeteigkekse",
+        "Mürbteigkekse",
+        "Mürbeteiggebäck",
+      ],
+    },
     composition: {
       water: 3.7,
       fat: 24.1,
@@ -66,8 +76,16 @@ export const biscuits: readonly Ingredient[] = [
     name: "ginger biscuit",
     group: "biscuits",
     aliases: {
-      en: ["gingersnap", "ginger biscuits", "gingersnaps"],
-      de: ["Ingwerkeks", "Ingwerkekse"],
+      en: [
+        "gingersnap",
+        "ginger biscuits",
+        "gingersnaps",
+        "ginger nuts",
+        "ginger nut biscuits",
+        "ginger cookies",
+        "gingersnap cookies",
+      ],
+      de: ["Ingwerkeks", "Ingwerkekse", "Ingwerplätzchen"],
     },
     composition: {
       water: 5.3,
@@ -99,7 +117,7 @@ export const biscuits: readonly Ingredient[] = [
   defineIngredient({
     name: "ice-cream cone, wafer",
     group: "biscuits",
-    aliases: { en: ["wafer cone", "wafers"], de: ["Eiswaffel", "Waffeltüte, weich"] },
+    aliases: { en: ["wafer cone", "wafers", "cake cone"], de: ["Eiswaffel", "Waffeltüte, weich"] },
     composition: {
       water: 5.3,
       fat: 6.9,
@@ -150,8 +168,14 @@ export const biscuits: readonly Ingredient[] = [
     name: "pretzels, salted",
     group: "biscuits",
     aliases: {
-      en: ["hard pretzels", "pretzels", "salted pretzels"],
-      de: ["Salzbrezeln", "Salzgebäck", "Brezeln, hart"],
+      en: [
+        "hard pretzels",
+        "pretzels",
+        "salted pretzels",
+        "hard salted pretzels",
+        "pretzel sticks",
+      ],
+      de: ["Salzbrezeln", "Salzgebäck", "Brezeln, hart", "Salzstangen"],
     },
     composition: {
       water: 3.12,
@@ -190,7 +214,10 @@ export const biscuits: readonly Ingredient[] = [
   defineIngredient({
     name: "granola",
     group: "biscuits",
-    aliases: { en: ["toasted muesli"], de: ["Knuspermüsli", "Granola-Müsli"] },
+    aliases: {
+      en: ["toasted muesli"],
+      de: ["Knuspermüsli", "Granola-Müsli", "geröstetes Müsli", "Crunchy-Müsli"],
+    },
     composition: {
       water: 5.4,
       fat: 24.06,

@@ -58,8 +58,26 @@ export const cocoaAndChocolate: readonly Ingredient[] = [
     name: "cocoa powder",
     group: "cocoa and chocolate",
     aliases: {
-      en: ["cocoa", "unsweetened cocoa powder"],
-      de: ["Kakaopulver", "Kakao", "Backkakao"],
+      en: [
+        "cocoa",
+        "unsweetened cocoa powder",
+        "baking cocoa",
+        "cocoa powder 10-12 % fat",
+        "Dutch-process cocoa",
+        "Dutch-process cocoa powder",
+        "Dutch-processed cocoa",
+        "Dutch-processed cocoa powder",
+        "alkalised cocoa",
+        "alkalised cocoa powder",
+      ],
+      de: [
+        "Kakaopulver",
+        "Kakao",
+        "Backkakao",
+        "Kakao, stark entölt",
+        "Kakaopulver, stark entölt",
+        "alkalisiertes Kakaopulver",
+      ],
     },
     composition: {
       water: 3,
@@ -84,8 +102,15 @@ export const cocoaAndChocolate: readonly Ingredient[] = [
     name: "unsweetened chocolate",
     group: "cocoa and chocolate",
     aliases: {
-      en: ["cocoa mass", "baking chocolate, unsweetened", "chocolate liquor"],
-      de: ["Kakaomasse", "ungesüßte Schokolade"],
+      en: [
+        "cocoa mass",
+        "baking chocolate, unsweetened",
+        "chocolate liquor",
+        "cocoa liquor",
+        "cocoa paste",
+        "chocolate 100 %",
+      ],
+      de: ["Kakaomasse", "ungesüßte Schokolade", "Kakaopaste", "Schokolade 100 %"],
     },
     composition: {
       water: 1.34,
@@ -111,7 +136,7 @@ export const cocoaAndChocolate: readonly Ingredient[] = [
     name: "semisweet chocolate (pieces)",
     group: "cocoa and chocolate",
     aliases: {
-      en: ["semisweet chocolate chips", "chopped semisweet chocolate"],
+      en: ["semisweet chocolate chips", "chopped semisweet chocolate", "semisweet chips"],
       de: ["Halbbitterschokolade (Stücke)"],
     },
     ...semisweetChocolate,
@@ -261,7 +286,12 @@ export const cocoaAndChocolate: readonly Ingredient[] = [
     name: "chocolate coating, 30 % coconut oil",
     group: "cocoa and chocolate",
     aliases: {
-      en: ["chocolate coating", "frozen dessert coating"],
+      en: [
+        "chocolate coating",
+        "frozen dessert coating",
+        "ice-cream chocolate coating",
+        "chocolate coating, 30 % coconut fat",
+      ],
       de: ["Schokoladenüberzug", "Schokoladenüberzug, 30 % Kokosfett"],
     },
     composition: {
@@ -289,7 +319,14 @@ export const cocoaAndChocolate: readonly Ingredient[] = [
     name: "chocolate fudge syrup",
     group: "cocoa and chocolate",
     aliases: {
-      en: ["fudge sauce", "chocolate syrup, fudge type"],
+      en: [
+        "fudge sauce",
+        "chocolate syrup, fudge type",
+        "hot fudge",
+        "fudge syrup",
+        "chocolate fudge sauce",
+        "chocolate fudge topping",
+      ],
       de: ["Schokoladen-Fudgesauce", "Schokoladensauce, dick"],
     },
     composition: {

@@ -68,7 +68,7 @@ export const confectionery: readonly Ingredient[] = [
     name: "marshmallow (pieces)",
     group: "confectionery",
     aliases: {
-      en: ["marshmallows (pieces)", "mini marshmallows"],
+      en: ["marshmallows (pieces)", "mini marshmallows", "miniature marshmallows"],
       de: ["Marshmallows (Stücke)", "Mäusespeck (Stücke)"],
     },
     ...marshmallow,

@@ -5,7 +5,16 @@ export const finished: readonly Ingredient[] = [
   defineIngredient({
     name: "vanilla ice cream, finished",
     group: "finished",
-    aliases: { en: ["finished vanilla ice cream"], de: ["Vanilleeis, fertig"] },
+    aliases: {
+      en: [
+        "finished vanilla ice cream",
+        "bought vanilla ice cream",
+        "shop-bought vanilla ice cream",
+        "store-bought vanilla ice cream",
+        "ready-made vanilla ice cream",
+      ],
+      de: ["Vanilleeis, fertig", "Vanilleeis, gekauft"],
+    },
     composition: {
       water: 61,
       fat: 11,

@@ -5,7 +5,10 @@ export const flavour: readonly Ingredient[] = [
   defineIngredient({
     name: "vanilla extract",
     group: "flavour",
-    aliases: { en: ["pure vanilla extract"], de: ["Vanilleextrakt", "Vanille-Extrakt"] },
+    aliases: {
+      en: ["pure vanilla extract", "vanilla extract 35 %"],
+      de: ["Vanilleextrakt", "Vanille-Extrakt", "Vanilleextrakt 35 %", "flüssiger Vanilleextrakt"],
+    },
     composition: {
       water: 52.57,
       fat: 0.06,

@@ -61,7 +61,7 @@ export const fruit: readonly Ingredient[] = [
     group: "fruit",
     aliases: {
       en: ["strawberries", "strawberry puree", "strawberries, raw"],
-      de: ["Erdbeere", "Erdbeeren", "Erdbeerpüree"],
+      de: ["Erdbeere", "Erdbeeren", "Erdbeerpüree", "Gartenerdbeeren"],
     },
     composition: {
       water: 90.95,
@@ -140,7 +140,7 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "blackberry",
     group: "fruit",
-    aliases: { en: ["blackberries"], de: ["Brombeere", "Brombeeren"] },
+    aliases: { en: ["blackberries", "brambles"], de: ["Brombeere", "Brombeeren"] },
     composition: {
       water: 88.15,
       fat: 0.49,
@@ -180,8 +180,8 @@ export const fruit: readonly Ingredient[] = [
     name: "blueberry",
     group: "fruit",
     aliases: {
-      en: ["blueberries"],
-      de: ["Heidelbeere", "Heidelbeeren", "Blaubeere", "Blaubeeren"],
+      en: ["blueberries", "cultivated blueberries", "highbush blueberries"],
+      de: ["Heidelbeere", "Heidelbeeren", "Blaubeere", "Blaubeeren", "Kulturheidelbeeren"],
     },
     composition: {
       water: 84.21,
@@ -395,7 +395,10 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "apple",
     group: "fruit",
-    aliases: { en: ["apples", "apple with skin"], de: ["Apfel", "Äpfel"] },
+    aliases: {
+      en: ["apples", "apple with skin", "eating apples", "dessert apples"],
+      de: ["Apfel", "Äpfel", "Tafeläpfel"],
+    },
     composition: {
       water: 85.56,
       fat: 0.17,
@@ -474,7 +477,10 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "peach",
     group: "fruit",
-    aliases: { en: ["peaches", "peach flesh"], de: ["Pfirsich", "Pfirsiche"] },
+    aliases: {
+      en: ["peaches", "peach flesh", "yellow peaches"],
+      de: ["Pfirsich", "Pfirsiche", "gelbe Pfirsiche"],
+    },
     composition: {
       water: 88.87,
       fat: 0.25,
@@ -556,8 +562,8 @@ export const fruit: readonly Ingredient[] = [
     name: "sweet cherry",
     group: "fruit",
     aliases: {
-      en: ["sweet cherries", "cherries", "cherry"],
-      de: ["Süßkirsche", "Süßkirschen", "Kirsche", "Kirschen"],
+      en: ["sweet cherries", "cherries", "cherry", "black cherries", "dark sweet cherries"],
+      de: ["Süßkirsche", "Süßkirschen", "Kirsche", "Kirschen", "Herzkirschen", "Knorpelkirschen"],
     },
     composition: {
       water: 82.25,
@@ -599,7 +605,21 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "grape",
     group: "fruit",
-    aliases: { en: ["grapes"], de: ["Weintraube", "Weintrauben", "Trauben", "Traube"] },
+    aliases: {
+      en: ["grapes", "table grapes", "white grapes", "green grapes", "red grapes", "black grapes"],
+      de: [
+        "Weintraube",
+        "Weintrauben",
+        "Trauben",
+        "Traube",
+        "Tafeltrauben",
+        "weiße Trauben",
+        "helle Trauben",
+        "grüne Trauben",
+        "rote Trauben",
+        "blaue Trauben",
+      ],
+    },
     composition: {
       water: 80.54,
       fat: 0.16,
@@ -637,8 +657,20 @@ export const fruit: readonly Ingredient[] = [
     name: "passion fruit",
     group: "fruit",
     aliases: {
-      en: ["purple passion fruit", "passion fruit pulp"],
-      de: ["Passionsfrucht", "Maracuja"],
+      en: [
+        "purple passion fruit",
+        "passion fruit pulp",
+        "passion fruit with seeds",
+        "passion fruit pulp and seeds",
+        "passion fruit pulp with seeds",
+      ],
+      de: [
+        "Passionsfrucht",
+        "Maracuja",
+        "Passionsfrüchte",
+        "Passionsfrucht mit Kernen",
+        "Maracuja mit Kernen",
+      ],
     },
     composition: {
       water: 72.93,
@@ -821,7 +853,10 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "medjool dates (blended)",
     group: "fruit",
-    aliases: { en: ["date puree", "dates (blended)"], de: ["Datteln (püriert)"] },
+    aliases: {
+      en: ["date puree", "dates (blended)", "date paste"],
+      de: ["Datteln (püriert)", "Dattelpaste", "Dattelmus"],
+    },
     ...medjoolDates,
     spreadBasis:
       "variety, ripeness and season: sugars ± 10 %, acids ± 30 % relative (common practice)",
@@ -854,7 +889,10 @@ export const fruit: readonly Ingredient[] = [
   defineIngredient({
     name: "raisins (blended)",
     group: "fruit",
-    aliases: { en: ["raisin puree", "blended raisins"], de: ["Rosinen (püriert)"] },
+    aliases: {
+      en: ["raisin puree", "blended raisins", "raisin paste"],
+      de: ["Rosinen (püriert)", "Rosinenpaste"],
+    },
     ...raisins,
     spreadBasis:
       "variety, ripeness and season: sugars ± 10 %, acids ± 30 % relative (common practice)",

@@ -19,8 +19,8 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "almonds",
     group: "nuts and seeds",
     aliases: {
-      en: ["almond", "almonds, whole", "whole almonds"],
-      de: ["Mandeln", "Mandel", "ganze Mandeln"],
+      en: ["almond", "almonds, whole", "whole almonds", "sweet almonds"],
+      de: ["Mandeln", "Mandel", "ganze Mandeln", "süße Mandeln"],
     },
     composition: {
       water: 4.41,
@@ -63,8 +63,8 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "ground almonds",
     group: "nuts and seeds",
     aliases: {
-      en: ["almond flour", "almond meal", "almonds, ground"],
-      de: ["gemahlene Mandeln", "Mandelgrieß"],
+      en: ["almond flour", "almond meal", "almonds, ground", "almond powder"],
+      de: ["gemahlene Mandeln", "Mandelgrieß", "geriebene Mandeln"],
     },
     composition: {
       water: 4.41,
@@ -136,7 +136,10 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "ground hazelnuts",
     group: "nuts and seeds",
-    aliases: { en: ["hazelnut meal", "hazelnuts, ground"], de: ["gemahlene Haselnüsse"] },
+    aliases: {
+      en: ["hazelnut meal", "hazelnuts, ground", "hazelnut powder"],
+      de: ["gemahlene Haselnüsse", "geriebene Haselnüsse", "Haselnussgrieß"],
+    },
     composition: {
       water: 5.31,
       fat: 60.75,
@@ -166,7 +169,10 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "walnuts",
     group: "nuts and seeds",
-    aliases: { en: ["walnut", "English walnuts"], de: ["Walnüsse", "Walnuss"] },
+    aliases: {
+      en: ["walnut", "English walnuts"],
+      de: ["Walnüsse", "Walnuss", "Baumnüsse", "Baumnuss"],
+    },
     composition: {
       water: 4.07,
       fat: 65.21,
@@ -230,8 +236,8 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "pistachios",
     group: "nuts and seeds",
     aliases: {
-      en: ["pistachio", "pistachio kernels"],
-      de: ["Pistazien", "Pistazie", "Pistazienkerne"],
+      en: ["pistachio", "pistachio kernels", "pistachio nuts", "green pistachios"],
+      de: ["Pistazien", "Pistazie", "Pistazienkerne", "grüne Pistazien"],
     },
     composition: {
       water: 3.91,
@@ -270,7 +276,10 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "cashews",
     group: "nuts and seeds",
-    aliases: { en: ["cashew", "cashew nuts"], de: ["Cashewkerne", "Cashews", "Cashewkern"] },
+    aliases: {
+      en: ["cashew", "cashew nuts"],
+      de: ["Cashewkerne", "Cashews", "Cashewkern", "Cashewnüsse", "Cashewnuss", "Kaschunüsse"],
+    },
     composition: {
       water: 5.2,
       fat: 43.85,
@@ -333,7 +342,7 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "peanuts",
     group: "nuts and seeds",
-    aliases: { en: ["peanut"], de: ["Erdnüsse", "Erdnuss"] },
+    aliases: { en: ["peanut", "groundnuts"], de: ["Erdnüsse", "Erdnuss"] },
     composition: {
       water: 6.5,
       fat: 49.24,
@@ -356,7 +365,18 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "sesame seeds",
     group: "nuts and seeds",
-    aliases: { en: ["sesame"], de: ["Sesam", "Sesamsamen"] },
+    aliases: {
+      en: ["sesame", "white sesame seeds", "black sesame seeds"],
+      de: [
+        "Sesam",
+        "Sesamsamen",
+        "Sesamsaat",
+        "Sesamkörner",
+        "heller Sesam",
+        "weißer Sesam",
+        "schwarzer Sesam",
+      ],
+    },
     composition: {
       water: 4.69,
       fat: 49.67,
@@ -380,8 +400,20 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "desiccated coconut",
     group: "nuts and seeds",
     aliases: {
-      en: ["shredded coconut, unsweetened", "coconut flakes, unsweetened"],
-      de: ["Kokosraspel", "Kokosflocken"],
+      en: [
+        "shredded coconut, unsweetened",
+        "coconut flakes, unsweetened",
+        "dried coconut, unsweetened",
+        "dried shredded coconut, unsweetened",
+      ],
+      de: [
+        "Kokosraspel",
+        "Kokosflocken",
+        "Kokosette",
+        "Kokosnussraspel",
+        "getrocknete Kokosraspel",
+        "getrocknete Kokosflocken",
+      ],
     },
     composition: {
       water: 3,
@@ -407,7 +439,10 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "almond butter",
     group: "nuts and seeds",
-    aliases: { en: ["almond paste, 100 % almond"], de: ["Mandelmus"] },
+    aliases: {
+      en: ["almond paste, 100 % almond", "white almond butter", "almond paste 100 %"],
+      de: ["Mandelmus", "weißes Mandelmus", "braunes Mandelmus", "Mandelpaste 100 %"],
+    },
     composition: {
       water: 1.64,
       fat: 55.5,
@@ -438,8 +473,13 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "peanut butter, salted",
     group: "nuts and seeds",
     aliases: {
-      en: ["peanut butter", "smooth peanut butter"],
-      de: ["Erdnussbutter", "Erdnussmus, gesalzen"],
+      en: ["peanut butter", "smooth peanut butter", "creamy peanut butter"],
+      de: [
+        "Erdnussbutter",
+        "Erdnussmus, gesalzen",
+        "Erdnussbutter, gesalzen",
+        "Erdnussbutter, cremig",
+      ],
     },
     composition: {
       water: 1.81,
@@ -463,7 +503,17 @@ export const nutsAndSeeds: readonly Ingredient[] = [
   defineIngredient({
     name: "tahini",
     group: "nuts and seeds",
-    aliases: { en: ["sesame paste"], de: ["Tahin", "Sesammus", "Tahina"] },
+    aliases: {
+      en: [
+        "sesame paste",
+        "tahini paste",
+        "sesame seed paste",
+        "sesame butter",
+        "light tahini",
+        "white tahini",
+      ],
+      de: ["Tahin", "Sesammus", "Tahina", "Sesampaste", "helles Tahin", "weißes Sesammus"],
+    },
     composition: {
       water: 3.05,
       fat: 53.76,
@@ -488,7 +538,7 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     group: "nuts and seeds",
     aliases: {
       en: ["hazelnut butter", "hazelnut paste, 100 %"],
-      de: ["Haselnussmus", "Haselnusspaste"],
+      de: ["Haselnussmus", "Haselnusspaste", "Haselnussmark"],
     },
     composition: {
       water: 2.5,
@@ -514,7 +564,7 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     group: "nuts and seeds",
     aliases: {
       en: ["pistachio butter", "pistachio paste, 100 %"],
-      de: ["Pistazienmus", "Pistazienpaste"],
+      de: ["Pistazienmus", "Pistazienpaste", "Pistazienmark"],
     },
     composition: {
       water: 2,
@@ -565,7 +615,13 @@ export const nutsAndSeeds: readonly Ingredient[] = [
     name: "hazelnut praline (melted in)",
     group: "nuts and seeds",
     aliases: {
-      en: ["hazelnut praline paste", "praline paste", "praline (melted in)"],
+      en: [
+        "hazelnut praline paste",
+        "praline paste",
+        "praline (melted in)",
+        "praline paste 50 %",
+        "hazelnut praline paste 50 %",
+      ],
       de: ["Nougatmasse 50 % Haselnuss", "Pralinenmasse, Haselnuss"],
     },
     ...hazelnutPraline,

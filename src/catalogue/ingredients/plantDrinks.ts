@@ -6,7 +6,15 @@ export const plantDrinks: readonly Ingredient[] = [
   defineIngredient({
     name: "coconut milk",
     group: "plant drinks",
-    aliases: { en: ["canned coconut milk", "coconut milk, canned"], de: ["Kokosmilch"] },
+    aliases: {
+      en: [
+        "canned coconut milk",
+        "coconut milk, canned",
+        "tinned coconut milk",
+        "full-fat coconut milk",
+      ],
+      de: ["Kokosmilch", "Kokosnussmilch", "Kokosmilch, Dose"],
+    },
     composition: {
       water: 72.88,
       fat: 21.33,
@@ -29,8 +37,14 @@ export const plantDrinks: readonly Ingredient[] = [
     name: "soy drink, sweetened",
     group: "plant drinks",
     aliases: {
-      en: ["soy milk", "soymilk", "soya drink"],
-      de: ["Sojadrink, gesüßt", "Sojamilch", "Sojadrink"],
+      en: ["soy milk", "soymilk", "soya drink", "sweetened soy milk", "sweetened soy beverage"],
+      de: [
+        "Sojadrink, gesüßt",
+        "Sojamilch",
+        "Sojadrink",
+        "Sojamilch, gesüßt",
+        "Sojagetränk, gesüßt",
+      ],
     },
     composition: {
       water: 88.05,
@@ -54,7 +68,25 @@ export const plantDrinks: readonly Ingredient[] = [
   defineIngredient({
     name: "brewed coffee",
     group: "plant drinks",
-    aliases: { en: ["coffee", "filter coffee", "black coffee"], de: ["Kaffee", "Filterkaffee"] },
+    aliases: {
+      en: [
+        "coffee",
+        "filter coffee",
+        "black coffee",
+        "drip coffee",
+        "pour-over coffee",
+        "liquid coffee",
+      ],
+      de: [
+        "Kaffee",
+        "Filterkaffee",
+        "schwarzer Kaffee",
+        "gebrühter Kaffee",
+        "aufgebrühter Kaffee",
+        "Brühkaffee",
+        "Kaffee, flüssig",
+      ],
+    },
     composition: {
       water: 99.39,
       fat: 0.02,

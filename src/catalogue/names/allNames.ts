@@ -1,5 +1,6 @@
 import { ambiguousNames } from "../ambiguousNames";
 import { ingredients } from "../ingredients";
+import { kindsOfSpirit } from "../kindsOfSpirit";
 import { solutes } from "../solutes";
 import type { KnownMatch } from "./itemMatch";
 
@@ -18,6 +19,16 @@ function namesOf({ name, aliases }: Named): readonly (readonly [string, NameLang
   ];
 }
 
+/** "Rum 40 %": of a spirit without sugar the strength tells all. */
+function* spirits(): Generator<readonly [string, KnownMatch, NameLanguage]> {
+  for (const ingredient of ingredients) {
+    const [, strength] = /^spirit (.+ %) vol$/.exec(ingredient.name) ?? [];
+    if (strength === undefined) continue;
+    for (const kind of kindsOfSpirit)
+      yield [`${kind} ${strength}`, { kind: "ingredient", ingredient }, null];
+  }
+}
+
 /** Every name and alias of the catalogue with what it stands for. No name stands for two things. */
 export function* allNames(): Generator<
   readonly [name: string, match: KnownMatch, language: NameLanguage]
@@ -32,6 +43,7 @@ export function* allNames(): Generator<
       yield [name, { kind: "ingredient", ingredient }, language];
     }
   }
+  yield* spirits();
   for (const [word, choices] of Object.entries(ambiguousNames)) {
     yield [word, { kind: "ambiguous", word, choices }, null];
   }

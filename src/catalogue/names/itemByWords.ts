@@ -1,12 +1,12 @@
 import { allNames } from "./allNames";
+import { goesWithoutSaying } from "./goesWithoutSaying";
 import type { KnownMatch } from "./itemMatch";
+import { ofState } from "./ofState";
+import { spelledItem } from "./spelledItem";
 import { thingOf } from "./thingOf";
 import { matchByWords, wordIndex, type WordIndex } from "./wordIndex";
 
 let index: WordIndex<KnownMatch> | undefined;
-
-const isNut = (match: KnownMatch): boolean =>
-  match.kind === "ingredient" && match.ingredient.group === "nuts and seeds";
 
 /** What the words of a name stand for, in whatever order, number and preparation; undefined for nothing, or for several things. */
 export function itemByWords(name: string): KnownMatch | undefined {
@@ -14,5 +14,6 @@ export function itemByWords(name: string): KnownMatch | undefined {
     [...allNames()].map(([name, match, language]) => ({ name, match, language })),
     thingOf,
   );
-  return matchByWords(index, name, isNut) ?? undefined;
+  const match = matchByWords(index, name, goesWithoutSaying) ?? undefined;
+  return match && ofState(name, match, spelledItem);
 }

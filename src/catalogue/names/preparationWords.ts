@@ -138,6 +138,7 @@ export const preparationWords: readonly string[] = [
     "naturrein",
     "natur",
     "echt",
+    "direktsaft",
     "regional",
     "gross",
     "mittelgross",
@@ -161,8 +162,49 @@ export const preparationWords: readonly string[] = [
   ],
 ];
 
+/** The same for fruit alone: what it is cut or made into. */
+export const fruitWords: readonly string[] = [
+  ...["puree", "pulp", "flesh", "fruit", "unpeeled", "quartered", "stemmed", "iqf", "blended"],
+  ...["pieces", "chunks", "cubes", "slices", "segments", "püree", "pulpe", "mark", "fruchtmark"],
+  ...[
+    "fruchtpüree",
+    "fruchtfleisch",
+    "frucht",
+    "geviertelt",
+    "entstielt",
+    "verlesen",
+    "ungeschält",
+  ],
+  ...["stücke", "stückchen", "würfel", "scheiben", "spalten"],
+];
+
+/** The same for foods other than water: "pure water" and "pure alcohol" are parts of a mix. */
+export const pureWords: readonly string[] = ["pure", "rein"];
+
+/** The same for biscuits alone. */
+export const biscuitWords: readonly string[] = [
+  ...["crumbs", "pieces", "mini", "homemade", "brösel", "krümel", "stücke", "hausgemacht"],
+];
+
+/** The same for what is sold with sugar only where its name says so. */
+export const unsweetenedWords: readonly string[] = ["unsweetened", "ungesüsst", "ungezuckert"];
+
+/** Of what can go in whole or melted or blended: that it is in pieces. */
+export const pieceWords: readonly string[] = [
+  ...["chopped", "crushed", "crumbled", "broken", "diced", "whole", "pieces", "chunks", "bits"],
+  ...["chips", "drops", "shavings", "gehackt", "gewürfelt", "zerstossen", "zerbröselt", "ganz"],
+  ...["stücke", "stückchen", "tropfen", "splitter", "raspel", "würfel"],
+];
+
+/** The same: that it is melted or blended. */
+export const meltedWords: readonly string[] = [
+  ...["melted", "pureed", "blended", "geschmolzen", "zerlassen", "püriert", "püree", "puree"],
+];
+
 /** The same for nuts and seeds alone: roasted fruit has lost water, ground coffee is no coffee. */
 export const nutWords: readonly string[] = [
   ...["toasted", "roasted", "ground", "milled", "flaked", "slivered", "kernels", "unsalted"],
-  ...["geröstet", "gemahlen", "gem", "gehobelt", "gestiftelt", "kerne", "ungesalzen"],
+  ...["raw", "nibbed", "skinless", "flakes", "slivers", "pieces"],
+  ...["geröstet", "gemahlen", "gem", "gehobelt", "gestiftelt", "kerne", "ungesalzen", "roh"],
+  ...["hälften", "blättchen", "stifte", "splitter", "scheiben", "stücke", "stückchen"],
 ];

@@ -1,6 +1,15 @@
 import type { NameLanguage } from "./allNames";
+import { isWordOf } from "./isWordOf";
 import { nameWords } from "./nameWords";
-import { nutWords, preparationWords } from "./preparationWords";
+import {
+  biscuitWords,
+  fruitWords,
+  nutWords,
+  pieceWords,
+  preparationWords,
+  pureWords,
+  unsweetenedWords,
+} from "./preparationWords";
 import { wordForms } from "./wordForms";
 
 /** For each form of a word of some name the one that is compared. */
@@ -24,12 +33,15 @@ interface IndexedName<T> {
 /** More words that may be left out than this are no name. */
 const MOST_LEFT_OUT = 5;
 
-const formsOf = (words: readonly string[]): ReadonlySet<string> =>
-  new Set(words.flatMap((word) => wordForms(word, null)));
-const ofAll = formsOf(preparationWords);
-const ofNuts = formsOf(nutWords);
-const isOf = (list: ReadonlySet<string>) => (word: string) =>
-  wordForms(word, null).some((form) => list.has(form));
+const isOfAll = isWordOf(preparationWords);
+const isOfSome = isWordOf([
+  ...pureWords,
+  ...biscuitWords,
+  ...nutWords,
+  ...fruitWords,
+  ...unsweetenedWords,
+  ...pieceWords,
+]);
 
 /** Which of the forms of a word is compared. */
 function compared(word: string, forms: Forms): string {
@@ -48,7 +60,7 @@ function asOne(words: readonly string[]): string {
 function keysOf(words: readonly string[], forms: Forms): string[] {
   if (words.length === 0) return [];
   const inOrder = words.map((word) => compared(word, forms));
-  return [inOrder.sort().join(" "), compared(asOne(words), forms)];
+  return [[...new Set(inOrder)].sort().join(" "), compared(asOne(words), forms)];
 }
 
 const FIRST_PART = /^([^,;([]+)[,;([]/;
@@ -95,7 +107,7 @@ export function wordIndex<T>(
 
 /** The words of a name with none, one, two … of those left out that need not be there. */
 function withoutPreparation(words: readonly string[]): (readonly [string[], string[]])[] {
-  const free = words.filter((word) => isOf(ofAll)(word) || isOf(ofNuts)(word));
+  const free = words.filter((word) => isOfAll(word) || isOfSome(word));
   if (free.length > MOST_LEFT_OUT) return [];
   return Array.from({ length: 2 ** free.length }, (_, bits) =>
     free.filter((_word, at) => (bits >> at) % 2 === 1),
@@ -106,13 +118,13 @@ function withoutPreparation(words: readonly string[]): (readonly [string[], stri
 
 /**
  * What the words of a name stand for in an index, in any order, written as one or apart, with as few words of
- * preparation left out as possible: undefined for nothing, null for several things. `isNut` tells of what roasting and
- * grinding change nothing.
+ * preparation left out as possible: undefined for nothing, null for several things. `isFree` tells which words may be
+ * left out of the name of what.
  */
 export function matchByWords<T>(
   { forms, matches, nouns }: WordIndex<T>,
   name: string,
-  isNut: (match: T) => boolean = () => false,
+  isFree: (word: string, match: T) => boolean = isOfAll,
 ): T | null | undefined {
   // Chocolate milk is no milk chocolate.
   const isOther = (key: string, words: readonly string[]) => {
@@ -121,12 +133,11 @@ export function matchByWords<T>(
     return noun !== other && matches.has(noun) && matches.has(other);
   };
   for (const [words, dropped] of withoutPreparation(nameWords(name))) {
-    const isOfNuts = !dropped.every(isOf(ofAll));
     for (const key of keysOf(words, forms)) {
       const match = matches.get(key);
       if (match === undefined || isOther(key, words)) continue;
       if (match === null) return null;
-      if (!isOfNuts || isNut(match)) return match;
+      if (dropped.every((word) => isFree(word, match))) return match;
     }
   }
   return undefined;
