@@ -41,13 +41,26 @@ export function readsTheSame(sheet: WorkbookSheet, formula: string, other: strin
   });
 }
 
+const RANGE = /(\$?[A-Z]{1,3}\$?\d{1,7})(?::(\$?[A-Z]{1,3}\$?\d{1,7}))?(?![\p{L}\p{N}_.(!])/giu;
+
+/** Whether all cells from one to another are blank; of a large range the first. */
+function areBlank(sheet: WorkbookSheet, from: string, to: string): boolean {
+  const [first, last] = [from, to].map((cell) => parseCellName(cell.replaceAll("$", "")));
+  if (!first || !last) return false;
+  for (let row = first.row; row <= Math.min(last.row, first.row + MOST_ROWS); row += 1) {
+    for (let column = first.column; column <= last.column; column += 1) {
+      if (isFilled(sheet, row, column)) return false;
+    }
+  }
+  return true;
+}
+
 /** Whether a formula has cells that move with its row, and all of them are blank. */
 export function readsOnlyBlanks(sheet: WorkbookSheet, formula: string): boolean {
-  const moving = (formula.match(CELL) ?? []).filter((cell) => !/\$\d/.test(cell));
-  const places = moving.map((cell) => parseCellName(cell.replaceAll("$", "")));
+  const moving = [...formula.matchAll(RANGE)].filter(([cells]) => !/\$\d/.test(cells));
   return (
-    places.length > 0 &&
+    moving.length > 0 &&
     !formula.includes("!") &&
-    places.every((place) => place !== null && !isFilled(sheet, place.row, place.column))
+    moving.every(([, from = "", to = from]) => areBlank(sheet, from, to))
   );
 }

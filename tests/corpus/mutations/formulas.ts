@@ -197,6 +197,8 @@ export const formulaMutations: readonly Mutation[] = [
   {
     rule: "inconsistent-formula",
     variants: [inColumn(otherRow), inColumn(plus), inColumn(byTen)],
+    // A total over the wrong cells is told as one that does not fit the amounts.
+    sameLine: ["total-incomplete"],
     fair: ODD_FORMULA,
   },
   {

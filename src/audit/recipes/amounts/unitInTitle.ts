@@ -8,6 +8,10 @@ const ROWS_ABOVE = 6;
 const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
 const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
 
+/** "All shares in % m/m": for more than the one number that may stand beside or below. */
+const OF_ALL =
+  /\b(all|every\w*|alles?|aller|sämtliche\w*|amounts|shares|mengen|anteile|angaben|werte)\b/i;
+
 /** The unit that a title names for all numbers below it: in its words, in brackets, or first. */
 export function unitIn(text: string): AmountUnit | null {
   const words = [IN_UNIT.exec(text)?.[1], BRACKETED.exec(text)?.[1]];
@@ -27,10 +31,13 @@ export function unitInTitle(
 ): AmountUnit | null {
   for (let row = header - 1; row >= Math.max(0, header - ROWS_ABOVE); row -= 1) {
     for (let column = left; column <= right; column += 1) {
+      const text = textAt(sheet, row, column);
       // "Batch (kg) | 8" names the unit of its own number, beside it or below.
-      const beside = nextColumn(sheet, row, column);
-      if (looksNumeric(sheet, row, beside) || looksNumeric(sheet, row + 1, column)) continue;
-      const unit = unitIn(textAt(sheet, row, column));
+      const isOfOne = [
+        [row, nextColumn(sheet, row, column)],
+        [row + 1, column],
+      ].some(([at, beside]) => looksNumeric(sheet, at ?? row, beside ?? column));
+      const unit = isOfOne && !OF_ALL.test(text) ? null : unitIn(text);
       if (unit !== null) return unit;
     }
   }

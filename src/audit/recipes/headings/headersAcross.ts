@@ -61,11 +61,13 @@ export function headersAcross(
       if (role === "total") totals.push(column);
     }
   }
-  for (const column of namesInDisguise(context.sheet, first, { names, totals, roles })) {
+  const beyond = beyondTotals(context, names, totals);
+  const within = { names: names.filter(({ column }) => !beyond.includes(column)), totals, roles };
+  for (const column of namesInDisguise(context.sheet, first, within)) {
     roles.delete(column);
     names.push({ row, column, item: itemName(textAt(context.sheet, row, column), context.check) });
   }
-  const stated = [...statedShares(context, row, names), ...beyondTotals(context, names, totals)];
+  const stated = [...statedShares(context, row, names), ...beyond];
   for (const column of stated) roles.set(column, "composition");
   const left = names.filter(({ column }) => !stated.includes(column));
   left.sort((one, other) => one.column - other.column);
