@@ -27,6 +27,8 @@ const ABOUT_K = 2;
 const FIRST_STEPS = 3;
 /** Readings that differ by less have no course. */
 const LEAST_COURSE_K = 5;
+/** What is cooled is warmer at first than a freezer, whose readings rise and fall as they like. */
+const COLDEST_START_C = -12;
 /** What falls may rise by so much between two readings. */
 const DRIFT_K = 1;
 /** Near −40 both scales say about the same: a freezer drifts by as much. */
@@ -89,7 +91,7 @@ function isCooling(readings: readonly Reading[]): boolean {
 /** The one reading that rises while all others fall, and is between its neighbours when it is read as °F. */
 function againstCourse(readings: readonly Reading[]): readonly Reading[] {
   const values = readings.map(({ value }) => value);
-  if (!areTogether(readings)) return [];
+  if (!areTogether(readings) || Math.max(...values) < COLDEST_START_C) return [];
   return readings.filter(({ value }, at) => {
     const [before, after] = [values[at - 1], values[at + 1]];
     const others = values.filter((_, index) => index !== at);
