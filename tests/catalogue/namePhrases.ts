@@ -1,6 +1,6 @@
 /**
- * Names of ingredients as people write them in recipe sheets, by the entry of the catalogue that is meant; written down by
- * somebody who had not seen how they are read. Common practice, no source.
+ * Names of ingredients as people write them in recipe sheets, by the entry of the catalogue that is meant; written down
+ * by somebody who had not seen how they are read. Common practice, no source.
  */
 export const namePhrases: Readonly<Record<string, readonly string[]>> = {
   sucrose: [
@@ -565,6 +565,16 @@ export const namePhrases: Readonly<Record<string, readonly string[]>> = {
     "Fertiges Vanilleeis",
     "shop-bought vanilla ice cream",
   ],
+  blackcurrant: ["blackcurrants"],
+  pear: ["Birnen, geschält"],
+  plum: ["Zwetschken, entsteint"],
+  guava: ["guava pulp"],
+  pumpkin: ["pumpkin purée", "Kürbispüree"],
+  cardamom: ["ground cardamom"],
+  "mint leaves": ["fresh mint leaves"],
+  "dried red chilli": ["chilli flakes"],
+  "poppy seeds": ["poppy seeds", "Mohn, gemahlen"],
+  "sunflower oil": ["Sonnenblumenöl"],
   unknown: [
     "matcha",
     "oat drink",
@@ -578,22 +588,16 @@ export const namePhrases: Readonly<Record<string, readonly string[]>> = {
     "goat's cheese, soft",
     "rhubarb, trimmed",
     "Rhabarber",
-    "blackcurrants",
     "Ribisel, rot",
     "sea buckthorn juice",
     "Sanddornmark",
     "pears, poached",
-    "Birnen, geschält",
-    "Zwetschken, entsteint",
     "figs, fresh",
     "Feigen getrocknet",
     "kiwi fruit",
     "Quittenmus",
     "lychees",
-    "guava pulp",
     "cantaloupe melon",
-    "pumpkin purée",
-    "Kürbispüree",
     "beetroot, cooked",
     "Karottensaft",
     "cucumber juice",
@@ -603,19 +607,13 @@ export const namePhrases: Readonly<Record<string, readonly string[]>> = {
     "Holunderblütensirup",
     "Waldmeister, frisch",
     "cinnamon",
-    "ground cardamom",
     "Safranfäden",
     "tonka bean, grated",
-    "fresh mint leaves",
     "Basilikum",
     "rose water",
     "Lavendelblüten",
-    "chilli flakes",
-    "poppy seeds",
-    "Mohn, gemahlen",
     "Kürbiskernöl",
     "olive oil",
-    "Sonnenblumenöl",
     "chestnut purée",
     "Pinienkerne",
     "soy lecithin",
