@@ -73,7 +73,9 @@ function nounOf(name: string, counted: readonly string[], forms: Forms): string 
   return compared(noun ?? counted.at(-1) ?? "", forms);
 }
 
-function comparedForms(names: readonly { words: string[]; language: NameLanguage }[]): Forms {
+function comparedForms(
+  names: readonly { words: readonly string[]; language: NameLanguage }[],
+): Forms {
   const forms = new Map<string, string>();
   for (const { words, language } of names) {
     for (const word of [...words, asOne(words)]) {
