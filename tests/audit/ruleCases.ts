@@ -30,6 +30,7 @@ import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { solutionRowCases } from "./solutionRowCases";
+import { solutionTableCases } from "./solutionTableCases";
 import { structureCases } from "./structureCases";
 import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
@@ -94,6 +95,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
   ...filledLineCases,
   ...solutionRowCases,
+  ...solutionTableCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

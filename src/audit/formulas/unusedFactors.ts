@@ -1,4 +1,5 @@
 import { parseCellName } from "../../workbook/address";
+import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
@@ -11,18 +12,22 @@ import { givesMolesOfParticles } from "../solutions/molesOfParticles";
 import { pureSolute } from "../solutions/pureSolute";
 import { amountOf } from "../recipes/amounts/amountOf";
 import { isClassBlock } from "../recipes/classSheet";
-import type { LabelledPlace, Place, Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
-import { saidOf } from "../recipes/saidOf";
+import type { Place, Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf, type SaidPlace } from "../recipes/saidOf";
 import type { StatedResult } from "../answers/statedResults";
 
 /** The rule to which what is found here belongs. */
 export const PARTICLES = { id: "particles-not-counted", severity: "error" } as const;
 
+interface SheetPlace extends Place {
+  readonly sheet: WorkbookSheet;
+}
+
 function findingOf(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  place: Place,
+  { sheet, ...place }: SheetPlace,
   says: string,
 ): Finding[] {
   const [recipe] = block.recipes;
@@ -31,7 +36,7 @@ function findingOf(
   const mix = context.mixOf(block, recipe);
   const grams = gramsIn(mix, name);
   return [
-    findingAt(PARTICLES, block.sheet, place, {
+    findingAt(PARTICLES, sheet, place, {
       message: `${name.item} falls into ${ions} particles, but ${says} once.`,
       effect: mixEffect(changedMix(mix, name, { grams: grams / ions }), mix),
       fix: `Multiply by the van 't Hoff factor ${ions}.`,
@@ -44,7 +49,7 @@ const saltsOf = (block: RecipeBlock): readonly RecipeName[] =>
   block.names.filter((name) => {
     const ions = pureSolute(name.item, block.ownIngredients)?.vantHoff.value ?? 1;
     const place = saidOf(block, name, "particles");
-    const given = place === null ? null : block.sheet.cellAt(place.row, place.column)?.value;
+    const given = place === null ? null : place.sheet.cellAt(place.row, place.column)?.value;
     return ions >= 2 && (place === null || (typeof given === "number" && given > 1));
   });
 
@@ -66,7 +71,7 @@ function countedTimes(
   block: RecipeBlock,
   recipe: Recipe,
   name: RecipeName,
-): { readonly place: LabelledPlace; readonly times: number } | null {
+): { readonly place: SaidPlace; readonly times: number } | null {
   const place = saidOf(block, name, "moles");
   const molarMass = pureSolute(name.item, block.ownIngredients)?.molarMass.value;
   const grams = amountOf(block, recipe, name).grams ?? 0;
@@ -106,11 +111,12 @@ function readsFactors(
 ): boolean {
   const place = saidOf(block, name, "particles");
   // Those of other solutions stand below it, or beside it where each solution goes down a column.
-  const isDown = block.answers === undefined || place?.row === row;
+  const isList = block.answers === undefined && name.details === undefined;
+  const isDown = isList || place?.row === row;
   const line = isDown ? "left" : "top";
   const at = isDown ? place?.column : place?.row;
   return referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
-    ({ sheet: other, range }) => other === null && range[line] === at,
+    ({ sheet: other, range }) => (other ?? sheet.name) === place?.sheet.name && range[line] === at,
   );
 }
 

@@ -18,6 +18,7 @@ import { isParted } from "./isParted";
 import type { Segment } from "./segments";
 import type { SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totals/totalsInDisguise";
+import { isTableOfSolutions } from "./tableOfSolutions";
 import { isShare } from "./amounts/unit";
 import { unitOfList } from "./amounts/unitOfList";
 import { withoutPacks } from "./names/withoutPacks";
@@ -132,7 +133,8 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
       if (isBelowRemarks(context.sheet, segment, rows)) continue;
       const block = blockOf(context, segment);
       if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
-      blocks.push(...(isClassSheet(block.roles) ? withItsWater(block) : recipesInList(block)));
+      const isOfSolutions = isClassSheet(block.roles) || isTableOfSolutions(block);
+      blocks.push(...(isOfSolutions ? withItsWater(block) : recipesInList(block)));
     }
   }
   return blocks;

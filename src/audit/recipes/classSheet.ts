@@ -1,9 +1,9 @@
 import { isBlank, textAt } from "./cells";
-import { formKind } from "./forms/formLabels";
 import type { Role } from "./headings/headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
-import { massIn, type AmountUnit } from "./amounts/unit";
+import { massIn } from "./amounts/unit";
 import { waterLabel } from "./amounts/waterLabel";
+import { unitOfColumn, waterColumn } from "./tableOfSolutions";
 
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
 const IS_WATER = /\b(water|wasser)\b/i;
@@ -24,21 +24,6 @@ export const isClassBlock = ({ roles, answers, layout, names }: RecipeBlock): bo
 /** Whether water is among the names of a block. */
 export const hasWater = ({ names }: Pick<RecipeBlock, "names">): boolean =>
   names.some(({ item }) => IS_WATER.test(item));
-
-/** A column of water beside the solutes: then every row is a solution of its own. */
-function waterColumn({ sheet, headerRow, roles, recipes }: RecipeBlock): number | null {
-  const columns = [...roles.keys()].filter(
-    (column) => formKind(textAt(sheet, headerRow ?? -1, column)) === "water",
-  );
-  const isOther = recipes.some(({ line }) => !columns.includes(line));
-  return isOther ? (columns[0] ?? null) : null;
-}
-
-/** The unit in a header, or in a row of units below it. */
-function unitOfColumn({ sheet, headerRow }: RecipeBlock, column: number): AmountUnit | null {
-  const row = headerRow ?? -1;
-  return massIn(textAt(sheet, row, column)) ?? massIn(textAt(sheet, row + 1, column));
-}
 
 function rowBlock(
   block: RecipeBlock,

@@ -7,6 +7,7 @@ import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
 import { foldedName } from "./names/foldedName";
 import { solutionForms } from "./forms/solutionForms";
+import { withWorkings, type SheetToRead } from "./forms/workedElsewhere";
 import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./names/knownItems";
 import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
@@ -84,6 +85,7 @@ export function findRecipes(
     checks.set(own, check);
     return check;
   };
+  const toRead: SheetToRead[] = [];
   const followed = all.map(({ sheet, texts }) => {
     const own = ownFor(sheet, ownIngredients);
     const check = forgiving(checkFor(own));
@@ -93,11 +95,16 @@ export function findRecipes(
       check,
       calls: calls.get(sheet) ?? [],
     };
+    toRead.push({ context, texts });
     const here = corrections.filter((each) => isSameName(each.sheet, sheet.name));
     return followCorrections(context, blocksOf(context, texts, ownIngredients), here);
   });
   return {
-    blocks: followed.flatMap(({ blocks }) => blocks),
+    blocks: withWorkings(
+      workbook,
+      followed.flatMap(({ blocks }) => blocks),
+      toRead,
+    ),
     ownIngredients,
     notes: [...withoutSheet(workbook, corrections), ...followed.flatMap(({ notes }) => notes)],
   };

@@ -14,6 +14,11 @@ export interface LabelledPlace extends Place {
   readonly label: string;
 }
 
+/** One that may stand on another sheet than the list. */
+export interface DetailPlace extends LabelledPlace {
+  readonly sheet?: WorkbookSheet;
+}
+
 /** An answer of a worked example, with what it is where its label does not tell. */
 export interface ExampleAnswer extends LabelledPlace {
   readonly role?: "freezing point" | "depression" | "molality";
@@ -28,7 +33,7 @@ export interface RecipeName extends Place {
   /** Where its amount stands when that is not in the recipe's line: the water of a class sheet. */
   readonly amountAt?: Place;
   /** Where a worked example gives its molar mass, its particles or its moles. */
-  readonly details?: ReadonlyMap<Role, LabelledPlace>;
+  readonly details?: ReadonlyMap<Role, DetailPlace>;
 }
 
 /** One recipe of a block: a column of amounts when names run down, a row of them when names run across. */

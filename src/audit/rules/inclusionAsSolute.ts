@@ -1,4 +1,3 @@
-import type { WorkbookSheet } from "../../workbook/model";
 import { pureSolute } from "../solutions/pureSolute";
 import { cellEdit, numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
@@ -11,7 +10,7 @@ import { amountOf } from "../recipes/amounts/amountOf";
 import { textAt } from "../recipes/cells";
 import type { Role } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
-import { saidOf } from "../recipes/saidOf";
+import { saidOf, type SaidPlace } from "../recipes/saidOf";
 import type { Rule } from "../rule";
 import { statedParts, type StatedPart } from "../answers/statedParts";
 
@@ -24,18 +23,18 @@ const COUNTING: readonly Role[] = ["counts as solute", "moles", "molality", "mol
 function countedAt(
   block: RecipeBlock,
   name: RecipeName,
-): { place: Place; role: Role; number: number | null } | null {
+): { place: SaidPlace; role: Role; number: number | null } | null {
   for (const role of COUNTING) {
     const place = saidOf(block, name, role);
     const value =
-      place === null ? null : (block.sheet.cellAt(place.row, place.column)?.value ?? null);
+      place === null ? null : (place.sheet.cellAt(place.row, place.column)?.value ?? null);
     if (place === null || (value === null && role !== "moles")) continue;
     // Left out of the moles it is not counted, whatever molar mass stands beside.
     if (value === null) return null;
     if (typeof value === "number" && value > 0) return { place, role, number: value };
     if (
       value === true ||
-      /^(yes|y|x|true|ja|j)$/i.test(textAt(block.sheet, place.row, place.column))
+      /^(yes|y|x|true|ja|j)$/i.test(textAt(place.sheet, place.row, place.column))
     ) {
       return { place, role, number: null };
     }
@@ -58,7 +57,7 @@ function asSugar(meant: MeantMix, name: RecipeName, role: Role, number: number |
 const NO: Readonly<Record<string, string>> = { ja: "nein", j: "n", yes: "no", y: "n", x: "" };
 
 /** Moles are emptied and marks unset; a molar mass is left, since moles divide by it. */
-function leavingOut(sheet: WorkbookSheet, place: Place, role: Role): readonly CellEdit[] {
+function leavingOut({ sheet, ...place }: SaidPlace, role: Role): readonly CellEdit[] {
   if (role === "moles" || role === "molality") return cellEdit(sheet, place, "");
   const value = sheet.cellAt(place.row, place.column)?.value;
   if (role !== "counts as solute") return [];
@@ -82,12 +81,13 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
   const meant = context.mixOf(block, recipe);
-  const place = timesNamed(context, block, name) > 1 ? name : counted.place;
-  return findingAt(identity, block.sheet, place, {
+  const place =
+    timesNamed(context, block, name) > 1 ? { sheet: block.sheet, ...name } : counted.place;
+  return findingAt(identity, place.sheet, place, {
     message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
     effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
     fix: "Leave it out of the moles and of the solids that dissolve.",
-    edits: place === name ? [] : leavingOut(block.sheet, counted.place, counted.role),
+    edits: place === counted.place ? leavingOut(counted.place, counted.role) : [],
   });
 }
 

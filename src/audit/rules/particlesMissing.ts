@@ -66,12 +66,12 @@ function findFor(context: AuditContext, result: StatedResult): Finding[] {
     const ions = pureSolute(name.item, block.ownIngredients)?.vantHoff.value ?? 1;
     const moles = molesOf(block, name);
     const fewer = changedMix(mix, name, { grams: gramsIn(mix, name) / ions });
-    return findingAt(PARTICLES, block.sheet, place, {
+    return findingAt(PARTICLES, place.sheet, place, {
       message: `${name.item} falls into ${ions} particles, but "${result.label}" counts its ${rounded(moles, 4)} mol once.`,
       effect: mixEffect(fewer, mix),
       fix: `Multiply its moles by the van 't Hoff factor ${ions}.`,
       // A formula of its own in a filled column would be the next thing to stumble over.
-      edits: numberEdit(block.sheet, place, rounded(ions * moles, 6)),
+      edits: numberEdit(place.sheet, place, rounded(ions * moles, 6)),
     });
   });
 }

@@ -6,8 +6,8 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../solutions/molarMasses";
 import { pureSolute } from "../solutions/pureSolute";
-import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
-import { saidOf } from "../recipes/saidOf";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf, type SaidPlace } from "../recipes/saidOf";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 
@@ -18,19 +18,19 @@ function particlesFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  place: Place,
+  place: SaidPlace,
 ): Finding | null {
-  const value = block.sheet.cellAt(place.row, place.column)?.value ?? null;
+  const value = place.sheet.cellAt(place.row, place.column)?.value ?? null;
   const right = pureSolute(name.item, block.ownIngredients)?.vantHoff.value;
   if (right === undefined || (value !== null && typeof value !== "number")) return null;
   const counted = value ?? 1;
   if (counted >= LEAST_PARTICLES * right && counted <= right * 1.001) return null;
   const given = value === null ? "not given" : `given as ${rounded(value, 3)}`;
-  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+  return findingAt(SOLUTE_CONSTANT, place.sheet, place, {
     message: `The number of particles (van 't Hoff factor) of ${name.item} is ${given}; one formula unit gives ${right}.`,
     effect: effectOfCounting(context, block, name, counted / right),
     fix: `Use ${right}.`,
-    edits: numberEdit(block.sheet, place, right),
+    edits: numberEdit(place.sheet, place, right),
   });
 }
 

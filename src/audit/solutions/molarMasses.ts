@@ -10,7 +10,8 @@ import { withNumber } from "../formulas/formulaNumbers";
 import { hydrateOfSolute, pureSolute } from "./pureSolute";
 import { amountOf } from "../recipes/amounts/amountOf";
 import { textAt } from "../recipes/cells";
-import type { LabelledPlace, Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { SaidPlace } from "../recipes/saidOf";
 
 /** The rule to which what is found here belongs. */
 export const SOLUTE_CONSTANT = { id: "constant-of-a-solute", severity: "error" } as const;
@@ -29,7 +30,7 @@ function twinOf(solute: Solute, molarMass: number): Solute | null {
 }
 
 /** Grams in the unit of a molar mass: it may be written in kg/mol. */
-function gramsIn({ sheet }: RecipeBlock, { row, column, label }: LabelledPlace): number {
+function gramsIn({ sheet, row, column, label }: SaidPlace): number {
   const besides = [label, textAt(sheet, row, column + 1), textAt(sheet, row, column - 1)];
   return besides.some((text) => /kg ?\/ ?mol|kg ?(·|\*)? ?mol ?(\^?-1|⁻¹)/i.test(text)) ? 1000 : 1;
 }
@@ -39,29 +40,29 @@ export function molarMassFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  place: LabelledPlace,
+  place: SaidPlace,
 ): Finding | null {
-  const value = block.sheet.cellAt(place.row, place.column)?.value;
+  const { sheet } = place;
+  const value = sheet.cellAt(place.row, place.column)?.value;
   const solute = pureSolute(name.item, block.ownIngredients);
   if (typeof value !== "number" || value <= 0 || solute === null) return null;
   const right = solute.molarMass.value;
-  const unit = gramsIn(block, place);
+  const unit = gramsIn(place);
   const given = value * unit;
   if (Math.abs(given / right - 1) <= MOLAR_MASS_TOLERANCE) return null;
   const twin = twinOf(solute, given);
   const hint = twin === null ? "" : `; ${rounded(given, 2)} is that of ${twin.name}`;
-  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+  return findingAt(SOLUTE_CONSTANT, sheet, place, {
     message: `The molar mass of ${name.item} is given as ${rounded(given, 3)}, it is ${rounded(right, 2)} g/mol${hint}.`,
     effect: effectOfCounting(context, block, name, right / given),
     fix: `Use ${rounded(right, 2)}${twin === null ? "" : `, or name the ingredient ${twin.name}`}.`,
-    edits: numberEdit(block.sheet, place, unit === 1 ? rounded(right, 2) : right / unit),
+    edits: numberEdit(sheet, place, unit === 1 ? rounded(right, 2) : right / unit),
   });
 }
 
 /** Typed moles are put right by the two molar masses; in a formula the one typed into it. */
 function molesEdit(
-  { sheet }: RecipeBlock,
-  place: Place,
+  { sheet, ...place }: SaidPlace,
   used: Solute,
   right: Solute,
 ): readonly CellEdit[] {
@@ -80,9 +81,9 @@ export function molesFinding(
   context: AuditContext,
   block: RecipeBlock,
   name: RecipeName,
-  place: Place,
+  place: SaidPlace,
 ): Finding | null {
-  const moles = block.sheet.cellAt(place.row, place.column)?.value;
+  const moles = place.sheet.cellAt(place.row, place.column)?.value;
   const solute = pureSolute(name.item, block.ownIngredients);
   const [recipe] = block.recipes;
   if (typeof moles !== "number" || moles <= 0 || solute === null || recipe === undefined)
@@ -91,10 +92,10 @@ export function molesFinding(
   const twin = used > 0 ? twinOf(solute, used) : null;
   if (twin === null || block.recipes.length > 1) return null;
   const right = solute.molarMass.value;
-  return findingAt(SOLUTE_CONSTANT, block.sheet, place, {
+  return findingAt(SOLUTE_CONSTANT, place.sheet, place, {
     message: `The moles of ${name.item} are those of ${twin.name} (${rounded(used, 2)} g/mol); its own molar mass is ${rounded(right, 2)} g/mol.`,
     effect: effectOfCounting(context, block, name, right / used),
     fix: `Divide by ${rounded(right, 2)}, or name the ingredient ${twin.name}.`,
-    edits: molesEdit(block, place, twin, solute),
+    edits: molesEdit(place, twin, solute),
   });
 }

@@ -10,6 +10,6 @@ export const isNear = (one: number, other: number): boolean => Math.abs(one / ot
 /** The moles that a class sheet gives for one solute; 0 when it gives none. */
 export function molesOf(block: RecipeBlock, name: RecipeName): number {
   const place = saidOf(block, name, "moles");
-  const value = place === null ? null : block.sheet.cellAt(place.row, place.column)?.value;
+  const value = place === null ? null : place.sheet.cellAt(place.row, place.column)?.value;
   return typeof value === "number" ? value : 0;
 }

@@ -8,7 +8,9 @@ function readsItsFactor(block: RecipeBlock, name: RecipeName): boolean {
   const [moles, particles] = [saidOf(block, name, "moles"), saidOf(block, name, "particles")];
   if (moles === null || particles === null) return false;
   const { row, column } = particles;
-  return referencesOf(block.sheet.cellAt(moles.row, moles.column)?.formula ?? "").some(
+  // Where they stand on two sheets the label has to tell.
+  if (moles.sheet !== particles.sheet) return false;
+  return referencesOf(moles.sheet.cellAt(moles.row, moles.column)?.formula ?? "").some(
     ({ sheet, range: { top, bottom, left, right } }) =>
       sheet === null && top === row && bottom === row && left === column && right === column,
   );

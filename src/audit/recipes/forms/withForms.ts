@@ -1,7 +1,8 @@
 import { overlaps } from "../../../workbook/references";
 import { hasWater, isClassBlock } from "../classSheet";
-import type { RecipeBlock } from "../recipeBlock";
+import { amountPlace, isOneRow, type RecipeBlock } from "../recipeBlock";
 import { formKind } from "./formLabels";
+import { keyOf } from "./rolesByFormula";
 
 const OF_ONE = new Set<string>(["molar mass", "moles", "particles", "constant", "answer"]);
 
@@ -13,6 +14,16 @@ const saysMore = ({ names }: RecipeBlock): boolean =>
 /** Labels of a worked example that a list took for names do not count. */
 const namesIn = ({ names }: RecipeBlock): number =>
   names.filter(({ item }) => !OF_ONE.has(formKind(item) ?? "")).length;
+
+/** The cell of what is weighed first. */
+const weighedIn = (block: RecipeBlock): string => {
+  const [[name], [recipe]] = [block.names, block.recipes];
+  return name === undefined || recipe === undefined ? "" : keyOf(amountPlace(block, recipe, name));
+};
+
+/** A row that says what is dissolved in how much water says so, too, to a calculation that stands elsewhere. */
+const isOfSameMass = (list: RecipeBlock, form: RecipeBlock): boolean =>
+  isOneRow(list) && weighedIn(list) === weighedIn(form);
 
 /** Whether a list says all that a worked example read from the same cells would. */
 const isBetter = (list: RecipeBlock, form: RecipeBlock): boolean =>
@@ -27,7 +38,10 @@ export function withForms(
   forms: readonly RecipeBlock[],
 ): RecipeBlock[] {
   const kept = forms.filter(
-    (form) => !lists.some((list) => overlap(list, form) && isBetter(list, form)),
+    (form) =>
+      !lists.some(
+        (list) => (overlap(list, form) && isBetter(list, form)) || isOfSameMass(list, form),
+      ),
   );
   const others = lists.filter((list) => !kept.some((form) => overlap(list, form)));
   return [...others, ...kept];

@@ -1,0 +1,47 @@
+import { componentPer100 } from "../answers/answers";
+import { pureSolute } from "../solutions/pureSolute";
+import { amountOf } from "./amounts/amountOf";
+import { gramsPer, isMass, massIn, type AmountUnit } from "./amounts/unit";
+import { textAt } from "./cells";
+import { formKind } from "./forms/formLabels";
+import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+
+/** A column of water beside the solutes: then every row is a solution of its own. */
+export function waterColumn({ sheet, headerRow, roles, recipes }: RecipeBlock): number | null {
+  const columns = [...roles.keys()].filter(
+    (column) => formKind(textAt(sheet, headerRow ?? -1, column)) === "water",
+  );
+  const isOther = recipes.some(({ line }) => !columns.includes(line));
+  return isOther ? (columns[0] ?? null) : null;
+}
+
+/** The unit in a header, or in a row of units below it. */
+export function unitOfColumn({ sheet, headerRow }: RecipeBlock, column: number): AmountUnit | null {
+  const row = headerRow ?? -1;
+  return massIn(textAt(sheet, row, column)) ?? massIn(textAt(sheet, row + 1, column));
+}
+
+/** Crystals hold some water; what they are dissolved in is more than so many times that. */
+const MORE = 2;
+
+/** Whether a pure solute stands beside typed water that it does not bring along. */
+function isDissolved(block: RecipeBlock, recipe: Recipe, name: RecipeName, column: number) {
+  const { sheet, ownIngredients } = block;
+  if (pureSolute(name.item, ownIngredients) === null) return false;
+  const cell = sheet.cellAt(name.row, column);
+  const unit = unitOfColumn(block, column);
+  if (typeof cell?.value !== "number" || cell.formula !== undefined) return false;
+  const grams = cell.value * (unit !== null && isMass(unit) ? gramsPer(unit) : 1);
+  const held = componentPer100(name.item, "water", ownIngredients) ?? 0;
+  const own = ((amountOf(block, recipe, name).grams ?? 0) * held) / 100;
+  return grams > 0 && grams > MORE * own;
+}
+
+/** Whether the rows of a list are solutions, each with its water beside it, though no column works with moles. */
+export function isTableOfSolutions(block: RecipeBlock): boolean {
+  const column = waterColumn(block);
+  const recipe = block.recipes.find(({ line }) => line !== column);
+  if (column === null || recipe === undefined) return false;
+  const dissolved = block.names.filter((name) => isDissolved(block, recipe, name, column));
+  return dissolved.length > 0 && 2 * dissolved.length >= block.names.length;
+}
