@@ -4,6 +4,9 @@ import { powerOfMass, type CellOnSheet } from "./powerOfMass";
 
 const FACTOR = /([*/]?)\s*(?:(\$?[A-Z]{1,3}\$?\d{1,7})|(\d+(?:\.\d+)?))\s*/giy;
 
+/** A tenth more, a twentieth less: a number, whatever it is worked out from. */
+const MORE_OR_LESS = /\(\s*1\s*[-+][^()]*\)/g;
+
 interface Factor {
   readonly sign: 1 | -1;
   /** Null for a number. */
@@ -14,7 +17,7 @@ interface Factor {
 function factorsOf(formula: string): Factor[] | null {
   // What is divided by a product is left alone.
   if (/\/\s*\(/.test(formula)) return null;
-  const plain = formula.replaceAll(/[()]/g, "");
+  const plain = formula.replaceAll(MORE_OR_LESS, "1").replaceAll(/[()]/g, "");
   const factors: Factor[] = [];
   FACTOR.lastIndex = 0;
   while (FACTOR.lastIndex < plain.length) {

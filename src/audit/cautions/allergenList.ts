@@ -13,7 +13,9 @@ const IN_BRACKETS = /\([^)]*\)/g;
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
 export function isAllergenList(text: string): boolean {
   const [first = ""] = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
-  const said = SAYS.test(first) ? first.slice(first.indexOf(":") + 1) : first;
+  const colon = first.indexOf(":");
+  const isTold = SAYS.test(first) || (colon > 0 && isPutUp(first.slice(0, colon)));
+  const said = isTold ? first.slice(colon + 1) : first;
   const parts = said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
   return parts.every((part) => NAME.test(part));
 }

@@ -96,6 +96,15 @@ function hasNumberBeside({ sheet, row, column }: Said): boolean {
   return isBeside(-1) || isBeside(1);
 }
 
+/** Whether a cell stands in a column beside the lines of a recipe that holds nothing but allergens. */
+const isInColumnOfThem = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+  blocks.some(({ sheet: of, layout, range, headerRow, roles, names }) => {
+    if (of !== sheet || layout !== "down" || headerRow === null || row <= headerRow) return false;
+    if (!contains(range, row, column) || !roles.has(column)) return false;
+    const said = names.map((name) => textAt(sheet, name.row, column)).filter((text) => text !== "");
+    return said.length > 0 && said.every(isAllergenList);
+  });
+
 /** Whether a cell stands right of a label of what is put up, or below such a heading beside each recipe. */
 const isOfPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
   isPutUp(textAt(sheet, row, column - 1)) ||
@@ -110,7 +119,8 @@ const isOfPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said)
 /** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
 function isNote({ blocks }: AuditContext, one: Said): boolean {
   const { sheet, row, column, text } = one;
-  if (isOfPutUp(blocks, one)) return true;
+  if (isOfPutUp(blocks, one) || (isInColumnOfThem(blocks, one) && !isName(blocks, one)))
+    return true;
   const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
   if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);

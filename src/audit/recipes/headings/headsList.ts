@@ -1,10 +1,17 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { looksNumeric, textAt } from "../cells";
+import { partOf } from "../../answers/partLabel";
 import { headerRole } from "./headerRole";
 import { sheetTexts } from "../sheetTexts";
 import { unitFromWord } from "../amounts/unit";
 
-/** Whether a row heads a list that was not read as one: words about amounts, and no number. */
+const ANSWERS = new Set(["freezing point", "depression", "molality", "ice fraction"]);
+
+/** Whether words ask for something of a mix, as names of ingredients never do. */
+const asksForAnswer = (text: string): boolean =>
+  text !== "" && (ANSWERS.has(headerRole(text) ?? "") || partOf(text) !== null);
+
+/** Whether a row heads a list that was not read as one: words about amounts, no number, and no questions below. */
 export function headsList(sheet: WorkbookSheet, row: number): boolean {
   const texts = (sheetTexts(sheet).columnsByRow.get(row) ?? []).map((column) => ({
     column,
@@ -15,6 +22,7 @@ export function headsList(sheet: WorkbookSheet, row: number): boolean {
   return (
     texts.length >= 2 &&
     texts.some(isHeading) &&
+    !asksForAnswer(textAt(sheet, row + 1, texts[0]?.column ?? 0)) &&
     texts.every(({ column }) =>
       [column - 1, column + 1].every((beside) => !looksNumeric(sheet, row, beside)),
     )

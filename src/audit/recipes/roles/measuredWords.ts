@@ -1,3 +1,13 @@
-/** Headings and labels of what was measured. English and German; common practice, no source. */
-export const measuredWords =
+import { temperatureWords } from "./temperatureWords";
+import type { Words } from "./words";
+
+const MEASURED =
   /\b(measured|gemessene?[rs]?|observed|readings?|messwerte?|messung|(?<!\b(freezer|cabinet|(kühl|gefrier|tiefkühl)?truhen|gefrier\w*)[- ]?)thermometer|read( off)?(?! (this|me|the|before))|(by|on|from) (the |a )?probe|abgelesen\w*|beobachtet|actually|tatsächlich\w*|found in|experimentel+\w*)\b|\b(exp|meas)\.|\blab (value|result)|laborwert|\bgem\./;
+
+/**
+ * Headings and labels of what was measured; a freezer's own temperature is where the ice is kept, read off or not.
+ * English and German; common practice, no source.
+ */
+export const measuredWords: Words = {
+  test: (plain) => MEASURED.test(plain) && !temperatureWords.ofFreezer.test(plain),
+};
