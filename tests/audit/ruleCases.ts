@@ -6,6 +6,7 @@ import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
 import { arrangementCases } from "./arrangementCases";
 import { bareShareCases } from "./bareShareCases";
+import { besideLineCases } from "./besideLineCases";
 import { classCases } from "./classCases";
 import { filledLineCases } from "./filledLineCases";
 import { hiddenCases } from "./hiddenCases";
@@ -96,6 +97,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...filledLineCases,
   ...solutionRowCases,
   ...solutionTableCases,
+  ...besideLineCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

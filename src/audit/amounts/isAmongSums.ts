@@ -4,7 +4,7 @@ import { isSumOfColumn } from "../recipes/totals/isSumOfColumn";
 import { sumOf, type Totalled } from "./totalledLines";
 
 /** Where the other totals of a row stand. */
-const REACH = [-3, -2, -1, 1, 2, 3];
+const REACH = [-4, -3, -2, -1, 1, 2, 3, 4];
 
 const hasFormula = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
   sheet.cellAt(row, column)?.formula !== undefined;

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { replaceReferences } from "../../workbook/replaceReferences";
+import { unitFromWord } from "../recipes/amounts/unit";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -10,11 +11,11 @@ const MOVING_ROW = /(?<!\$)(?<=[A-Z])\d+/g;
 const withoutRows = (formula: string): string =>
   replaceReferences(formula, ({ written }) => written.replaceAll(MOVING_ROW, "#"));
 
-/** The words that a row begins with, left of a column. */
+/** The words that a row begins with, left of a column; a unit before them is no name. */
 function nameOf(sheet: WorkbookSheet, row: number, column: number): string {
   for (let at = 0; at < column; at += 1) {
     const text = textAt(sheet, row, at);
-    if (text !== "") return text;
+    if (text !== "" && unitFromWord(text) === null) return text;
   }
   return "";
 }
