@@ -3,6 +3,7 @@ import { headingMeanings } from "./headingMeanings";
 import { headingPhrases } from "./headingPhrases";
 import { labelMeaning } from "./labelMeaning";
 import { labelPhrases } from "./labelPhrases";
+import { sheetPhrases } from "./sheetPhrases";
 
 /** Labels that are read as something else. This list may only shrink. */
 const MISREAD = new Set([
@@ -17,12 +18,13 @@ const MISREAD = new Set([
   "Inhalt",
   "in (unit)",
   "served from",
+  ...["Moisture", "Proportion of water", "Ice", "ABW", "Lot", "Texture", "Charge", "Konsistenz"],
 ]);
 
 /** Headings for which what is no heading must not be taken: others end in no harm by their places. */
 const OF_OTHERS = ["target", "total row", "molar mass", "moles", "particles", "allergens"];
 
-const phrases = [labelPhrases, headingPhrases, furtherPhrases].flatMap((list) =>
+const phrases = [labelPhrases, headingPhrases, furtherPhrases, sheetPhrases].flatMap((list) =>
   Object.entries<readonly string[]>(list).flatMap(([means, labels]) =>
     labels.map((label) => ({ means, label })),
   ),

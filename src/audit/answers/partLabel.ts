@@ -19,13 +19,13 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ],
   [
     "solids",
-    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm)\b|(except|non|without|all but|but|au(ß|ss)er|ohne|nicht)[- ]?(the )?(water|wasser)/,
+    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm|dm)\b|(except|non|without|all but|but|au(ß|ss)er|ohne|nicht)[- ]?(the )?(water|wasser)/,
   ],
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],
   ["sodium chloride", /\bsalt\b|salz|\bsodium chloride\b|natriumchlorid|\bnacl\b/],
-  ["water", /\bwater\b|wasser|\bh2o\b/],
+  ["water", /\bwater\b|wasser|\bh2o\b|moisture|feuchte?(gehalt|anteil)/],
 ];
 
 /** What a label names without saying of what may be an ingredient. */
@@ -44,7 +44,7 @@ const KEPT_IN = /bottle|flasche|\bjars?\b|glas\b/;
 const IN_EACH =
   /\b(in|per|pro|je|im) ((the|a|an|each|every|one|it|its|der|dem|einer|einem|jeder|jedem) )?(bottle|flasche|jars?|(sirup|einmach|schraub)?glas)\b/;
 const OF_ONE =
-  /(content|gehalt|share|anteil) (of|von|in|der|des) (?!%|prozent|per ?cent|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|sirup|sole|lösung))/;
+  /(content|gehalt|share|anteil) (of|von|an|in|der|des) (?!%|prozent|per ?cent|(the |total )?(water|sugars?|solids|dry matter|alcohol|wasser|zucker|trockenmasse|alkohol)\b|(the |der |des |de[mnr] )?(mix|mass|whole|recipe|batch|total|weight|syrup|brine|solution|masse|mischung|rezept|gewicht|eis(mix|masse|es)?\b|sirup|sole|lösung))/;
 const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 /** Words after which a part is that of the mix, or the sum over its ingredients. */

@@ -45,7 +45,7 @@ const OF_WATER = new RegExp(
   `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser),? (that|which|of (it|this|which)|das|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
 );
 const OF_MIX = new RegExp(
-  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|gesamtmasse|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
+  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
 );
 
 /** The share of what a label promises, or null when it does not say. */

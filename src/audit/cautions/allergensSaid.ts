@@ -5,7 +5,7 @@ const ALLERGENS_SAID =
 
 /** Which allergens there are, is said by other words than those of a heading. */
 const HEADING_WORDS =
-  /allerg\p{L}*|\b(may )?contains?\b|\bcauses?\b|\bmay\b|enthält|spuren|\bkann\b|\benthalten\p{L}*|auslösen|cautions?|hinweise?|warn\p{L}*|notes?|labels?|info(rmation)?(en)?|list[es]?|present|declar\p{L}*|deklar\p{L}*|bold|fett|\blt\b|laut|gemä(ß|ss)|\bgem\b|\blmiv\b|sufferers|verordnung|regulation|\b(and|und|for|für|to|the|die|der|per|je|line|zeile|of|von|in|our|this|mix)\b|[^\p{L}]/giu;
+  /allerg\p{L}*|\b(may )?contains?\b|\bcauses?\b|\bmay\b|enthält|spuren|\bkann\b|\benthalten\p{L}*|auslösen|cautions?|advice|recipe|rezept|hinweise?|warn\p{L}*|notes?|labels?|info(rmation)?(en)?|list[es]?|present|declar\p{L}*|deklar\p{L}*|bold|fett|\blt\b|laut|gemä(ß|ss)|\bgem\b|\blmiv\b|sufferers|verordnung|regulation|\b(and|und|for|für|to|the|die|der|per|je|line|zeile|of|von|in|our|this|mix)\b|[^\p{L}]/giu;
 
 /** The letters by which menus name them: "Allergene: A, C, G". Common practice, no source. */
 const LETTERS = /^allergene?s?[: ]+([A-R], *)*[A-R]$/i;

@@ -34,9 +34,9 @@ const DISSOLVES =
   /^((what )?(is |we |you |i )?(dissolved?|stir(red)? in|add(ed)?)|(was )?(wir |ihr |ich |man )?(lösen|löst|löse|gelöst wird|(ein)?gerührt wird)( wir| ihr| man)?)$/;
 const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
-  "(mass|grams?|kilograms?|kg|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
+  "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
 const WATER_WORD =
-  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes |solvent )?(water|wasser|solvent|lösungsmittel|lösemittel)s?)";
+  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes |solvent )?(water|wasser|(solvent|lösungsmittel|lösemittel)s?( \\(?(water|wasser)\\)?)?)s?)";
 const USED =
   "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben)(e[sn]?)?)";
 const WATER = new RegExp(
@@ -60,7 +60,7 @@ export const bareLabel = (label: string): string =>
 
 function kindOfSymbol(letter: string, of: string): FormKind | null {
   if (letter === "m" || letter === "V") {
-    if (/^(w|h2o|water|wasser|solvent|lm)$/i.test(of)) return "water";
+    if (/^(w|h2o|water|wasser|solvent|lm|lösungsmittel|lösemittel)$/i.test(of)) return "water";
     return letter === "m" ? "mass" : null;
   }
   if (letter === "M") return "molar mass";

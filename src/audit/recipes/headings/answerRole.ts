@@ -20,7 +20,7 @@ const FREEZES = anyOf(
 const PREDICTED =
   /^((the )?(temperature|temp\.?|t) )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law|the formula|calculation)|worked out|from the formula|nach (der )?formel|laut rechnung|rechnerisch(e[rs]?)?|vorhergesagte?|vorhersage|berechnete?|errechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
 const FIRST_ICE = anyOf(
-  "\\b(first|erste[nsr]?) (ice|eis)|\\bice (begins|starts|forms|appears)",
+  "\\b(first|erste[nsr]?) (ice|eis)|\\bice (first )?(begins|starts|forms|appears)",
   "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|\\bfirst (ice )?crystals?|\\berste[nrs]? (eis)?kristalle?",
 );
 const LOWERED = anyOf(
@@ -36,12 +36,12 @@ const THAN_WATER =
 const ICE = anyOf(
   "\\bice\\b(?! ?-?(cream|box|cart|bath|cubes?|loll|pops?|pack))",
   "\\bfrozen\\b",
-  "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|geh\\b|menge)|\\beis\\b",
+  "gefroren|gefr\\.|ausfrier|ausgefr|\\beis(anteil|gehalt|phase|geh\\b|menge)|\\beis\\b",
 );
 const SHARE = anyOf(
   "%|per ?cent|\\bpct\\b|prozent|\\bshare\\b|\\bparts?\\b|\\bportions? of\\b|fraction|proportion|content",
   "anteil|gehalt|\\bgeh\\b|(how|this) much|\\b(so |wie ?)viel|ausfriergrad|bezogen auf",
-  "(per|pro|je|in|auf|of|von) 100 ?g",
+  "(per|pro|je|in|auf|of|von|/) ?100 ?g|\\bby (weight|mass)\\b",
 );
 /** Water that has become ice is a share of it without saying so. */
 const WATER_AS_ICE = anyOf(

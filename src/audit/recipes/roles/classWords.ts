@@ -28,18 +28,18 @@ export const classWords = {
   undissolved:
     /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
   massOfSolute: anyOf(
-    "^((mass|weight|amount(?!.*\\bmol)|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\\b(?!.*(solids|matter|feststoff|trocken))",
+    "^((mass|weight|amount(?!.*\\bmol| of (the )?substance)|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\\b(?!.*(solids|matter|feststoff|trocken))",
     "^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\\s*([([]\\s*(g|kg|mg)\\s*[)\\]]|[/,] ?(k?g|mg)|in (k?g|mg|gramm|grams))$",
-    "^(k?g|grams?|gramm) (of )?(the )?(salt|sugar|solute|substance|salz|zucker|stoff) (dissolved|used|weighed|taken|added|gelöst|verwendet)$",
+    "^(k?g|grams?|gramm) (of )?(the )?((salt|sugar|substance|salz|zucker|stoff) (dissolved|used|weighed|taken|added|gelöst|verwendet)|solute)$",
     "^m (solute|salt|sugar|stoff|salz|zucker)$",
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?\.? ?(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\b(mass|weight|grams?) (of|in|per) (one|a|1) mole?\b|\b(one|a) mole? (weighs|has a mass)|masse (eines|von einem|je|pro) mols?\b|\bein mol wiegt|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?[. -]{0,3}(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\b(mass|weight|grams?) (of|in|per) (one|a|1) mole?\b|\b(one|a) mole? (weighs|has a mass)|masse (eines|von einem|je|pro) mols?\b|\bein mol wiegt|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
-    /molalit|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
+    /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:
-    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance$|^(amount|stoffmenge),? n$/,
+    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/,
   particles,
   constant: /^k ?_?f\b|cryosc|kryosk|freezing (point )?constant|gefrier(punkts?)?konst/,
   countsAsSolute:

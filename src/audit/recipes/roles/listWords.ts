@@ -4,12 +4,12 @@ import type { Words } from "./words";
 
 /** Headings of lists: English and German as kitchens and classes write them; common practice, no source. */
 export const listWords = {
-  unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(maß-?|mengen)?einh(eit(en)?|\.)?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/,
+  unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(ma(ß|ss)-?|mengen)?einh(eit(en)?|\.)?( ?\((\p{L}+\.?,? ?)+\))?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/u,
   price:
     /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|bezahlt|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
   perLot: perLotWords,
   /** As physicists write it: "Mass / g". */
-  massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage) ?\/ ?(k?g|mg)$/,
+  massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage)( m)? ?\/ ?(k?g|mg)$/,
   /** Nothing but the unit of a share, and of what. */
   shareOnly:
     /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,

@@ -3,7 +3,7 @@ import type { Words } from "./words";
 
 /** "For 2 kg of mix", "je Liter Masse": how much of the whole the amounts make. */
 const FOR_MIX =
-  /^(per|pro|je|for|für|auf) (\d+([.,]\d+)? ?)?(kg|kilo|1000 ?g|l|liter|litre)s?\b.*(mix|mischung|masse|batch|ansatz|base|recipe|rezept)/;
+  /^((k?g|grams?|gramm|amount|quantity|menge) )?(per|pro|je|for|für|auf) ((\d+([.,]\d+)? ?)?(kg|kilo|1000 ?g|l|liter|litre)s?\b.*(mix|mischung|masse|batch|ansatz|base|recipe|rezept)|(the |one |a |den |einen )?(batch|mix|recipe|ansatz|charge|rezept|mischung)$)/;
 /** "Per mould (g)", "kg je Blech", "g each group", "für 10 Stück in g": for how many the amounts are. */
 const PER_ONE =
   /^(?:(?:k?g|grams?|gramm|amount|quantity|mass|weight|menge|masse|gewicht|weigh(?: out| in)?|measure(?: out)?|needed|(?:ab|ein|aus)wiegen|benötigt),? )?(?:(?:per|pro|je|each|every|jede[rsnm]?) (?:\d+ )?|(?:for|für) \d+ )([\p{L}-]+)/u;

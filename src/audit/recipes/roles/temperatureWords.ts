@@ -2,12 +2,13 @@ import { anyOf } from "./anyOf";
 import type { Words } from "./words";
 
 const SERVED = anyOf(
-  "\\b(serv(e|es|ed|ing)|scoop(s|ed|ing)?|eat(en|ing)?|hand(ed|s)? out|on the plate|at the table)\\b",
-  "\\bserv\\.|servier|portionier|ausgabe|ausgeben|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|verkauf|\\bess-?temp|\\b(display|sold|sale)\\b|\\bcounter\\b",
+  "\\b(serv(e|es|ed|ing|ice)|dish(ed|ing)?[- ]?up|scoop(s|ed|ing)?|eat(en|ing)?|hand(ed|s)? out|on the plate|at the table)\\b",
+  "\\bserv\\.|servier|portionier|abstech|\\bstechen\\b|spatel|ausschank|ausgeschenkt|genuss|genuß|ausgabe|ausgeben|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|verkauf|\\bess-?temp|\\b(display|sold|sale)\\b|\\bcounter\\b",
 );
 const FREEZER =
   /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b/;
-const STORED = /\b(stored|storage|kept|holding)\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
+const STORED =
+  /\b(stored|storage|kept|keep( it)?( frozen)?|holding)\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
 const SENT =
   /distribut|transport|\bshipp|\bdeliver|cold chain|\bvertrieb|versand|liefer|kühlkette|tiefkühlkette/;
 /** What makes a temperature of a device or of serving: "freezer is at", "T serve", "Truhe steht auf". */
