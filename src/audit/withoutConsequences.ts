@@ -45,8 +45,10 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
  * a sum unlike its neighbours that leaves something out. The formula is told once that is mended.
  */
 const SAID_BY: Readonly<Record<string, readonly string[]>> = {
-  "formula-overwritten": ["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix"],
-  "inconsistent-formula": ["total-incomplete"],
+  "formula-overwritten": [
+    ...["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix", "water-not-counted"],
+  ],
+  "inconsistent-formula": ["total-incomplete", "water-not-counted"],
 };
 
 interface Cause {

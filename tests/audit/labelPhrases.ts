@@ -81,6 +81,7 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "Water gone to ice at −14 °C (%)",
     "Wasser, das bei −18 °C zu Eis wird, in %",
     "Wasser, davon gefroren bei −18 °C (%)",
     "Water, of which frozen at −12 °C (%)",
@@ -111,6 +112,7 @@ export const labelPhrases = {
     "Gefr. Wasser in % vom Gesamtwasser",
   ],
   "ice of mix": [
+    "Ice in the pudding in our freezer (% of the pudding)",
     "Share of the mix that freezes",
     "Ice, % of the mix",
     "ice content of total mix",
@@ -138,6 +140,7 @@ export const labelPhrases = {
     "Eisgeh. %",
   ],
   water: [
+    "Water in a churn (g)",
     "Total water",
     "Water, all ingredients (g)",
     "grams of water in the mix",

@@ -35,6 +35,7 @@ import { solutionTableCases } from "./solutionTableCases";
 import { structureCases } from "./structureCases";
 import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
+import { tabulatedCases } from "./tabulatedCases";
 import { textNumberCases } from "./textNumberCases";
 import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
@@ -126,6 +127,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...shareCases,
   ...sumLineCases,
   ...sumRowCases,
+  ...tabulatedCases,
   ...textNumberCases,
   // stale-value
   {

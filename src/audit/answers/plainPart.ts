@@ -28,13 +28,13 @@ const saysAnswer = (label: string): boolean =>
 const [LEFT, RIGHT] = [4, 2];
 
 /** Whether an answer stands right above, below or beside a cell. */
-function isAmongAnswers(sheet: WorkbookSheet, row: number, column: number): boolean {
+function isAmongAnswers({ sheet, row, column, block }: LabelledAnswer): boolean {
+  // Of recipes in columns the labels stand below the names, however far left.
+  const near = Array.from({ length: LEFT + RIGHT + 1 }, (_, at) => column - LEFT + at);
+  const labels = block.layout === "down" ? [...near, block.names[0]?.column ?? column] : near;
   const isBeside = [row - 1, row + 1].some(
     (other) =>
-      isAnswer(sheet, other, column) &&
-      Array.from({ length: LEFT + RIGHT + 1 }, (_, at) => column - LEFT + at).some((at) =>
-        saysAnswer(textAt(sheet, other, at)),
-      ),
+      isAnswer(sheet, other, column) && labels.some((at) => saysAnswer(textAt(sheet, other, at))),
   );
   return (
     isBeside ||
@@ -80,10 +80,11 @@ export function amountsOf(blocks: readonly RecipeBlock[]): Places {
 export function isPlainAnswer(
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
-  { sheet, row, column, block, recipe }: LabelledAnswer,
+  answer: LabelledAnswer,
 ): boolean {
+  const { sheet, row, column, block, recipe } = answer;
   if (amountsOf(blocks).get(sheet)?.has(`${row},${column}`) === true) return false;
   const formula = sheet.cellAt(row, column)?.formula;
   const read = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
-  return readsAmounts(read, { block, recipe }) || isAmongAnswers(sheet, row, column);
+  return readsAmounts(read, { block, recipe }) || isAmongAnswers(answer);
 }

@@ -42,16 +42,21 @@ const FILLER =
   "((the|its|a|one|our|all|whole|total|finished|frozen|der|des|dem|den|einem|einer|ganzen|gesamten|fertigen|vom|von) )*";
 const OF = "(of|in|by|per|der|des|vom|von|am|im|an|auf|auf die|%|100 g)";
 const OF_WATER = new RegExp(
-  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |turned )*(frozen|(to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser),? (that|which|of (it|this|which)|das|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
+  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?(is |has |had |turned |gone |become |made )*(frozen|((in)?to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser),? (that|which|of (it|this|which)|das|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? (gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
 );
 const OF_MIX = new RegExp(
   `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
 );
 
+/** "% of the pudding", "% der Torte": what is no water is the whole of what is frozen. */
+const OF_THING =
+  /(%|per ?cent|prozent) (of|der|des|vom) (the |our |this |its )?(?!(the|our|this|its|total|all)\b|ice\b|eis(es)?\b|liquid|flüssig|\p{L}*(water|wasser|sugar|zucker|solid|syrup|sirup))\p{L}{3,}/u;
+
 /** The share of what a label promises, or null when it does not say. */
 export function labelledBasis(label: string): "water" | "mix" | null {
   const plain = plainWords(label);
   const [water, mix] = [OF_WATER.exec(plain), OF_MIX.exec(plain)];
+  if (mix === null && water === null) return OF_THING.test(plain) ? "mix" : null;
   if (mix === null || water === null) return water !== null ? "water" : mix !== null ? "mix" : null;
   // "Frozen water, % of the mix": the last word tells.
   return mix.index > water.index ? "mix" : "water";

@@ -56,3 +56,12 @@ export function mixCalls({ sheets }: Workbook): ReadonlyMap<WorkbookSheet, reado
 export const areNamesOfCall = (calls: readonly MixCall[], places: readonly Place[]): boolean =>
   places.length > 1 &&
   calls.some(({ names }) => places.every(({ row, column }) => contains(names, row, column)));
+
+/** How far right of its label an answer may stand, of recipes in columns. */
+const REACH_RIGHT = 12;
+
+/** Whether a row says what recipe functions answer, right of its label. */
+export const answersMix = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  Array.from({ length: REACH_RIGHT }, (_, at) => column + 1 + at).some(
+    (at) => (sheet.cellAt(row, at)?.formula ?? "").search(CALL) >= 0,
+  );

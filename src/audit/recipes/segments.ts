@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headings/headerRole";
+import { unitFromWord } from "./amounts/unit";
 import { nextColumn, nextRow } from "./nextFilled";
 
 /** Amounts stand at most this far beside the names. */
@@ -69,9 +70,21 @@ function isOfTitles(sheet: WorkbookSheet, row: number, cells: readonly number[])
   return titles.length > 1 && others.every((at) => titles.includes(at) || isSaid(at));
 }
 
+/** Whether a row has the heading of units over a unit, and behind it titles of recipes with a number below one. */
+function isOfUnitAndTitles(sheet: WorkbookSheet, row: number, cells: readonly number[]): boolean {
+  const [unit, ...titles] = cells;
+  const below = nextRow(sheet, row, cells);
+  return (
+    unit !== undefined &&
+    headerRole(textAt(sheet, row, unit)) === "unit" &&
+    unitFromWord(textAt(sheet, below, unit)) !== null &&
+    titles.some((at) => holdsNumber(sheet, below, at))
+  );
+}
+
 /**
  * Whether a row heads a table: two columns and more beside its first word say what they are about, one says
- * amounts and has a number below, or all are titles.
+ * amounts and has a number below, or all are titles, be it behind the heading of units.
  */
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = cellsBeside(sheet, row, column);
@@ -81,7 +94,10 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
     headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, first, at);
   const heads = roles.filter((role) => role !== null).length;
   const isHeading =
-    heads >= 2 || beside.some(isOfAmounts) || isOfTitles(sheet, row, [column, ...beside]);
+    heads >= 2 ||
+    beside.some(isOfAmounts) ||
+    isOfUnitAndTitles(sheet, row, beside) ||
+    isOfTitles(sheet, row, [column, ...beside]);
   // Where amounts stand left of the names, a line may have nothing but words right of them.
   return isHeading && [column - 1, ...beside].every((at) => !holdsNumber(sheet, row, at));
 }

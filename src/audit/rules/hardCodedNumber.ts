@@ -3,8 +3,10 @@ import { rangeName } from "../../workbook/address";
 import { eachCell } from "../../workbook/eachCell";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
+import { amountsOf } from "../answers/plainPart";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { basisOfHeadings, type IsSaid } from "../formulas/basisOfHeadings";
 import { formulaNumbers, type FormulaNumber } from "../formulas/formulaNumbers";
 import { labelledNumbers } from "../labels";
 import type { Rule } from "../rule";
@@ -60,19 +62,26 @@ function inputsIn(formula: string, temperatures: ReadonlySet<number>): readonly 
     .map(({ text }) => text);
 }
 
+/** What tells whether a formula's number may stay in it, beside its value. */
+interface Known {
+  readonly temperatures: ReadonlySet<number>;
+  readonly isSaid: IsSaid;
+}
+
 interface Run {
   range: CellRange;
   readonly numbers: string;
 }
 
 /** Cells one below the other with the same numbers are told together. */
-function runsOn(sheet: WorkbookSheet, temperatures: ReadonlySet<number>): Run[] {
+function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
   const runs: Run[] = [];
   const lastIn = new Map<number, Run>();
   eachCell(sheet, (row, column, cell) => {
     const text = cell.sharedFormula ?? cell.formula;
     if (text === undefined) return;
-    const numbers = inputsIn(text, temperatures).join(", ");
+    const inputs = inputsIn(text, temperatures);
+    const numbers = inputs.filter((one) => !isSaid(text, Number(one))).join(", ");
     if (numbers === "") return;
     const last = lastIn.get(column);
     if (last?.numbers === numbers && last.range.bottom === row - 1) {
@@ -98,12 +107,14 @@ function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
 export const hardCodedNumber: Rule = {
   ...identity,
   title: "A formula holds a number that belongs in a cell",
-  find: ({ workbook }) => {
+  find: ({ workbook, blocks }) => {
+    const amounts = amountsOf(blocks);
     const labelled = labelledNumbers(workbook, ["temperature"]);
     return workbook.sheets.flatMap((sheet) => {
       const here = labelled.filter((one) => one.sheet === sheet);
       const temperatures = new Set(here.map(({ value }) => value));
-      return runsOn(sheet, temperatures).map((run) => finding(sheet, run));
+      const isSaid = basisOfHeadings(sheet, amounts.get(sheet));
+      return runsOn(sheet, { temperatures, isSaid }).map((run) => finding(sheet, run));
     });
   },
 };

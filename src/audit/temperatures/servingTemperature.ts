@@ -20,6 +20,33 @@ function temperatureInRowC({ block, recipe }: StatedResult): number | null {
   return typeof value === "number" ? value : null;
 }
 
+/** A curve of ice has at most so many lines below its headings. */
+const MOST_LINES = 40;
+
+/** The row above an answer in which its label heads its column; null where it stands beside it. */
+function headingRowOf({ sheet, row, column, label }: StatedResult): number | null {
+  for (let above = row - 1; above >= Math.max(0, row - MOST_LINES); above -= 1) {
+    const words = textAt(sheet, above, column);
+    if (words !== "") return label.startsWith(words) ? above : null;
+  }
+  return null;
+}
+
+/** The temperature in an answer's line of a table, left of it: "T (°C) | Ice, % of the water | Ice, % of the mix". */
+function temperatureInLineC(result: StatedResult): number | null {
+  const { sheet, row, column } = result;
+  const heading = headingRowOf(result);
+  if (heading === null) return null;
+  for (let left = column - 1; left >= 0; left -= 1) {
+    const label = textAt(sheet, heading, left);
+    const value = sheet.cellAt(row, left)?.value;
+    if (label === "") return null;
+    if (headerRole(label) === "temperature" && typeof value === "number")
+      return /°\s?f\b/i.test(label) ? fahrenheitToC(value) : value;
+  }
+  return null;
+}
+
 const REACH_ABOVE = 2;
 const REACH_LEFT = 3;
 const REACH_BELOW = 3;
@@ -65,7 +92,7 @@ function temperatureReadC(
 /** The temperature an ice share is stated for: by its own label, else the one its formula reads, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
-  const inRow = temperatureInRowC(result);
+  const inRow = temperatureInRowC(result) ?? temperatureInLineC(result);
   if (inRow !== null) return inRow;
   const all = labelledNumbers(context.workbook, ["temperature"]);
   const read = temperatureReadC(context, all, result);

@@ -1,9 +1,11 @@
+import { NAMESPACE } from "../../../worksheet/namespace";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
 import { isMass, unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 import { asksForSolute } from "./asksForSolute";
+import { headerRole } from "../headings/headerRole";
 import { eachValueOnce } from "./eachValueOnce";
 import { formKind, type FormKind } from "./formLabels";
 import { headedColumns } from "./headedColumns";
@@ -25,6 +27,8 @@ export interface LabelledPair extends Place {
   readonly role: ClassRole | null;
 }
 
+const LONGEST_LETTERS = 3;
+const A_WORD = /\p{L}{4}/u;
 const WATER = /^(water|wasser|h2o)$/i;
 
 /** The unit in a label or in a cell beside its values. */
@@ -46,8 +50,16 @@ function unitOf(
 /** A labelled pair of which the words do not tell what it is. */
 export type UnsaidPair = Omit<LabelledPair, "kind" | "role"> & { readonly kind: FormKind | null };
 
+/** Whether words are only the letters of the quantity that the cell beside them names: "M | Total mass". */
+function isLetterOf({ sheet }: FinderContext, { row, column }: Place, label: string): boolean {
+  const beside = textAt(sheet, row, column + 1);
+  const isNamed = label.length <= LONGEST_LETTERS && A_WORD.test(beside);
+  return isNamed && unitFromWord(beside) === null && headerRole(beside) !== null;
+}
+
 function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const label = textAt(context.sheet, place.row, place.column);
+  if (isLetterOf(context, place, label)) return null;
   const said = formKind(label) ?? (asksForSolute(context, place) ? "solute" : null);
   const item = itemInLabel(label, context);
   const isNamed = item !== null;
@@ -60,8 +72,17 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const pair = { ...place, label, values, unit, isBelow };
   const meant = isNamed && isWeighed(context, pair, said) ? "mass" : kind;
   const isWater = meant === "mass" && item !== null && WATER.test(item);
-  return { ...pair, kind: isWater ? "water" : meant };
+  return { ...pair, kind: isToldOfRecipe(context, pair) ? "answer" : isWater ? "water" : meant };
 }
+
+/** Whether the values are what one of our functions says of a recipe: "Mass of water" is none that was poured in. */
+const isToldOfRecipe = (
+  { sheet }: FinderContext,
+  { values }: Pick<UnsaidPair, "values">,
+): boolean =>
+  values.every(({ row, column }) =>
+    sheet.cellAt(row, column)?.formula?.toUpperCase().includes(`${NAMESPACE}.`),
+  );
 
 /** Whether what might be an answer was typed as a mass: "Caster sugar in it" is what went in. */
 function isWeighed(

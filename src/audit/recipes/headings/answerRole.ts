@@ -46,7 +46,7 @@ const SHARE = anyOf(
 /** Water that has become ice is a share of it without saying so. */
 const WATER_AS_ICE = anyOf(
   "\\b(frozen|ice|gefrorenes|ausgefrorenes) (of the )?(water|wasser)",
-  "(water|wassers?),? (that is |that has |turned |has turned |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
+  "(water|wassers?),? ((that is |that has |has )?(turned |gone |become |made )|that is |that has |present |sind )?(frozen|gefroren|ausgefroren|as ice|(in)?to ice|zu eis|als eis|is ice)",
   `(ice|eis),? (of|in|vom|im|am|in der|von der|an der) ((the|its|a|one|our|whole|finished|ganzen|gesamten|fertigen) )*((gesamt)?(water|wasser)|${MIX_NOUNS})\\b`,
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;

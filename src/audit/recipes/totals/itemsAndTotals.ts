@@ -1,6 +1,7 @@
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
+import { answersMix } from "../mixCalls";
 import { isTotalRow } from "./isTotalRow";
 import { nameInList } from "../names/nameInList";
 import { plainWords } from "../headings/plainWords";
@@ -64,6 +65,9 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const isAbove = isAnswer && listed.length === 0;
     if (isAbove && segment.headerRow === null && RESULTS.has(role)) break;
     if ((isAnswer && !isAbove) || isShareOfListed(text)) break;
+    // Below the total "Mass of water" may be an answer of the mix.
+    const isBelowTotal = (groups.at(-1)?.totals.length ?? 0) > 0;
+    if (isBelowTotal && answersMix(sheet, { row, column })) break;
     if (isAbove || (role !== null && SAID_OF_ONE.has(role))) {
       previous = row;
       continue;
