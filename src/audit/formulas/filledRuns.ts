@@ -1,58 +1,14 @@
-import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
+import { runsOf, type Run } from "./runsOf";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
-/** Cells one below the other that hold numbers or formulas, in every row or in every second one. */
-interface Run {
-  readonly column: number;
-  readonly top: number;
-  bottom: number;
-  /** Rows from one cell to the next: two where a line of words stands between; null of a single cell. */
-  step: 1 | 2 | null;
-  formulas: number;
-}
-
-const LEAST_FORMULAS = 3;
-/** Longer columns are ledgers; what stands in them is looked at where they hold recipes. */
-const LONGEST = 5000;
 const SUMS_UP = /\b(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MIN|MAX|COUNT|MEDIAN)\s*\(/i;
-
-/** The step from a run to the next cell of its column when that goes on with it, else null. */
-function stepTo(run: Run | undefined, row: number): 1 | 2 | null {
-  const step = row - (run?.bottom ?? Number.NEGATIVE_INFINITY);
-  if (step !== 1 && step !== 2) return null;
-  return run?.step === null || run?.step === step ? step : null;
-}
-
-function runsOf(sheet: WorkbookSheet): Run[] {
-  const open = new Map<number, Run>();
-  const runs: Run[] = [];
-  eachCell(sheet, (row, column, cell) => {
-    const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
-    if (!isFormula && typeof cell.value !== "number") return;
-    const before = open.get(column);
-    const step = stepTo(before, row);
-    const run =
-      before !== undefined && step !== null
-        ? before
-        : { column, top: row, bottom: row, step: null, formulas: 0 };
-    if (run === before) run.step = step;
-    run.bottom = row;
-    if (isFormula) run.formulas += 1;
-    if (run === before) return;
-    open.set(column, run);
-    runs.push(run);
-  });
-  return runs.filter(
-    ({ top, bottom, formulas }) => formulas >= LEAST_FORMULAS && bottom - top < LONGEST,
-  );
-}
 
 /** Recipes' own columns are looked at with their ingredients and totals in mind. */
 const touches = ({ column, top, bottom }: Run, { range }: RecipeBlock): boolean =>

@@ -1,5 +1,5 @@
 import { cellName, rangeName } from "../../workbook/address";
-import type { CellRange } from "../../workbook/model";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { cellEdit, formulaEdit } from "../cellEdit";
 import { comparedReferences } from "../formulas/comparedReferences";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
@@ -8,7 +8,9 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";
 import { referencesOf } from "../../workbook/references";
+import { summaryStrangers } from "../formulas/summaryStrangers";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 
 const identity = { id: "reference-slips", severity: "warning" } as const;
 const FIRST = 4;
@@ -20,25 +22,31 @@ function isByName({ sheet, length, placeAt }: FilledLine): boolean {
   return 2 * named.length >= first.length;
 }
 
+/** A formula that differs from the one expected only in what is fixed. */
+function slipAt(sheet: WorkbookSheet, place: Place, formula: string, expected: string): Finding[] {
+  const difference = comparedReferences(formula, expected);
+  if (difference.kind !== "fixing") return [];
+  const wanted = `=${expected}`;
+  const now = difference.sameCells ? "; it reads the same cells for now" : "";
+  return [
+    findingAt(identity, sheet, place, {
+      message: `${cellName(place.row, place.column)} has =${formula.slice(0, 80)} where the cells around it have ${wanted.slice(0, 81)}: a $ is missing or too much${now}.`,
+      effect: null,
+      fix: `Enter ${wanted}.`,
+      edits: cellEdit(sheet, place, wanted),
+    }),
+  ];
+}
+
 /** One cell whose reference is fixed where those around it move, or the other way round. */
 function strangersIn(line: FilledLine): Finding[] {
   const { sheet, strangers } = line;
   return strangers.flatMap((place) => {
     const cell = sheet.cellAt(place.row, place.column);
-    const formula = cell?.formula;
-    const expected = patternAt(line, place);
-    const difference = formula === undefined ? null : comparedReferences(formula, expected);
-    if (difference?.kind !== "fixing") return [];
-    const wanted = `=${expected}`;
     // A name or a table's column says itself what it reads; there is no $ to slip.
-    if (cell?.written !== undefined || isByName(line)) return [];
-    const now = difference.sameCells ? "; it reads the same cells for now" : "";
-    return findingAt(identity, sheet, place, {
-      message: `${cellName(place.row, place.column)} has =${formula?.slice(0, 80)} where the cells around it have ${wanted.slice(0, 81)}: a $ is missing or too much${now}.`,
-      effect: null,
-      fix: `Enter ${wanted}.`,
-      edits: cellEdit(sheet, place, wanted),
-    });
+    return cell?.formula === undefined || cell.written !== undefined || isByName(line)
+      ? []
+      : slipAt(sheet, place, cell.formula, patternAt(line, place));
   });
 }
 
@@ -106,5 +114,10 @@ export const referenceSlips: Rule = {
   ...identity,
   title: "A reference is fixed where those around it move, or the other way round",
   find: (context) =>
-    filledColumns(context).flatMap((line) => [...strangersIn(line), ...driftFinding(line)]),
+    toldOnce([
+      ...filledColumns(context).flatMap((line) => [...strangersIn(line), ...driftFinding(line)]),
+      ...summaryStrangers(context.workbook)
+        .filter(({ sheet, place }) => sheet.cellAt(place.row, place.column)?.written === undefined)
+        .flatMap(({ sheet, place, formula, expected }) => slipAt(sheet, place, formula, expected)),
+    ]),
 };

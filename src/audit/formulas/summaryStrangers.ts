@@ -1,0 +1,79 @@
+import { moveFormula } from "../../workbook/moveFormula";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { replaceReferences } from "../../workbook/replaceReferences";
+import type { Place } from "../recipes/recipeBlock";
+import { runsOf, type Run } from "./runsOf";
+
+/** A formula of a summary that is not what it would be if it were like those around it. */
+export interface SummaryStranger {
+  readonly sheet: WorkbookSheet;
+  readonly place: Place;
+  readonly formula: string;
+  readonly expected: string;
+}
+
+const LEAST_ALIKE = 3;
+/** A summary of more sheets than this is none that somebody reads. */
+const MOST_ROWS = 200;
+const ELSEWHERE = "§";
+
+interface Taken {
+  /** The formula without what it reads on another sheet. */
+  readonly frame: string;
+  readonly elsewhere: readonly string[];
+  /** The one sheet that it reads; null for none or several. */
+  readonly other: string | null;
+}
+
+function takenApart(formula: string): Taken {
+  const elsewhere: string[] = [];
+  const sheets = new Set<string>();
+  const frame = replaceReferences(formula, ({ written, sheet }) => {
+    if (sheet === null) return null;
+    elsewhere.push(written);
+    sheets.add(sheet);
+    return ELSEWHERE;
+  });
+  const [other = null] = sheets.size === 1 ? sheets : [];
+  return { frame, elsewhere, other };
+}
+
+const filled = (frame: string, elsewhere: readonly string[]): string => {
+  let at = 0;
+  return frame.replaceAll(ELSEWHERE, () => elsewhere[at++] ?? "#REF!");
+};
+
+/** Where a column reads a sheet in each row: the rows of which what is read on the summary itself is unlike the others'. */
+function strangersIn(sheet: WorkbookSheet, { column, top, bottom, step }: Run): SummaryStranger[] {
+  const rows = Array.from(
+    { length: (bottom - top) / (step ?? 1) + 1 },
+    (_, at) => top + at * (step ?? 1),
+  );
+  if (rows.length > MOST_ROWS) return [];
+  const cells = rows.flatMap((row) => {
+    const formula = sheet.cellAt(row, column)?.formula;
+    const taken = formula === undefined ? null : takenApart(formula);
+    if (formula === undefined || taken === null || taken.other === null) return [];
+    return [{ ...taken, row, formula, atTop: moveFormula(taken.frame, top - row, 0) }];
+  });
+  // In one that is filled down along one sheet it is told as such.
+  if (new Set(cells.map(({ other }) => other)).size < cells.length) return [];
+  const alike = (frame: string) => cells.filter(({ atTop }) => atTop === frame);
+  const common = cells.find(({ atTop }) => alike(atTop).length >= LEAST_ALIKE)?.atTop;
+  if (common === undefined || 3 * alike(common).length < 2 * cells.length) return [];
+  const [like] = alike(common);
+  return cells
+    .filter(
+      ({ atTop, elsewhere }) => atTop !== common && elsewhere.length === like?.elsewhere.length,
+    )
+    .map(({ row, formula, elsewhere }) => ({
+      ...{ sheet, place: { row, column }, formula },
+      expected: filled(moveFormula(common, row - top, 0), elsewhere),
+    }));
+}
+
+/** The strangers in the columns of summaries: a row for each sheet, worked out in the same way from each. */
+export const summaryStrangers = ({ sheets }: Workbook): SummaryStranger[] =>
+  sheets.length <= LEAST_ALIKE
+    ? []
+    : sheets.flatMap((sheet) => runsOf(sheet).flatMap((run) => strangersIn(sheet, run)));
