@@ -19,13 +19,18 @@ const NAMED_ALIKE = new Set(["alcohol", "glycerol and children"]);
 interface Carried {
   readonly cautions: ReadonlySet<string>;
   readonly allergens: ReadonlySet<string>;
+  /** Whether something is described by its parts: which allergens that has, is told beside it. */
+  readonly hasOwn: boolean;
 }
 
 function carriedIn({ names, ownIngredients }: RecipeBlock): Carried {
   const cautions = new Set<string>();
   const allergens = new Set<string>();
+  let hasOwn = false;
   for (const { item } of names) {
-    const match = findItem(catalogueName(item, ownIngredients) ?? "");
+    const name = catalogueName(item, ownIngredients);
+    hasOwn ||= name === null;
+    const match = findItem(name ?? "");
     if (match.kind === "solute" && match.solute.name === "glycerol")
       cautions.add("glycerol and children");
     if (match.kind !== "ingredient") continue;
@@ -33,7 +38,7 @@ function carriedIn({ names, ownIngredients }: RecipeBlock): Carried {
     if (match.ingredient.allergens === "unknown") continue;
     for (const allergen of match.ingredient.allergens) allergens.add(allergen);
   }
-  return { cautions, allergens };
+  return { cautions, allergens, hasOwn };
 }
 
 const known = new WeakMap<RecipeBlock, Carried>();
@@ -66,7 +71,7 @@ function unsaidOf(
   const saysThem = () =>
     saysAllergens(
       context,
-      telling((block) => carriedBy(block).allergens.size > 0),
+      telling((block) => carriedBy(block).allergens.size > 0 || carriedBy(block).hasOwn),
     );
   if (allergens.size > 0 && !saysThem())
     unsaid.push(`its allergens are ${[...allergens].sort().join(", ")}`);
