@@ -56,15 +56,16 @@ const readOff = (ofAll: number): Rows => [
 ];
 
 const dumplings = (label: string): Rows => [
+  ["Bankett", "Hochzeit"],
   ["Gäste", 90],
   [label, 40],
   ["Reserve", 0.1],
-  ["Bedarf (g)", formula("B1*B2*(1+B3)", 3960)],
+  ["Bedarf (g)", formula("B2*B3*(1+B4)", 3960)],
   [],
   ["Produkt", "Anteil", "abwiegen (g)"],
-  ["Orangensaft", 0.816, formula("B7*$B$4", 3231.4)],
-  ["Zucker", 0.115, formula("B8*$B$4", 455.4)],
-  ["Glukosesirup DE 42", 0.069, formula("B9*$B$4", 273.2)],
+  ["Orangensaft", 0.816, formula("B8*$B$5", 3231.4)],
+  ["Zucker", 0.115, formula("B9*$B$5", 455.4)],
+  ["Glukosesirup DE 42", 0.069, formula("B10*$B$5", 273.2)],
 ];
 
 const board = (said: string): Rows => [
@@ -155,6 +156,6 @@ export const besideLineCases: readonly RuleCase[] = [
     rows: readOff(shareOfIce("mix", -17)),
     cells: [],
   },
-  { rule: "input-without-unit", what: "a tenth more", rows: dumplings("Nocke"), cells: ["B2"] },
+  { rule: "input-without-unit", what: "a tenth more", rows: dumplings("Nocke"), cells: ["B3"] },
   { rule: "input-without-unit", what: "with its unit", rows: dumplings("Nocke (g)"), cells: [] },
 ];

@@ -9,7 +9,7 @@ import { nextColumn } from "../recipes/nextFilled";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
-import { isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
+import { carriesUnit, isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
 import { isMassByFormula } from "./isMassByFormula";
 import { isRowOfInputs, lastInRow } from "./rowOfInputs";
 
@@ -30,6 +30,8 @@ const MOST_LOOKED_UP = 40;
 /** Fewer numbers below each other are inputs that stand below words of their own: "Ice: | Lemon", "Batch | 2000". */
 const LEAST_ROWS = 3;
 
+const MOST_LABELS = 12;
+
 /** Whether a number stands in a table's column rather than beside a label alone. */
 function isInTable(
   sheet: WorkbookSheet,
@@ -43,9 +45,13 @@ function isInTable(
   if (isRecipe(above)) return false;
   if (looksNumeric(sheet, row, column + 1)) return true;
   const heading = textAt(sheet, above, column);
+  if (heading === "" || headerRole(heading) !== null) return heading !== "";
   let below = row + 1;
-  while (below - above <= LEAST_ROWS && looksNumeric(sheet, below, column)) below += 1;
-  return heading !== "" && (headerRole(heading) !== null || below - above > LEAST_ROWS);
+  while (below - above <= MOST_LABELS && looksNumeric(sheet, below, column)) below += 1;
+  // Where a line says its unit with its own label, the words above are no heading.
+  const lines = Array.from({ length: below - above - 1 }, (_, at) => above + 1 + at);
+  const isForm = lines.some((at) => carriesUnit(textAt(sheet, at, column - 1)));
+  return below - above > LEAST_ROWS && !isForm;
 }
 
 function inputAt(
