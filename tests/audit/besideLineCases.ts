@@ -94,6 +94,18 @@ const withOwn = (said: string): Readonly<Record<string, Rows>> => ({
   ],
 });
 
+const BOTTLES: Rows = [
+  ["Flasche", "% vol", "je Gast (g)"],
+  ["Gin", 40, 9],
+  ["Weinbrand", 36, 19],
+];
+const WITH_GIN: Rows = [
+  ["Zutat", "Gramm"],
+  ["Gin", 40],
+  ["Wasser", 500],
+  ["Zucker", 150],
+];
+
 /** What stands beside the lines of a list, or is said and asked around it. */
 export const besideLineCases: readonly RuleCase[] = [
   { rule: CAUTION, what: "a column of allergens", rows: priced("Milch"), cells: [] },
@@ -112,6 +124,18 @@ export const besideLineCases: readonly RuleCase[] = [
     cells: [],
   },
   { rule: CAUTION, what: "other words", rows: board("Zuerst die Milch"), cells: ["A1:B3"] },
+  {
+    rule: "ambiguous-ingredient",
+    what: "bottles with their strengths",
+    rows: BOTTLES,
+    cells: [],
+  },
+  {
+    rule: "ambiguous-ingredient",
+    what: "a spirit of some strength in a mix",
+    rows: WITH_GIN,
+    cells: ["A2"],
+  },
   {
     rule: "inconsistent-formula",
     what: "units before the names",

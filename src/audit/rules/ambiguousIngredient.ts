@@ -1,3 +1,4 @@
+import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { freezingPointC } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { freezingEffect } from "../effect";
@@ -47,7 +48,8 @@ export const ambiguousIngredient: Rule = {
   ...identity,
   title: "An ingredient's name can mean several things",
   find: (context) =>
-    context.blocks.flatMap((block) =>
-      block.names.flatMap((name) => finding(context, block, name) ?? []),
-    ),
+    // Which of them a bottle is, its strength beside it tells.
+    context.blocks
+      .filter((block) => !isListOfDrinks(block))
+      .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
 };
