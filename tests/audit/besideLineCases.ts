@@ -68,74 +68,12 @@ const dumplings = (label: string): Rows => [
   ["Glukosesirup DE 42", 0.069, formula("B10*$B$5", 273.2)],
 ];
 
-const board = (said: string): Rows => [
-  ["Zutat", "Gramm"],
-  ["Vollmilch", 600],
-  ["Kristallzucker", 150],
-  [said],
-];
-
 const CAUTION = "caution-not-named";
-
-/** A recipe with milk, and one with an ingredient that the sheet itself describes. */
-const withOwn = (said: string): Readonly<Record<string, Rows>> => ({
-  Sheet1: board(said),
-  Eigene: [
-    ["Name", "Wasser (g)", "Zucker (g)", "inert (g)"],
-    ["Haferdrink, süß", 92, 5, 3],
-    ["Saft der Nachbarin", 88, 12, 0],
-    [],
-    ["Zutat", "Menge (g)"],
-    ["Haferdrink, süß", 350],
-    ["Saft der Nachbarin", 100],
-    ["Zucker", 50],
-    [],
-    ["Allergene: Hafer"],
-  ],
-});
-
-const BOTTLES: Rows = [
-  ["Flasche", "% vol", "je Gast (g)"],
-  ["Gin", 40, 9],
-  ["Weinbrand", 36, 19],
-];
-const WITH_GIN: Rows = [
-  ["Zutat", "Gramm"],
-  ["Gin", 40],
-  ["Wasser", 500],
-  ["Zucker", 150],
-];
 
 /** What stands beside the lines of a list, or is said and asked around it. */
 export const besideLineCases: readonly RuleCase[] = [
   { rule: CAUTION, what: "a column of allergens", rows: priced("Milch"), cells: [] },
   { rule: CAUTION, what: "a column of remarks", rows: priced("Bio"), cells: ["A1:F6"] },
-  { rule: CAUTION, what: "words for the board", rows: board("Auf die Tafel: Milch"), cells: [] },
-  {
-    rule: CAUTION,
-    what: "what is told of another sheet's own ingredient",
-    rows: withOwn("kalt stellen"),
-    cells: ["A1:B3"],
-  },
-  {
-    rule: CAUTION,
-    what: "a recipe beside one with an own ingredient",
-    rows: withOwn("Allergene: Milch"),
-    cells: [],
-  },
-  { rule: CAUTION, what: "other words", rows: board("Zuerst die Milch"), cells: ["A1:B3"] },
-  {
-    rule: "ambiguous-ingredient",
-    what: "bottles with their strengths",
-    rows: BOTTLES,
-    cells: [],
-  },
-  {
-    rule: "ambiguous-ingredient",
-    what: "a spirit of some strength in a mix",
-    rows: WITH_GIN,
-    cells: ["A2"],
-  },
   {
     rule: "inconsistent-formula",
     what: "units before the names",

@@ -37,6 +37,7 @@ import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
 import { tabulatedCases } from "./tabulatedCases";
 import { textNumberCases } from "./textNumberCases";
+import { toldElsewhereCases } from "./toldElsewhereCases";
 import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
 import { unitCases } from "./unitCases";
@@ -99,6 +100,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...solutionRowCases,
   ...solutionTableCases,
   ...besideLineCases,
+  ...toldElsewhereCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,
