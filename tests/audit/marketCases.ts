@@ -77,4 +77,24 @@ export const marketCases: readonly RuleCase[] = [
     ...{ rule: "result-differs", cells: [] },
     ...{ what: "a number with its own label below an answer", rows: above("cart kept at (°C)") },
   },
+  {
+    ...{ rule: "ambiguous-ingredient", cells: [] },
+    what: "bottles with their strength beside them",
+    rows: [
+      ["Bottle", "% vol", "per guest (g)"],
+      ["Gin", 40, 9],
+      ["Brandy", 36, 19],
+      ["Orange liqueur", 38, 20],
+    ],
+  },
+  {
+    ...{ rule: "ambiguous-ingredient", cells: ["A3"] },
+    what: "a gin of which no strength is told, in a mix",
+    rows: [
+      ["Ingredient", "g"],
+      ["Water", 500],
+      ["Gin", 40],
+      ["Sucrose", 120],
+    ],
+  },
 ];
