@@ -93,4 +93,19 @@ export const tabulatedCases: readonly RuleCase[] = [
       [`Ice in the ${dish} at −6 °C (% of the ${dish})`, 70.7],
     ],
   })),
+  {
+    ...{ rule: "hidden-amount", cells: ["C2:C3"] },
+    what: "one hidden column once, though it hides the water of syrups below, too",
+    rows: [
+      ["Ingredient", "Function", "Amount (g)"],
+      ["water", "body", 800],
+      ["sugar", "sweetness", 200],
+      ["Total", null, formula("SUM(C2:C3)", 1000)],
+      [],
+      ["Syrup", "Sucrose (g)", "Water (g)"],
+      ["light", 150, 500],
+      ["heavy", 390, 500],
+    ],
+    extras: { hiddenColumns: new Set([2]) },
+  },
 ];

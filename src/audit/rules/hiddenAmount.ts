@@ -102,7 +102,12 @@ function sourceFinding({ kind, sheet, range, readBy }: HiddenSource): Finding {
 }
 
 function findAll(context: AuditContext): Finding[] {
-  const hidden = hiddenNames(context);
+  const inColumns = listsInHiddenColumns(context.blocks);
+  // One hidden column is told once, though it hides another table's ingredient, too.
+  const hidden = hiddenNames(context).filter(
+    ({ block: { layout, sheet }, name }) =>
+      layout === "down" || inColumns.get(sheet)?.has(name.column) !== true,
+  );
   const isAmounts = ({ kind, sheet, range }: HiddenSource) =>
     kind === "column" &&
     context.blocks.some(
@@ -120,7 +125,7 @@ function findAll(context: AuditContext): Finding[] {
           : kind === "column" && name.column === range.left),
     );
   return [
-    ...[...listsInHiddenColumns(context.blocks)].flatMap(([sheet, columns]) =>
+    ...[...inColumns].flatMap(([sheet, columns]) =>
       [...columns].flatMap(([line, lists]) => hiddenColumnFinding(sheet, line, lists)),
     ),
     ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
