@@ -38,6 +38,12 @@ test("it shows one that reads the same cell for now", () => {
   expect(slips("B1").map(([cell]) => cell)).toEqual(["B5"]);
 });
 
+test("it shows a formula unlike the others", () => {
+  const found = of(findingsOf(summary("$B$1+2")), "inconsistent-formula");
+  expect(found.map(({ cell }) => cell)).toEqual(["B5"]);
+  expect(of(findingsOf(summary("$B$1")), "inconsistent-formula")).toEqual([]);
+});
+
 test("it is silent where all rows are alike", () => {
   expect(slips("$B$1")).toEqual([]);
 });
