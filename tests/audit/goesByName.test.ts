@@ -17,3 +17,7 @@ test("not one that reads another name's row, or works otherwise", () => {
   expect(of("B1/10*B$4", "B2/100*B$4")).toBe(false);
   expect(of("B1/100*B$3", "B2/100*B$4")).toBe(false);
 });
+
+test("not one that reads its own name beside the row that slipped", () => {
+  expect(of("B3/B1", "B4/B1")).toBe(false);
+});

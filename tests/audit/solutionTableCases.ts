@@ -130,6 +130,13 @@ export const solutionTableCases: readonly RuleCase[] = [
     ];
   }),
   {
+    rule: "inconsistent-formula",
+    what: "one that reads its neighbour's molality",
+    rows: below({ second: ["C9*1.86*E8", 1 * 1.86 * ((1000 * 2) / 74.55 / 200)] }),
+    cells: ["F9"],
+  },
+  { rule: "inconsistent-formula", what: "each row of its own", rows: below(), cells: [] },
+  {
     rule: "particles-not-counted",
     what: "particles left out of a row on another sheet",
     rows: elsewhere({

@@ -32,7 +32,11 @@ export function goesByName(
 ): boolean {
   const name = nameOf(sheet, row, column);
   if (name === "" || withoutRows(formula) !== withoutRows(expected)) return false;
-  return referencesOf(formula).some(
+  const theirs = referencesOf(expected);
+  const moved = referencesOf(formula).filter(
+    ({ range }, at) => range.top !== theirs[at]?.range.top,
+  );
+  return moved.some(
     ({ sheet: other, range: { top, bottom } }) =>
       other === null && top === bottom && top !== row && nameOf(sheet, top, column) === name,
   );
