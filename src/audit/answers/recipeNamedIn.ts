@@ -23,13 +23,18 @@ function rowsOfTitle({ sheet, range }: RecipeBlock): number[] {
   return first < 0 ? [] : above.slice(first, end < 0 ? undefined : end);
 }
 
+/** Whether words have a number right behind them, or before them in the columns of a list: those of another one. */
+const isOfNumber = ({ sheet, range: { left } }: RecipeBlock, row: number, column: number) =>
+  looksNumeric(sheet, row, column + 1) ||
+  rangeLines(left, column - 1).some((at) => looksNumeric(sheet, row, at));
+
 /** The words above the columns of a list that have no number beside them: one of them is its title. */
 const wordsAbove = (block: RecipeBlock): string[] => {
   const { sheet, range } = block;
   return rowsOfTitle(block).flatMap((row) =>
     (sheetTexts(sheet).columnsByRow.get(row) ?? [])
       .filter((column) => column >= range.left && column <= range.right)
-      .filter((column) => !looksNumeric(sheet, row, column + 1))
+      .filter((column) => !isOfNumber(block, row, column))
       .map((column) => textAt(sheet, row, column)),
   );
 };

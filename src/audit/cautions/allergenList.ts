@@ -2,9 +2,9 @@
 const NAME =
   /^((contains?|enthält|may contain|spuren von|with|mit|has|hat) )?(cow'?s? ?milk|milk|(kuh)?milch|eggs?|ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
 
-/** "Wrapper must say: milk": where it is to be told. */
+/** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =
-  /^[^:]*\b(say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
+  /^[^:]*\b(watch out|look out|careful|beware|mind|attention|vorsicht|achtung|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
   /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;

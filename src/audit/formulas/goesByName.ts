@@ -1,4 +1,4 @@
-import type { WorkbookSheet } from "../../workbook/model";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { replaceReferences } from "../../workbook/replaceReferences";
 import { unitFromWord } from "../recipes/amounts/unit";
@@ -21,10 +21,11 @@ function nameOf(sheet: WorkbookSheet, row: number, column: number): string {
 }
 
 /**
- * Whether a formula differs from the one expected only in the row that it reads, and that row has the name of its own:
- * a list worked out from another one in which a row stays free.
+ * Whether a formula differs from the one expected only in the row that it reads, and that row, here or on another
+ * sheet, has the name of its own: a list worked out from another one that lies otherwise.
  */
 export function goesByName(
+  { sheets }: Workbook,
   sheet: WorkbookSheet,
   { row, column }: Place,
   formula: string,
@@ -36,8 +37,9 @@ export function goesByName(
   const moved = referencesOf(formula).filter(
     ({ range }, at) => range.top !== theirs[at]?.range.top,
   );
-  return moved.some(
-    ({ sheet: other, range: { top, bottom } }) =>
-      other === null && top === bottom && top !== row && nameOf(sheet, top, column) === name,
-  );
+  return moved.some(({ sheet: other, range: { top, bottom } }) => {
+    const read = other === null ? sheet : sheets.find((each) => each.name === other);
+    const isOther = read !== sheet || top !== row;
+    return read !== undefined && isOther && top === bottom && nameOf(read, top, column) === name;
+  });
 }

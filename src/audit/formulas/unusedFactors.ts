@@ -1,6 +1,6 @@
 import { parseCellName } from "../../workbook/address";
+import { contains, referencesOf } from "../../workbook/references";
 import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { mixEffect, rounded } from "../effect";
 import { explainResult, SALT_AS_ONE } from "../answers/explainResult";
@@ -96,28 +96,25 @@ function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
   const [salt] = saltsOf(block).filter(
     (name) =>
       (recipe === undefined || countedTimes(block, recipe, name) === null) &&
-      (first === undefined || !readsFactors(block, name, first)),
+      (first === undefined || !readsFactors(context, first)),
   );
   return first === undefined || salt === undefined
     ? []
     : findingOf(context, block, salt, first, `"${first.label}" counts each unit of it`);
 }
 
-/** Whether an answer reads numbers of particles, be it that of another solution: then none is left out. */
-function readsFactors(
-  block: RecipeBlock,
-  name: RecipeName,
-  { sheet, row, column }: StatedResult,
-): boolean {
-  const place = saidOf(block, name, "particles");
-  // Those of other solutions stand below it, or beside it where each solution goes down a column.
-  const isList = block.answers === undefined && name.details === undefined;
-  const isDown = isList || place?.row === row;
-  const line = isDown ? "left" : "top";
-  const at = isDown ? place?.column : place?.row;
-  return referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
-    ({ sheet: other, range }) => (other ?? sheet.name) === place?.sheet.name && range[line] === at,
-  );
+/** Whether an answer reads a number of particles, be it that of another solution: then none is left out. */
+function readsFactors({ blocks }: AuditContext, { sheet, row, column }: StatedResult): boolean {
+  const read = referencesOf(sheet.cellAt(row, column)?.formula ?? "");
+  return blocks
+    .filter(isClassBlock)
+    .flatMap((block) => block.names.map((name) => saidOf(block, name, "particles")))
+    .some((place) =>
+      read.some(
+        ({ sheet: other, range }) =>
+          (other ?? sheet.name) === place?.sheet.name && contains(range, place.row, place.column),
+      ),
+    );
 }
 
 function isSaltAsOne(

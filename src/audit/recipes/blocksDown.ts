@@ -99,8 +99,13 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const unit = unitOfList(sheet, segment, names, totals);
   const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
   const isInOwnUnit = segment.isAgain === true && unit !== null;
+  const units = unitColumn(near, column, columns);
   const recipes = columns.map((line) => ({
     ...recipeInColumn(sheet, headerRow, line, rows, unit),
+    // Beside a column of units a title or a total says nothing of the single line.
+    ...(units !== null && {
+      unitAssumed: recipeInColumn(sheet, headerRow, line, rows).unitAssumed,
+    }),
     ...(isInOwnUnit && { unit, unitAssumed: false }),
     ...title,
   }));
@@ -119,7 +124,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     // A share column beside one of grams says the same recipe again.
     recipes: masses.length > 0 ? masses : recipes,
     totals,
-    unitColumn: unitColumn(near, column, columns),
+    unitColumn: units,
     roles,
     ownIngredients,
   };

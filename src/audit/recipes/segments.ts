@@ -83,8 +83,8 @@ function isOfUnitAndTitles(sheet: WorkbookSheet, row: number, cells: readonly nu
 }
 
 /**
- * Whether a row heads a table: two columns and more beside its first word say what they are about, one says
- * amounts and has a number below, or all are titles, be it behind the heading of units.
+ * Whether a row heads a table: two columns and more beside its first word say what they are about, one, on either
+ * side, says amounts and has a number below, or all are titles, be it behind the heading of units.
  */
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = cellsBeside(sheet, row, column);
@@ -93,9 +93,10 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
   const isOfAmounts = (at: number) =>
     headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, first, at);
   const heads = roles.filter((role) => role !== null).length;
+  const left = [column - 1, column - 2].filter((at) => at >= 0);
   const isHeading =
     heads >= 2 ||
-    beside.some(isOfAmounts) ||
+    [...left, ...beside].some(isOfAmounts) ||
     isOfUnitAndTitles(sheet, row, beside) ||
     isOfTitles(sheet, row, [column, ...beside]);
   // Where amounts stand left of the names, a line may have nothing but words right of them.
@@ -104,7 +105,8 @@ function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean
 
 /** The row of titles above a heading that has nothing beside it: "Recipe | Lemon | Milk", below it "Ingredient, in %". */
 function withTitles(sheet: WorkbookSheet, row: number, column: number): number {
-  const isAlone = cellsBeside(sheet, row, column).length === 0;
+  const isLeft = [column - 1, column - 2].some((at) => !isBlank(sheet, row, at));
+  const isAlone = !isLeft && cellsBeside(sheet, row, column).length === 0;
   const titles = isAlone ? cellsBeside(sheet, row - 1, column) : [];
   const isOfWords = titles.every((at) => textAt(sheet, row - 1, at) !== "");
   return titles.length > 0 && isOfWords ? row - 1 : row;

@@ -3,6 +3,7 @@ import { formulaEdit, writtenFormula } from "../cellEdit";
 import { comparedReferences } from "../formulas/comparedReferences";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
+import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { WorkbookSheet } from "../../workbook/model";
@@ -15,12 +16,17 @@ import { toldOnce } from "../toldOnce";
 
 const identity = { id: "inconsistent-formula", severity: "warning" } as const;
 
-function findAt(sheet: WorkbookSheet, place: Place, expected: string): Finding[] {
+function findAt(
+  { workbook }: AuditContext,
+  sheet: WorkbookSheet,
+  place: Place,
+  expected: string,
+): Finding[] {
   const cell = sheet.cellAt(place.row, place.column);
   const formula = cell?.formula;
   if (formula === undefined || comparedReferences(formula, expected).kind === "fixing") return [];
   if (readsTheSame(sheet, formula, expected)) return [];
-  if (goesByName(sheet, place, formula, expected)) return [];
+  if (goesByName(workbook, sheet, place, formula, expected)) return [];
   const wanted = writtenFormula(sheet, place, expected);
   return [
     findingAt(identity, sheet, place, {
@@ -32,17 +38,17 @@ function findAt(sheet: WorkbookSheet, place: Place, expected: string): Finding[]
   ];
 }
 
-const findIn = (line: FilledLine): Finding[] =>
-  line.strangers.flatMap((place) => findAt(line.sheet, place, patternAt(line, place)));
+const findIn = (context: AuditContext, line: FilledLine): Finding[] =>
+  line.strangers.flatMap((place) => findAt(context, line.sheet, place, patternAt(line, place)));
 
 export const inconsistentFormula: Rule = {
   ...identity,
   title: "One formula is unlike the others of its column",
   find: (context) =>
     toldOnce([
-      ...filledColumns(context).flatMap(findIn),
+      ...filledColumns(context).flatMap((line) => findIn(context, line)),
       ...summaryStrangers(context.workbook).flatMap(({ sheet, place, expected }) =>
-        findAt(sheet, place, expected),
+        findAt(context, sheet, place, expected),
       ),
     ]),
 };

@@ -1,10 +1,12 @@
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
+import type { Solute } from "../../catalogue/solute";
 import { effectOfCounting } from "../answers/effectOfCounting";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../solutions/molarMasses";
+import { tabledConstants } from "../solutions/constantTables";
 import { pureSolute } from "../solutions/pureSolute";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf, type SaidPlace } from "../recipes/saidOf";
@@ -47,13 +49,45 @@ function findFor(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   ].filter((found) => found !== null);
 }
 
+interface User {
+  readonly block: RecipeBlock;
+  readonly name: RecipeName;
+}
+
+/** The first recipe of each solute: what a constant of its own does is said of that one. */
+function usersOf(blocks: readonly RecipeBlock[]): ReadonlyMap<Solute, User> {
+  const users = new Map<Solute, User>();
+  for (const block of blocks) {
+    for (const name of block.names) {
+      const solute = pureSolute(name.item, block.ownIngredients);
+      if (solute !== null && !users.has(solute)) users.set(solute, { block, name });
+    }
+  }
+  return users;
+}
+
+/** The same of a table of substances from which recipes take them. */
+function findInTables(context: AuditContext): Finding[] {
+  const constants = tabledConstants(context.workbook);
+  const users = usersOf(constants.length === 0 ? [] : context.blocks);
+  return constants.flatMap((constant) => {
+    const { role, solute } = constant;
+    const user = users.get(solute);
+    if (user === undefined) return [];
+    const { block, name } = user;
+    const find = role === "particles" ? particlesFinding : molarMassFinding;
+    return find(context, block, name, constant) ?? [];
+  });
+}
+
 export const soluteConstant: Rule = {
   ...SOLUTE_CONSTANT,
   title: "A molar mass or a number of particles contradicts the catalogue",
   find: (context) =>
-    toldOnce(
-      context.blocks.flatMap((block) =>
+    toldOnce([
+      ...context.blocks.flatMap((block) =>
         block.names.flatMap((name) => findFor(context, block, name)),
       ),
-    ),
+      ...findInTables(context),
+    ]),
 };

@@ -18,14 +18,15 @@ export interface FahrenheitCell extends Place {
 
 const TEMPERATURE_TEXT = /^\s*([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:°\s*|º\s*|deg\.?\s*)?f\.?\s*$/i;
 const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
-/** A fridge is warmer, and so is a cabinet that cools. */
-const COOLER = /fridge|refrigerat|\bchill|\bkühl/i;
+/** A fridge is warmer, and so are a cabinet that cools and ice that leaves the machine. */
+const WARMER =
+  /fridge|refrigerat|\bchill|\bkühl|\b(exit|outlet|leav\w*|draw\w*|out of|churn\w*|austritt\w*|verl[aä](ss|ß)\w*|entnahme\w*|aus (dem|der))\b/i;
 const DURATION = /\b(min|hours?|stunden|h)\b/i;
 
 /** Beyond this a number beside °F is no kitchen's temperature. */
 const HOTTEST_F = 1000;
-/** A freezer said to be warmer than this in °C is one in °F: 0 °F is −17.8 °C. Common practice, no source. */
-const WARMEST_FREEZER_C = -4;
+/** A freezer said to be warmer than this in °C is one in °F: one star stands for −6 °C. IEC 62552, from memory. */
+const WARMEST_FREEZER_C = -6;
 const WARMEST_FREEZER_F = 20;
 
 function numberAt(sheet: WorkbookSheet, row: number, column: number): number | null {
@@ -50,7 +51,7 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
   }
   const isLabel =
     temperatureWords.ofFreezer.test(plainWords(text)) &&
-    ![FAHRENHEIT, DURATION, COOLER].some((otherwise) => otherwise.test(text));
+    ![FAHRENHEIT, DURATION, WARMER].some((otherwise) => otherwise.test(text));
   const warm =
     isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)

@@ -41,7 +41,8 @@ export const classWords = {
   moles:
     /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/,
   particles,
-  constant: /^k ?_?f\b|cryosc|kryosk|freezing (point )?constant|gefrier(punkts?)?konst/,
+  constant:
+    /^k ?_?f\b|cryosc(?!opes?\b)|kryosk(?!ops?\b)|freezing (point )?constant|gefrier(punkts?)?konst/,
   countsAsSolute:
     /^(?!.*100 ?g\b).*((counts? as|is a?) ?solute|\bsolutes?\b|dissol|gelöst|löslich)/,
 } as const satisfies Readonly<Record<string, Words>>;

@@ -8,7 +8,7 @@ const SERVED = anyOf(
 const FREEZER =
   /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b/;
 const STORED =
-  /\b(stored|storage|kept|keep( it)?( frozen)?|holding)\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
+  /\b(stored|storage|kept|keep( it)?( frozen)?|holding)\b|\b(cold|freezer|ice|frozen) ?-?(store|room)s?\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
 const SENT =
   /distribut|transport|\bshipp|\bdeliver|cold chain|\bvertrieb|versand|liefer|kühlkette|tiefkühlkette/;
 /** What makes a temperature of a device or of serving: "freezer is at", "T serve", "Truhe steht auf". */

@@ -15,7 +15,8 @@ const ALL_OF_IT = new RegExp(
   `^((everything|all|alles|all (the )?ingredients|alle zutaten)( together| in all| zusammen| in allem)?|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))${UNIT}`,
 );
 const WHOLE_LOT = new RegExp(
-  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|${LOT},? (gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|total|all told|as a whole|im ganzen))${UNIT}`,
+  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|(\\p{L}+ )?${LOT},? (sum|summe|together|zusammen|gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|total|all told|as a whole|im ganzen))${UNIT}`,
+  "u",
 );
 const COMES_TO = new RegExp(
   `^((das |it |this |that |all )?(makes|comes to|adds up to|amounts to|weighs|(ergibt|macht|gibt|wiegt)( zusammen| insgesamt)?)( in all| altogether)?|zusammen|(all )?in all|in total|all told|all together|altogether|(the |die |das |der )?(finished |fertige[rs]? )?${LOT} (weighs|wiegt|comes to|makes|ergibt))${UNIT}`,

@@ -43,7 +43,7 @@ export function isTotalRow(
   const beside = [next, next + 1, column - 1];
   const inList = [...beside, ...FARTHER.map((step) => column + step)];
   const text = textAt(sheet, row, column);
-  if (lotWords.test(plainWords(text)) && beside.some((at) => isTypedSum(sheet, row, at, items)))
+  if (lotWords.test(plainWords(text)) && inList.some((at) => isTypedSum(sheet, row, at, items)))
     return true;
   if (WHOLE.test(text)) return inList.some((at) => isSumOfColumn(sheet, row, at));
   return !isOfSome(text) && inList.some((at) => addsList(sheet, row, at, items));
