@@ -13,10 +13,11 @@ const SACKS = [0.5, 1, 2.5, 5, 10];
 /** What the pack costs, what the kilo costs, what we take of it. */
 function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
   const { random } = kit;
-  const pack = (name: string) =>
-    name === "water"
-      ? [1, shown(0, "0.00")]
-      : [random.pick(SACKS), shown(random.whole(180, 2600) / 100, "0.00")];
+  const pack = (name: string) => {
+    if (name === "water") return [1, shown(0, "0.00")];
+    const size = random.pick(SACKS);
+    return [size, shown(Math.round(size * random.whole(120, 1100)) / 100, "0.00")];
+  };
   const list = listed(
     sheet,
     made,
@@ -78,7 +79,7 @@ function answers(sheet: CorpusSheet, recipe: MarkedRecipe, row: number): number 
       ...{ states: "ice of mix", as: "typed", temperatureC: -18, decimals: 0 },
     },
     { label: "Sugar (% of the weight)", states: "sugar share", as: "typed" },
-    { label: "Water, with what is in the fruit (g)", states: "water", as: "typed", decimals: 0 },
+    { label: "Water, wherever it comes from (g)", states: "water", as: "typed", decimals: 0 },
     ...ofAlcohol(recipe.made, "Pure alcohol in the batch (g)"),
   ]);
 }
