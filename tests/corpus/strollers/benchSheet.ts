@@ -3,7 +3,7 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf, largestFirst } from "../kitchens/hand";
 import { markRecipe, say, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
-import { beside, listed } from "../newcomers/words";
+import { beside, listed, type Listed } from "../newcomers/words";
 import { input } from "../page";
 import { labelAt, ofAlcohol, temperatures } from "./words";
 
@@ -13,6 +13,18 @@ function purpose(name: string): string {
   if (/milk|cream|yog|yolk|inulin/.test(name)) return "body";
   return name === "water" ? "bulk" : "flavour";
 }
+
+/** The grams or kilograms of each batch, by its size. */
+const batches = (kit: Kit, { sheet, heads, amounts, end }: Listed, sizes: readonly Spot[]) =>
+  sizes.map((size, index) => {
+    const format = ["0", "0.00"][index]!;
+    const spots = beside(kit, heads[4 + index]!, amounts, {
+      ...{ sheet, format, fixed: [size] },
+      content: (spot) => `=${a1(spot)}/100*${fixed(size)}`,
+    });
+    sumOf(kit, sheet, { row: end, column: 4 + index }, spots, format);
+    return spots;
+  });
 
 /** The formula in per cent by weight, the bench batch and the plant batch worked out from it. */
 function formula(kit: Kit, sheet: CorpusSheet, sizes: readonly Spot[]): MarkedRecipe {
@@ -30,15 +42,7 @@ function formula(kit: Kit, sheet: CorpusSheet, sizes: readonly Spot[]): MarkedRe
   const { heads, names, amounts, end } = list;
   put(sheet, end, 1, "Sum");
   const total = sumOf(kit, sheet, { row: end, column: 3 }, amounts, "0.0");
-  const also = sizes.map((size, index) => {
-    const format = ["0", "0.00"][index]!;
-    const spots = beside(kit, heads[4 + index]!, amounts, {
-      ...{ sheet, format, fixed: [size] },
-      content: (spot) => `=${a1(spot)}/100*${fixed(size)}`,
-    });
-    sumOf(kit, sheet, { row: end, column: 4 + index }, spots, format);
-    return spots;
-  });
+  const also = batches(kit, list, sizes);
   return markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: also.flat(), unit: "%", amountLabel: heads[3]!, total },
   });

@@ -2,8 +2,9 @@ import { callFunction } from "../../../src/worksheet/callFunction";
 import { a1, addSheet, fixed, put, putRow, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf, stillMet } from "../kitchens/hand";
-import { markRecipe, say, sumOf } from "../layouts/parts";
-import { beside, listed } from "../newcomers/words";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import type { MarkedRecipe } from "../marks";
+import { beside, listed, type Listed } from "../newcomers/words";
 import { massOf, withLines, type MadeRecipe } from "../recipes";
 import { labelAt, ofAlcohol } from "./words";
 
@@ -53,6 +54,38 @@ function homely(made: MadeRecipe): MadeRecipe {
   );
 }
 
+/** What is said under the list. */
+const answersFor = (made: MadeRecipe): readonly Said[] => [
+  { label: "Turns to ice from (°C)", states: "freezing point", as: "formula", format: "0.0" },
+  { label: "Water in one batch (g)", states: "water", as: "typed", decimals: 0 },
+  { label: "Sugars, per cent of the batch", states: "sugar share", as: "typed", decimals: 0 },
+  ...ofAlcohol(made, "Alcohol in one batch (g)"),
+  {
+    label: "In the chest freezer at −20 °C, frozen of its water (%)",
+    ...{ states: "ice of water", as: "typed", temperatureC: -20, decimals: 0 },
+  },
+];
+
+/** What each measure weighs, for one batch and for all. */
+function weighed(kit: Kit, made: MadeRecipe, list: Listed, times: Spot): MarkedRecipe {
+  const { sheet, heads, rows, names, end } = list;
+  const amounts = beside(kit, heads[3]!, columnOf(rows, 1), {
+    ...{ sheet, format: "0" },
+    content: (spot) =>
+      `=ROUND(RIME.GRAMS(${[0, 1, 2].map((column) => a1({ ...spot, column })).join(",")}),0)`,
+  });
+  const alsoAmounts = beside(kit, heads[4]!, amounts, {
+    ...{ sheet, format: "0", fixed: [times] },
+    content: (spot) => `=${a1(spot)}*${fixed(times)}`,
+  });
+  put(sheet, end, 0, "Together");
+  const total = sumOf(kit, sheet, { row: end, column: 3 }, amounts, "0");
+  sumOf(kit, sheet, { row: end, column: 4 }, alsoAmounts, "0");
+  return markRecipe(kit, made, {
+    ...{ names, amounts, alsoAmounts, unit: "g", amountLabel: heads[3]!, total },
+  });
+}
+
 /** Measures and what they weigh, and as much as the evening needs. */
 function communityKitchen(kit: Kit): void {
   const { random, marked } = kit;
@@ -71,32 +104,8 @@ function communityKitchen(kit: Kit): void {
       cells: (name, _, index) => [name, measures[index]!.quantity, measures[index]!.unit],
     },
   );
-  const { heads, rows, names, end } = list;
-  const amounts = beside(kit, heads[3]!, columnOf(rows, 1), {
-    ...{ sheet, format: "0" },
-    content: (spot) =>
-      `=ROUND(RIME.GRAMS(${[0, 1, 2].map((column) => a1({ ...spot, column })).join(",")}),0)`,
-  });
-  const alsoAmounts = beside(kit, heads[4]!, amounts, {
-    ...{ sheet, format: "0", fixed: [times] },
-    content: (spot) => `=${a1(spot)}*${fixed(times)}`,
-  });
-  put(sheet, end, 0, "Together");
-  const total = sumOf(kit, sheet, { row: end, column: 3 }, amounts, "0");
-  sumOf(kit, sheet, { row: end, column: 4 }, alsoAmounts, "0");
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts, unit: "g", amountLabel: heads[3]!, total },
-  });
-  let next = say(sheet, recipe, { row: end + 2, column: 0 }, [
-    { label: "Turns to ice from (°C)", states: "freezing point", as: "formula", format: "0.0" },
-    { label: "Water in one batch (g)", states: "water", as: "typed", decimals: 0 },
-    { label: "Sugars, per cent of the batch", states: "sugar share", as: "typed", decimals: 0 },
-    ...ofAlcohol(made, "Alcohol in one batch (g)"),
-    {
-      label: "In the chest freezer at −20 °C, frozen of its water (%)",
-      ...{ states: "ice of water", as: "typed", temperatureC: -20, decimals: 0 },
-    },
-  ]);
+  const recipe = weighed(kit, made, list, times);
+  let next = say(sheet, recipe, { row: list.end + 2, column: 0 }, answersFor(made));
   nameTarget(sheet, recipe, { row: next++, column: 0, label: "To be eaten as" });
   next = labelAt(sheet, recipe, { row: next, column: 0 }, "Please tell everyone, contains:");
   note(kit, sheet, next + 1, 0, "Cups hang on the left wall; level them, do not press.");

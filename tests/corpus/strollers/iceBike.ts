@@ -1,4 +1,14 @@
-import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import {
+  a1,
+  addSheet,
+  fixed,
+  put,
+  putRow,
+  shown,
+  type Content,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf } from "../layouts/parts";
@@ -10,21 +20,22 @@ import { facts, labelAt, ofAlcohol } from "./words";
 
 const SACKS = [0.5, 1, 2.5, 5, 10];
 
+/** The size of a pack and its price. */
+function pack({ random }: Kit, name: string): readonly Content[] {
+  if (name === "water") return [1, shown(0, "0.00")];
+  const size = random.pick(SACKS);
+  return [size, shown(Math.round(size * random.whole(120, 1100)) / 100, "0.00")];
+}
+
 /** What the pack costs, what the kilo costs, what we take of it. */
 function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
-  const { random } = kit;
-  const pack = (name: string) => {
-    if (name === "water") return [1, shown(0, "0.00")];
-    const size = random.pick(SACKS);
-    return [size, shown(Math.round(size * random.whole(120, 1100)) / 100, "0.00")];
-  };
   const list = listed(
     sheet,
     made,
     { row: 3, column: 0 },
     {
       heads: ["Item", "Pack (kg)", "Pack price (£)", "£ per kg", "We use (g)", "Costs us (£)"],
-      cells: (name, grams) => [name, ...pack(name), undefined, grams],
+      cells: (name, grams) => [name, ...pack(kit, name), undefined, grams],
       amount: 4,
     },
   );
@@ -47,12 +58,9 @@ function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
 function perPop(kit: Kit, sheet: CorpusSheet, total: Spot, cost: Spot): void {
   const { random } = kit;
   put(sheet, 3, 7, "One pop");
-  const mould = input(
-    kit,
-    sheet,
-    { row: 4, column: 7 },
-    { label: "Fill of the mould (g)", bare: "Fill of the mould", value: random.pick([70, 75, 85]) },
-  );
+  const value = random.pick([70, 75, 85]);
+  const words = { label: "Fill of the mould (g)", bare: "Fill of the mould", value };
+  const mould = input(kit, sheet, { row: 4, column: 7 }, words);
   const money = (pence: number) => shown(pence / 100, "0.00");
   const [stick, bag, price] = facts(sheet, { row: 5, column: 7 }, [
     ["Stick (£)", money(random.whole(2, 4))],

@@ -11,9 +11,10 @@ import {
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf, stillMet } from "../kitchens/hand";
-import { markRecipe, say, sumOf } from "../layouts/parts";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
-import { beside, listed } from "../newcomers/words";
+import type { MarkedRecipe } from "../marks";
+import { beside, listed, type Listed } from "../newcomers/words";
 import { perHundred, type MadeRecipe } from "../recipes";
 import { isAlcoholic, labelAt, madeOf, temperatures } from "./words";
 
@@ -43,6 +44,31 @@ function plan(kit: Kit, sheet: CorpusSheet, mades: readonly MadeRecipe[]): Spot[
   return needs;
 }
 
+/** What is said under each recipe. */
+const ANSWERS: readonly Said[] = [
+  { label: "Gefrierpunkt (°C)", states: "freezing point", as: "typed", decimals: 1 },
+  { label: "Zucker, Anteil der Masse", states: "sugar share", as: "formula", percent: "format" },
+  {
+    label: "Ausgefroren bei −12 °C, Anteil des Wassers",
+    ...{ states: "ice of water", as: "typed", temperatureC: -12, percent: "format" },
+  },
+];
+
+/** The kilograms of the day by the shares. */
+function weighed(kit: Kit, made: MadeRecipe, list: Listed, wanted: Spot): MarkedRecipe {
+  const { sheet, heads, names, amounts, end } = list;
+  const alsoAmounts = beside(kit, heads[2]!, amounts, {
+    ...{ sheet, format: "0.00", fixed: [wanted] },
+    content: (spot) => `=${a1(spot)}*${fixed(wanted)}`,
+  });
+  put(sheet, end, 0, "Summe");
+  const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts, "0.0%");
+  sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0.00");
+  return markRecipe(kit, made, {
+    ...{ names, amounts, alsoAmounts, unit: "fraction", amountLabel: heads[1]!, total },
+  });
+}
+
 /** A day's recipe in shares, its kilograms by the plan; gives the row for the next. */
 function day(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, need: Spot): number {
   put(sheet, top, 0, made.title);
@@ -58,25 +84,8 @@ function day(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number, need: 
       cells: (name, grams) => [name, shown(inUnit(grams, "fraction"), "0.0%")],
     },
   );
-  const { heads, names, amounts, end } = list;
-  const alsoAmounts = beside(kit, heads[2]!, amounts, {
-    ...{ sheet, format: "0.00", fixed: [wanted] },
-    content: (spot) => `=${a1(spot)}*${fixed(wanted)}`,
-  });
-  put(sheet, end, 0, "Summe");
-  const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts, "0.0%");
-  sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0.00");
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, alsoAmounts, unit: "fraction", amountLabel: heads[1]!, total },
-  });
-  const next = say(sheet, recipe, { row: end + 1, column: 0 }, [
-    { label: "Gefrierpunkt (°C)", states: "freezing point", as: "typed", decimals: 1 },
-    { label: "Zucker, Anteil der Masse", states: "sugar share", as: "formula", percent: "format" },
-    {
-      label: "Ausgefroren bei −12 °C, Anteil des Wassers",
-      ...{ states: "ice of water", as: "typed", temperatureC: -12, percent: "format" },
-    },
-  ]);
+  const recipe = weighed(kit, made, list, wanted);
+  const next = say(sheet, recipe, { row: list.end + 1, column: 0 }, ANSWERS);
   nameTarget(sheet, recipe, { row: next, column: 0, label: "Ausgabe als" });
   return labelAt(sheet, recipe, { row: next + 1, column: 0 }, "Enthält") + 1;
 }

@@ -30,6 +30,19 @@ function glass(kit: Kit, row: number, problem: Problem, constant: Spot): readonl
   return [...given, molality, depression, point, measured, gap];
 }
 
+type Rows = readonly (readonly Spot[])[];
+
+function markGlasses({ marked }: Kit, rows: Rows, constant: Spot, proviso: Spot): void {
+  for (const cells of rows) {
+    const [, water, name, mass, molar, particles, molality, depression, point] = cells;
+    marked.solutions.push({
+      ...{ names: [name!], grams: [mass!], molarMasses: [molar!], particles: [particles!] },
+      ...{ moles: [molality!], water: water!, constant, depression: depression! },
+      ...{ freezingPoint: point!, proviso },
+    });
+  }
+}
+
 /** Glasses of a vocational class: the law, the thermometer, and what lies between. */
 function lehrkueche(kit: Kit): void {
   const { marked } = kit;
@@ -43,14 +56,7 @@ function lehrkueche(kit: Kit): void {
   const rows = list.map((problem, index) => glass(kit, 3 + index, problem, constant));
   const text = `Gesetz für ideale Lösungen, hier auf ${tolerance} K genau.`;
   const proviso = put(sheet, 10, 0, text);
-  for (const cells of rows) {
-    const [, water, name, mass, molar, particles, molality, depression, point] = cells;
-    marked.solutions.push({
-      ...{ names: [name!], grams: [mass!], molarMasses: [molar!], particles: [particles!] },
-      ...{ moles: [molality!], water: water!, constant, depression: depression! },
-      ...{ freezingPoint: point!, proviso },
-    });
-  }
+  markGlasses(kit, rows, constant, proviso);
   [6, 7, 8, 10].forEach((column) =>
     marked.formulaColumns.push({
       ...{ spots: columnOf(rows, column), heading: heads[column]! },

@@ -44,20 +44,17 @@ function lolly(kit: Kit, sheet: CorpusSheet): void {
   ]) as [Spot, Spot, Spot];
   marked.sums.push({ spot: sum, parts: particles });
   const perKilo = `${a1(sum)}/(${a1(water)}/1000)`;
-  const [depression] = facts(sheet, { row: 7, column: 7 }, [
-    ["ΔT = Kf · n·i / kg", shown(`=${a1(constant)}*${perKilo}`, "0.00"), "K"],
-  ]) as [Spot];
-  const [freezingPoint] = facts(sheet, { row: 8, column: 7 }, [
-    ["The lolly begins to freeze at", shown(`=-1*${a1(depression)}`, "0.00"), "°C"],
-  ]) as [Spot];
+  const law = shown(`=${a1(constant)}*${perKilo}`, "0.00");
+  const depression = putRow(sheet, 7, 7, ["ΔT = Kf · n·i / kg", law, "K"])[1]!;
+  const below = shown(`=-1*${a1(depression)}`, "0.00");
+  const freezingPoint = putRow(sheet, 8, 7, ["The lolly begins to freeze at", below, "°C"])[1]!;
   const proviso = put(sheet, 10, 7, `Ideal law, so believe it to ±${gap} K.`);
   const cells = (at: number) => columnOf(rows, at);
   marked.solutions.push({
     ...{ names: cells(1), grams: cells(3), molarMasses: cells(0), particles: cells(2) },
     ...{ counted: cells(4), moles: particles, water, constant, depression, freezingPoint, proviso },
   });
-  const label = { ...water, column: 7 };
-  marked.inputs.push({ label, value: water, bare: "Water in the jug" });
+  marked.inputs.push({ label: { ...water, column: 7 }, value: water, bare: "Water in the jug" });
 }
 
 const CUPS = ["Cup 1", "Cup 2", "Cup 3", "Cup 4"];

@@ -1,12 +1,28 @@
 import { a1, addSheet, fixed, put, putRow, span, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
-import { markRecipe, say } from "../layouts/parts";
+import { markRecipe, say, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
 import type { MadeRecipe } from "../recipes";
 import { labelAt, ofAlcohol, temperatures, upTo } from "./words";
 
 const HEADS = ["Pos.", "Rohstoff", "Los", "Einwaage (kg)", "Anteil (%)"];
+
+/** What the file says of a batch. */
+const answersFor = (made: MadeRecipe): readonly Said[] => [
+  { label: "Gefrierpunkt der Charge (°C)", states: "freezing point", as: "typed" },
+  { label: "Wasser in der Charge (g)", states: "water", as: "typed", decimals: 0 },
+  { label: "davon gelöst (g)", states: "dissolved", as: "typed", decimals: 0 },
+  ...ofAlcohol(made, "reiner Alkohol (g)"),
+  {
+    label: "Zucker (g je 100 g Wasser)",
+    ...{ states: "sugar per 100 g water", as: "typed", decimals: 1 },
+  },
+  {
+    label: "Wasser zu Eis geworden bei −18 °C (%)",
+    ...{ states: "ice of water", as: "typed", temperatureC: -18 },
+  },
+];
 
 /** One batch of the file; gives the row for the next. */
 function charge(kit: Kit, made: MadeRecipe, top: number, day: string): number {
@@ -29,20 +45,7 @@ function charge(kit: Kit, made: MadeRecipe, top: number, day: string): number {
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts, unit: "kg", amountLabel: heads[3]!, total },
   });
-  let next = say(sheet, recipe, { row: row + 1, column: 1 }, [
-    { label: "Gefrierpunkt der Charge (°C)", states: "freezing point", as: "typed" },
-    { label: "Wasser in der Charge (g)", states: "water", as: "typed", decimals: 0 },
-    { label: "davon gelöst (g)", states: "dissolved", as: "typed", decimals: 0 },
-    ...ofAlcohol(made, "reiner Alkohol (g)"),
-    {
-      label: "Zucker (g je 100 g Wasser)",
-      ...{ states: "sugar per 100 g water", as: "typed", decimals: 1 },
-    },
-    {
-      label: "Wasser zu Eis geworden bei −18 °C (%)",
-      ...{ states: "ice of water", as: "typed", temperatureC: -18 },
-    },
-  ]);
+  let next = say(sheet, recipe, { row: row + 1, column: 1 }, answersFor(made));
   nameTarget(sheet, recipe, { row: next++, column: 1, label: "Serviervorschlag" });
   return labelAt(sheet, recipe, { row: next, column: 1 }, "Allergene:") + 1;
 }

@@ -1,7 +1,7 @@
 import { a1, addSheet, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf, largestFirst } from "../kitchens/hand";
-import { absolute, markRecipe, say, sumOf } from "../layouts/parts";
+import { absolute, markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { listed } from "../newcomers/words";
 import { labelAt } from "./words";
 
@@ -59,6 +59,22 @@ function ownSorbet(kit: Kit, sheet: CorpusSheet, own: string): void {
   );
 }
 
+/** What is said of the bought-in recipe. */
+const ANSWERS: readonly Said[] = [
+  { label: "Gefrierpunkt in °C", states: "freezing point", as: "typed", decimals: 1 },
+  { label: "senkt den Gefrierpunkt um (K)", states: "depression", as: "formula" },
+  { label: "Gelöstes in 100 g (g)", states: "dissolved", as: "typed", decimals: 1 },
+  { label: "Wasser in 100 g (g)", states: "water", as: "formula", format: "0.0" },
+  {
+    label: "bei −15 °C gefroren, % vom Wasser",
+    ...{ states: "ice of water", as: "typed", temperatureC: -15 },
+  },
+  {
+    label: "bei −15 °C Eis, % der Mischung",
+    ...{ states: "ice of mix", as: "typed", temperatureC: -15 },
+  },
+];
+
 /** A bought-in recipe in per cent beside it. */
 function bought(kit: Kit, sheet: CorpusSheet): void {
   const made = called(largestFirst(kit.make(1)[0]!), { Wasser: "Leitungswasser" });
@@ -79,20 +95,7 @@ function bought(kit: Kit, sheet: CorpusSheet): void {
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, unit: "%", amountLabel: heads[0]!, total },
   });
-  const next = say(sheet, recipe, { row: end + 2, column: 5 }, [
-    { label: "Gefrierpunkt in °C", states: "freezing point", as: "typed", decimals: 1 },
-    { label: "senkt den Gefrierpunkt um (K)", states: "depression", as: "formula" },
-    { label: "Gelöstes in 100 g (g)", states: "dissolved", as: "typed", decimals: 1 },
-    { label: "Wasser in 100 g (g)", states: "water", as: "formula", format: "0.0" },
-    {
-      label: "bei −15 °C gefroren, % vom Wasser",
-      ...{ states: "ice of water", as: "typed", temperatureC: -15 },
-    },
-    {
-      label: "bei −15 °C Eis, % der Mischung",
-      ...{ states: "ice of mix", as: "typed", temperatureC: -15 },
-    },
-  ]);
+  const next = say(sheet, recipe, { row: end + 2, column: 5 }, ANSWERS);
   nameTarget(sheet, recipe, { row: next, column: 5, label: "serviert als" });
   labelAt(sheet, recipe, { row: next + 1, column: 5 }, "Enthält:");
 }

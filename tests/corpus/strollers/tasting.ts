@@ -38,6 +38,13 @@ interface Grid {
   readonly first: number;
 }
 
+/** The answers, the temperature of one read from its cell. */
+const answersAt = (served: Spot): readonly Answer[] =>
+  ANSWERS.map(([words, plan]) => {
+    const isRead = plan.as === "formula" && plan.states === "ice of water";
+    return [words, isRead ? { ...plan, temperature: served } : plan];
+  });
+
 /** One pre-dessert down its column, its share of the bowl in the next; gives its spoonfuls. */
 function course(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, column: number, grid: Grid): Spot {
   const { names, spoon, served, first } = grid;
@@ -59,11 +66,7 @@ function course(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, column: number, 
     shared: true,
   });
   const lines = `${absolute(span(names))},${span(all)}`;
-  const answers = ANSWERS.map(([words, plan]): Answer => {
-    const isRead = plan.as === "formula" && plan.states === "ice of water";
-    return [words, isRead ? { ...plan, temperature: served } : plan];
-  });
-  answersDown(sheet, recipe, answers, { row: end + 3, column, labels: 0 }, lines);
+  answersDown(sheet, recipe, answersAt(served), { row: end + 3, column, labels: 0 }, lines);
   nameTarget(sheet, recipe, { row: end + 9, column });
   labelAt(sheet, recipe, { row: end + 10, column }, "Contains");
   return spoons;

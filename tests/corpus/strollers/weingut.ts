@@ -67,22 +67,18 @@ function answers(sheet: CorpusSheet, recipe: MarkedRecipe, row: number): number 
   ]);
 }
 
-/** A sorbet between the courses of a winery. */
-function weingut(kit: Kit): void {
-  const sheet = addSheet(kit.marked.book, "Zwischengang");
-  const made = called(withSpirit(kit), { Zucker: "Rübenzucker" });
-  put(sheet, 0, 0, "Gutsschänke, Sorbet zum Zwischengang");
-  put(sheet, 1, 0, made.title);
+const priceOf = ({ random }: Kit, name: string): number =>
+  name === "Wasser" ? 0 : random.whole(90, 2200) / 100;
+
+/** The recipe with what its ingredients cost. */
+function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe {
   const list = listed(
     sheet,
     made,
     { row: 3, column: 0 },
     {
       heads: ["Menge", "Einheit", "Zutat", "Preis je kg (€)", "Wareneinsatz (€)"],
-      cells: (name, grams) => [
-        ...[grams, "g", name],
-        shown(name === "Wasser" ? 0 : kit.random.whole(90, 2200) / 100, "0.00"),
-      ],
+      cells: (name, grams) => [grams, "g", name, shown(priceOf(kit, name), "0.00")],
       ...{ name: 2, amount: 0 },
     },
   );
@@ -94,15 +90,24 @@ function weingut(kit: Kit): void {
   const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts);
   putRow(sheet, end, 1, ["g", "alles"]);
   sumOf(kit, sheet, { row: end, column: 4 }, costs, "0.00");
-  poured(kit, sheet);
   const unitCells = columnOf(rows, 1);
-  const recipe = markRecipe(kit, made, {
+  return markRecipe(kit, made, {
     ...{ names, amounts, unitCells, unit: "g", amountLabel: heads[0]!, total },
   });
+}
+
+/** A sorbet between the courses of a winery. */
+function weingut(kit: Kit): void {
+  const sheet = addSheet(kit.marked.book, "Zwischengang");
+  const made = called(withSpirit(kit), { Zucker: "Rübenzucker" });
+  put(sheet, 0, 0, "Gutsschänke, Sorbet zum Zwischengang");
+  put(sheet, 1, 0, made.title);
+  const recipe = costed(kit, sheet, made);
+  poured(kit, sheet);
   recipe.flags.push(
     put(sheet, 9, 6, "Alle Gläser mit Alkohol: nicht für Kinder, Schwangere und Autofahrer."),
   );
-  let next = answers(sheet, recipe, end + 2);
+  let next = answers(sheet, recipe, recipe.total!.row + 2);
   nameTarget(sheet, recipe, { row: next++, column: 0, label: "Konsistenz" });
   next = labelAt(sheet, recipe, { row: next, column: 0 }, "In der Karte angeben:");
   note(kit, sheet, next + 1, 0, "Gläser vorkühlen, Löffel dazulegen.");
