@@ -1,11 +1,15 @@
+import { boarders } from "./boarders";
 import { callers } from "./callers";
 import { guests } from "./guests";
 import type { Layout } from "./kit";
 import { kitchens } from "./kitchens";
+import { lodgers } from "./lodgers";
 import { neighbours } from "./neighbours";
 import { newcomers } from "./newcomers";
+import { passing } from "./passing";
 import { regulars } from "./regulars";
 import { strangers } from "./strangers";
+import { travellers } from "./travellers";
 import { unseenLayouts } from "./unseen";
 import { visitors } from "./visitors";
 import { baths } from "./layouts/baths";
@@ -59,4 +63,5 @@ export const layouts: readonly Layout[] = [
   ...[...versions, ...varieties, ...cards, ...spoons, ...lab, ...baths],
   ...[...kitchens, ...newcomers, ...strangers, ...visitors, ...unseenLayouts],
   ...[...guests, ...neighbours, ...regulars, ...callers],
+  ...[...passing, ...lodgers, ...boarders, ...travellers],
 ];
