@@ -34,8 +34,36 @@ const PORTIONS = (last: ReturnType<typeof formula> | number): Rows => [
   ["Portions", formula("B6/$B$1", 20), formula("C6/$B$1", 20), last],
 ];
 
+/** What a canteen needs in a week, with its sum right below. */
+const NEEDS = (third: ReturnType<typeof formula> | number): Rows => [
+  ["Day", "Portions", "g each", "Needed (kg)"],
+  ["Monday", 120, 60, formula("B2*C2/1000", 7.2)],
+  ["Tuesday", 150, 60, formula("B3*C3/1000", 9)],
+  ["Thursday", 200, 60, third],
+  ["Friday", 100, 50, formula("B5*C5/1000", 5)],
+  ["Week", formula("SUM(B2:B5)", 570), null, formula("SUM(D2:D5)", 33.2)],
+];
+
 /** Lines filled with one formula, beside what they read and beside blanks. */
 export const filledLineCases: readonly RuleCase[] = [
+  {
+    rule: "formula-overwritten",
+    what: "a number among four formulas that are summed up right below",
+    rows: NEEDS(12),
+    cells: ["D4"],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "one of four formulas that are summed up right below",
+    rows: NEEDS(formula("B4*C4/100", 120)),
+    cells: ["D4"],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "four formulas and the sum right below",
+    rows: NEEDS(formula("B4*C4/1000", 12)),
+    cells: [],
+  },
   {
     rule: "formula-overwritten",
     what: "an answer typed in a row of answers below recipes in columns",

@@ -5,6 +5,9 @@
 export const furtherPhrases = {
   "freezing point": [
     "Gefr.-Pkt. (°C)",
+    "T gerechnet (°C)",
+    "Temperatur errechnet (°C)",
+    "Wert nach Rechnung, °C",
     "Gefr.-Punkt (°C)",
     "Freez. pt. (°C)",
     "Predicted / °C",
@@ -96,6 +99,9 @@ export const furtherPhrases = {
   ],
   water: [
     "Wasser ges. (g)",
+    "Wasser im Grundrezept (g)",
+    "Wasser in der Eismasse (g)",
+    "Wasser im Topf, g",
     "Water (sum of all lines)",
     "Overall water, g",
     "Wasser total",

@@ -15,6 +15,21 @@ const withTotal = (text: string, value: number): Rows => [
   ["Total", formula(text, value)],
 ];
 
+/** What else stands beside the list: a syrup, or what is poured at the table. */
+const SYRUP: Rows = [
+  ["Ingredient", "Amount (g)"],
+  ["Water", 100],
+  ["Sucrose", 80],
+  ["Glucose", 40],
+  ["Total", formula("SUM(E2:E4)", 220)],
+];
+const DRINKS: Rows = [
+  ["Spirit", "Shot (g)", "ABV (%)"],
+  ["Rum 40 %", 10, 40],
+  ["Vodka 40 %", 10, 40],
+  ["Gin 40 %", 10, 40],
+];
+
 /** A class sheet whose molar masses stand in column D. */
 const classRows: Rows = [
   ["Ingredient", "g", "Moles", null],
@@ -136,6 +151,20 @@ export const hiddenCases: readonly RuleCase[] = [
     rows: ROWS,
     cells: [],
     extras: { hiddenRows, filtered: FILTER },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden row told once, though two lists side by side have an ingredient in it",
+    rows: ROWS.map((row, at) => [...row, null, ...(SYRUP[at] ?? [])]),
+    cells: ["B4:E4"],
+    extras: { hiddenRows },
+  },
+  {
+    rule: "hidden-amount",
+    what: "a hidden row in which a drink poured beside the mix stands",
+    rows: ROWS.map((row, at) => [...row, null, ...(DRINKS[at] ?? [])]),
+    cells: ["B4"],
+    extras: { hiddenRows },
   },
   {
     rule: "hidden-amount",

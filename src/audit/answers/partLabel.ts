@@ -49,7 +49,7 @@ const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|masse|mischung|ansatz|rezept|form|tisch|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
+  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|ansatz|(grund|original|haus|voll|teil|ganzen )?rezept(ur)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([
     "freezing point",

@@ -33,10 +33,17 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
   return false;
 }
 
-function lineOf(sheet: WorkbookSheet, { column, top, bottom, step }: Run): FilledLine | null {
+/** Whether the last cell of a run sums up the others: it is none of those that were filled. */
+function endsInSum(sheet: WorkbookSheet, { column, top, bottom }: Run): boolean {
+  const sumsUp = (row: number) => SUMS_UP.test(sheet.cellAt(row, column)?.formula ?? "");
+  return sumsUp(bottom) && !sumsUp(top);
+}
+
+function lineOf(sheet: WorkbookSheet, run: Run): FilledLine | null {
+  const { column, top, bottom, step } = run;
   const every = step ?? 1;
   const line = filledLine(sheet, {
-    length: (bottom - top) / every + 1,
+    length: (bottom - top) / every + (endsInSum(sheet, run) ? 0 : 1),
     placeAt: (at) => ({ row: top + at * every, column }),
   });
   if (line === null) return null;

@@ -53,15 +53,14 @@ export function addsAllTotals({ formula, otherTotals, summands, place }: Totalle
   );
 }
 
+/** What holds all of some places; there may be a hundred thousand. */
 export function rangeOfAll(places: readonly Place[]): CellRange {
-  const rows = places.map(({ row }) => row);
-  const columns = places.map(({ column }) => column);
-  return {
-    top: Math.min(...rows),
-    bottom: Math.max(...rows),
-    left: Math.min(...columns),
-    right: Math.max(...columns),
-  };
+  let [top, bottom, left, right] = [Infinity, 0, Infinity, 0];
+  for (const { row, column } of places) {
+    [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];
+    [left, right] = [Math.min(left, column), Math.max(right, column)];
+  }
+  return { top, bottom, left, right };
 }
 
 const PLAIN_SUM = /^\s*SUM\s*\(\s*[$A-Z0-9:,;\s]+\)\s*$/i;

@@ -4,35 +4,36 @@ import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { hiddenNames } from "../amounts/hiddenNames";
+import { hiddenNames, hiddenTogether, type HiddenName } from "../amounts/hiddenNames";
+import { rangeOfAll } from "../formulas/sumFormulas";
 import { hiddenSources, type HiddenSource } from "../formulas/hiddenSources";
 import { changedMix } from "../mix";
 import { amountOf } from "../recipes/amounts/amountOf";
-import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 
 const identity = { id: "hidden-amount", severity: "warning" } as const;
 
-/** One finding for a hidden ingredient, shown by its effect on the block's first recipe that has some. */
-function ingredientFinding(
-  context: AuditContext,
-  block: RecipeBlock,
-  name: RecipeName,
-): Finding | null {
-  const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
-  if (recipe === undefined) return null;
-  const all = context.mixOf(block, recipe);
-  const { row, column } = amountOf(block, recipe, name);
-  return findingAt(
-    identity,
-    block.sheet,
-    { row, column },
-    {
-      message: `${name.item} is hidden but still counts in the recipe.`,
-      effect: mixEffect(changedMix(all, name, { grams: 0 }), all),
+/** What counts of the ingredients hidden together, by its effect on the first recipe that has some of the first. */
+function ingredientFinding(context: AuditContext, together: readonly HiddenName[]): Finding[] {
+  const counted = together.flatMap(({ block, name }) => {
+    const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
+    return recipe === undefined ? [] : [{ block, name, recipe, at: amountOf(block, recipe, name) }];
+  });
+  const [first] = counted;
+  if (first === undefined) return [];
+  const items = [...new Set(counted.map(({ name }) => name.item))];
+  const all = context.mixOf(first.block, first.recipe);
+  return [
+    findingAt(identity, first.block.sheet, rangeOfAll(counted.map(({ at }) => at)), {
+      message:
+        items.length === 1
+          ? `${items.join("")} is hidden but still counts in the recipe.`
+          : `${items.join(", ")} are hidden but still count in their recipes.`,
+      effect: mixEffect(changedMix(all, first.name, { grams: 0 }), all),
       fix: "Show the row or column, or delete it.",
-    },
-  );
+    }),
+  ];
 }
 
 /** The lists of each sheet by the hidden column in which their amounts stand. */
@@ -66,11 +67,7 @@ function hiddenColumnFinding(
     .filter(({ amountAt }) => amountAt === undefined)
     .map(({ row }) => row);
   if (rows.length === 0) return [];
-  const [top, bottom] = rows.reduce(
-    ([least, most], row) => [Math.min(least, row), Math.max(most, row)],
-    [Infinity, 0],
-  );
-  const place = { top, bottom, left: line, right: line };
+  const place = rangeOfAll(rows.map((row) => ({ row, column: line })));
   return [
     findingAt(identity, sheet, place, {
       message: `The amounts in the hidden column ${columnName(line)} cannot be seen, though they make the recipe.`,
@@ -128,7 +125,7 @@ function findAll(context: AuditContext): Finding[] {
     ...[...inColumns].flatMap(([sheet, columns]) =>
       [...columns].flatMap(([line, lists]) => hiddenColumnFinding(sheet, line, lists)),
     ),
-    ...hidden.flatMap(({ block, name }) => ingredientFinding(context, block, name) ?? []),
+    ...hiddenTogether(hidden).flatMap((together) => ingredientFinding(context, together)),
     ...hiddenSources(context)
       .filter((source) => !isTold(source) && !isAmounts(source))
       .map(sourceFinding),

@@ -66,6 +66,8 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "Delete the row if no lactose is added.": "Die Zeile löschen, wenn keine Lactose zugesetzt wird.",
   "{name} is hidden but still counts in the recipe.":
     "{name} ist ausgeblendet, zählt aber im Rezept.",
+  "{names} are hidden but still count in their recipes.":
+    "{names} sind ausgeblendet, zählen aber in ihren Rezepten.",
   "Show the row or column, or delete it.": "Die Zeile oder Spalte einblenden oder löschen.",
   'The hidden sheet "{sheet}"': "Das ausgeblendete Blatt „{sheet}“",
   "The hidden row {row}": "Die ausgeblendete Zeile {row}",
