@@ -30,7 +30,7 @@ const OF_A_MIX = [
  */
 const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   "error-in-an-amount": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
-  "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount", "constant-of-a-solute"],
+  "result-differs": [...NAMES, ...AMOUNTS, "error-in-an-amount"],
   "particles-not-counted": ["constant-of-a-solute"],
   "total-incomplete": ["number-as-text"],
   // A link to an amount that is text is text, too.
