@@ -43,13 +43,15 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
 
 /**
  * What another finding says better of the same cell: a typed number among formulas that has another number's meaning,
- * a sum unlike its neighbours that leaves something out. The formula is told once that is mended.
+ * a sum unlike its neighbours that leaves something out. The formula is told once that is mended. An amount that takes
+ * another line's number makes a mix that nobody meant.
  */
 const SAID_BY: Readonly<Record<string, readonly string[]>> = {
   "formula-overwritten": [
     ...["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix", "water-not-counted"],
   ],
   "inconsistent-formula": ["total-incomplete", "water-not-counted"],
+  ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, ["reference-slips"]])),
 };
 
 interface Cause {

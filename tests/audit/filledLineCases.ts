@@ -35,13 +35,16 @@ const PORTIONS = (last: ReturnType<typeof formula> | number): Rows => [
 ];
 
 /** What a canteen needs in a week, with its sum right below. */
-const NEEDS = (third: ReturnType<typeof formula> | number): Rows => [
+const NEEDS = (
+  third: ReturnType<typeof formula> | number,
+  portions = formula("SUM(B2:B5)", 570),
+): Rows => [
   ["Day", "Portions", "g each", "Needed (kg)"],
   ["Monday", 120, 60, formula("B2*C2/1000", 7.2)],
   ["Tuesday", 150, 60, formula("B3*C3/1000", 9)],
   ["Thursday", 200, 60, third],
   ["Friday", 100, 50, formula("B5*C5/1000", 5)],
-  ["Week", formula("SUM(B2:B5)", 570), null, formula("SUM(D2:D5)", 33.2)],
+  ["Week", portions, null, formula("SUM(D2:D5)", 33.2)],
 ];
 
 /** Lines filled with one formula, beside what they read and beside blanks. */
@@ -61,6 +64,18 @@ export const filledLineCases: readonly RuleCase[] = [
   {
     rule: "inconsistent-formula",
     what: "four formulas and the sum right below",
+    rows: NEEDS(formula("B4*C4/1000", 12)),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum of a week that leaves out the day which the sum beside it counts",
+    rows: NEEDS(formula("B4*C4/1000", 12), formula("SUM(B3:B5)", 450)),
+    cells: ["B6"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "two sums of a week that count the same days",
     rows: NEEDS(formula("B4*C4/1000", 12)),
     cells: [],
   },

@@ -84,3 +84,19 @@ test("a share typed as a percentage is told, not the kilograms made from it", ()
   ];
   expect(placesOf(findingsOf(rows))).toEqual(["B2 percent-and-fraction"]);
 });
+
+test("an amount that takes another line's number is told, not what that makes of the mix", () => {
+  const scaled = (row: number, value: number, read = `B${row}`) =>
+    formula(`${read}*$B$1/$B$7`, value);
+  const rows: Rows = [
+    ["Batch (g)", 1000],
+    ["Ingredient", "Base (g)", "Batch (g)"],
+    ["whole milk", 600, scaled(3, 600)],
+    ["cream 35 % fat", 200, scaled(4, 200)],
+    ["sucrose", 150, scaled(5, 150)],
+    ["skimmed milk powder", 50, scaled(6, 600, "$B$3")],
+    ["Total", formula("SUM(B3:B6)", 1000), formula("SUM(C3:C6)", 1550)],
+  ];
+  const places = placesOf(findingsOf(rows)).filter((place) => place.startsWith("C6"));
+  expect(places).toEqual(["C6 reference-slips"]);
+});

@@ -11,6 +11,7 @@ import { misreadShares } from "../amounts/misreadShares";
 import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
 import { filledTotals } from "../amounts/filledTotals";
+import { shorterSums } from "../amounts/shorterSums";
 import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
@@ -124,7 +125,7 @@ export const total: Rule = {
   find: (context) =>
     toldOnce([
       ...context.blocks.flatMap(findIn),
-      ...filledTotals(context).map(({ total: one, missing }) =>
+      ...[...filledTotals(context), ...shorterSums(context)].map(({ total: one, missing }) =>
         findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
       ),
     ]),
