@@ -116,6 +116,8 @@ export const furtherPhrases = {
     "Gesamt-Wasser",
   ],
   "dissolved solids": [
+    "In solution, g",
+    "In Lösung (g)",
     "Solids in solution, g",
     "sum of dissolved stuff",
     "Gelöste Feststoffe",

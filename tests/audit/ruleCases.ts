@@ -42,6 +42,7 @@ import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
+import { walkCases } from "./walkCases";
 import { wordingCases } from "./wordingCases";
 import { workedExampleCases } from "./workedExampleCases";
 
@@ -101,6 +102,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...solutionTableCases,
   ...besideLineCases,
   ...toldElsewhereCases,
+  ...walkCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

@@ -222,6 +222,8 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
     "Gesamtsumme",
   ],
   target: [
+    "Product type",
+    "Produkttyp",
     "Target",
     "Target value",
     "TARGET",
@@ -612,6 +614,8 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
     "Gefr.pkt.-Erniedrigung",
   ],
   water: [
+    "Water, wherever it comes from (g)",
+    "Wasser, egal woher (g)",
     "Water %",
     "% water",
     "Water content",

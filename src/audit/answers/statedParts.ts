@@ -4,6 +4,7 @@ import type { AuditContext } from "../context";
 import type { LabelledAnswer } from "./labelledAnswer";
 import type { MeantMix } from "../mix";
 import { partAnswers } from "./partAnswers";
+import { perOfHeading } from "./perOfHeading";
 import { plainPartOf } from "./plainPart";
 import { isClassBlock } from "../recipes/classSheet";
 import { partOf, type Part } from "./partLabel";
@@ -65,7 +66,7 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const labelled = partOf(label);
   const bare = labelled === null ? bareShare(label) : null;
   const part = labelled?.part ?? plainPartOf(label) ?? (bare === null ? null : "dissolved solids");
-  const read = basisOf(answer, labelled?.per ?? bare);
+  const read = basisOf(answer, labelled?.per ?? bare ?? perOfHeading(answer));
   const typed = sheet.cellAt(row, column)?.value;
   if (part === null || read === null || typeof typed !== "number") return [];
   // The water of a solution is what it is made with.

@@ -3,6 +3,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import { labelledNumbers, type LabelledNumber } from "../labels";
 import { textAt } from "../recipes/cells";
+import { isClassBlock } from "../recipes/classSheet";
 import { formKind } from "../recipes/forms/formLabels";
 import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
@@ -51,6 +52,45 @@ function cellsBelow(sheet: WorkbookSheet) {
   );
 }
 
+/** The rows in which a solution of a table stands, but for those that name another liquid. */
+function rowsOfSolutions({ blocks }: AuditContext, sheet: WorkbookSheet): ReadonlySet<number> {
+  const { columnsByRow } = sheetTexts(sheet);
+  const solutions = blocks.filter((block) => block.sheet === sheet && isClassBlock(block));
+  const rows = solutions.flatMap(({ names: [name] }) => {
+    if (name === undefined) return [];
+    const isOther = [...(columnsByRow.get(name.row) ?? [])].some(
+      (column) => column !== name.column && OTHER_SOLVENT.test(textAt(sheet, name.row, column)),
+    );
+    return isOther ? [] : name.row;
+  });
+  return new Set(rows);
+}
+
+/** A constant in every row of a table of solutions, below its heading. */
+function cellsOfRows(context: AuditContext, sheet: WorkbookSheet) {
+  const rows = rowsOfSolutions(context, sheet);
+  const texts = rows.size > 1 ? [...sheetTexts(sheet).columnsByRow] : [];
+  return texts.flatMap(([header, columns]) =>
+    columns.flatMap((column) => {
+      const label = textAt(sheet, header, column);
+      if (label.length > 60 || headerRole(label) !== "cryoscopic constant") return [];
+      return numbersBelow(sheet, { row: header, column })
+        .filter(({ row }) => rows.has(row))
+        .map((found) => ({ ...found, sheet, label, beside: "" }));
+    }),
+  );
+}
+
+/** The numbers right below a heading, down to the first cell without one. */
+function numbersBelow(sheet: WorkbookSheet, { row: header, column }: Place) {
+  const found: (Place & { readonly value: number })[] = [];
+  for (let row = header + 1; ; row += 1) {
+    const value = sheet.cellAt(row, column)?.value;
+    if (typeof value !== "number") return found;
+    found.push({ row, column, value });
+  }
+}
+
 /** The same constant once more for each of the examples that stand beside each other. */
 function cellsOfExamples({ blocks }: AuditContext, first: LabelledNumber): LabelledNumber[] {
   const { sheet, row, column } = first;
@@ -80,7 +120,8 @@ export function constantCells(context: AuditContext): ConstantCell[] {
   const { sheets } = context.workbook;
   const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
   const again = labelled.flatMap((first) => cellsOfExamples(context, first));
-  const found = [...labelled, ...again, ...sheets.flatMap(cellsBelow), ...namedCells(context)];
+  const below = sheets.flatMap((sheet) => [...cellsBelow(sheet), ...cellsOfRows(context, sheet)]);
+  const found = [...labelled, ...again, ...below, ...namedCells(context)];
   const seen = new Set<string>();
   return found.flatMap(({ sheet, row, column, label, beside, value }) => {
     const key = `${sheet.name}!${row},${column}`;

@@ -86,12 +86,14 @@ function countedTimes(
 /** A result that comes out when every salt is taken for one particle, on a sheet that works with moles. */
 function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
   const [recipe] = block.recipes;
-  const first = context.results.find(
+  const all = context.results.filter(
     (result) =>
       result.block === block &&
       (result.role === "depression" || result.role === "freezing point") &&
       isSaltAsOne(context, result),
   );
+  // A freezing point worked out of a depression takes its mistake from there.
+  const first = all.find((result) => !all.some((other) => reads(result, other))) ?? all[0];
   // One whose particles are counted in their own column does not make the difference.
   const [salt] = saltsOf(block).filter(
     (name) =>
@@ -103,18 +105,19 @@ function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
     : findingOf(context, block, salt, first, `"${first.label}" counts each unit of it`);
 }
 
+/** Whether the formula of one cell reads another. */
+const reads = ({ sheet, row, column }: SheetPlace, other: SheetPlace): boolean =>
+  referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
+    ({ sheet: named, range }) =>
+      (named ?? sheet.name) === other.sheet.name && contains(range, other.row, other.column),
+  );
+
 /** Whether an answer reads a number of particles, be it that of another solution: then none is left out. */
 function readsFactors({ blocks }: AuditContext, { sheet, row, column }: StatedResult): boolean {
-  const read = referencesOf(sheet.cellAt(row, column)?.formula ?? "");
   return blocks
     .filter(isClassBlock)
     .flatMap((block) => block.names.map((name) => saidOf(block, name, "particles")))
-    .some((place) =>
-      read.some(
-        ({ sheet: other, range }) =>
-          (other ?? sheet.name) === place?.sheet.name && contains(range, place.row, place.column),
-      ),
-    );
+    .some((place) => place !== null && reads({ sheet, row, column }, place));
 }
 
 function isSaltAsOne(

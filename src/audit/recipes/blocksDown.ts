@@ -1,4 +1,5 @@
 import { amountColumns } from "./amounts/amountColumns";
+import { areConverted } from "./amounts/areConverted";
 import { chemicalName } from "./names/chemicalName";
 import { isBlank, textAt } from "./cells";
 import type { Role } from "./headings/headerRole";
@@ -99,7 +100,9 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const unit = unitOfList(sheet, segment, names, totals);
   const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
   const isInOwnUnit = segment.isAgain === true && unit !== null;
-  const units = unitColumn(near, column, columns);
+  const besideNames = unitColumn(near, column, columns);
+  const isOfOther = besideNames !== null && areConverted(sheet, rows, columns, besideNames);
+  const units = isOfOther ? null : besideNames;
   const recipes = columns.map((line) => ({
     ...recipeInColumn(sheet, headerRow, line, rows, unit),
     // Beside a column of units a title or a total says nothing of the single line.

@@ -6,6 +6,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
 import { meantMix } from "../mix";
+import { lostByName } from "../amounts/lostByName";
 import { amountOf } from "../recipes/amounts/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
@@ -35,11 +36,12 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const knowledge = context.checkFor(block)(name.item);
   if (knowledge.kind !== "ambiguous" || hydrateReadings(name.item, knowledge) !== null) return null;
   const spread = spreadOf(context, block, name, knowledge.choices);
-  if (spread === null) return null;
+  const lost = spread === null ? lostByName(context, block, name) : null;
+  if (spread === null && lost === null) return null;
   const choices = knowledge.choices.map((choice) => `"${choice}"`).join(", ");
   return findingAt(identity, block.sheet, name, {
     message: `"${name.item}" can mean several things: ${choices}.`,
-    effect: spread.any ? freezingEffect(spread.warmest, spread.coldest) : null,
+    effect: spread?.any === true ? freezingEffect(spread.warmest, spread.coldest) : lost,
     fix: "Write which one, or map the name once in the own-ingredients range (`same as`).",
   });
 }

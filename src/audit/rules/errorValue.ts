@@ -4,7 +4,7 @@ import { findingAt } from "../findingAt";
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
-import { rounded } from "../effect";
+import { readableMass } from "../amounts/lostByName";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import type { LabelledAnswer } from "../answers/labelledAnswer";
 import { labelledAnswers } from "../answers/labelledAnswers";
@@ -15,25 +15,19 @@ import type { Rule } from "../rule";
 
 const identity = { id: "error-in-an-amount", severity: "error" } as const;
 
-function findIn({ mixOf }: AuditContext, block: RecipeBlock): Finding[] {
+function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
   return block.recipes.flatMap((recipe) =>
     block.names.flatMap((name) => {
       const { row, column } = amountPlace(block, recipe, name);
       const value = block.sheet.cellAt(row, column)?.value;
       if (typeof value !== "object" || value === null) return [];
-      const rest = mixOf(block, recipe).grams.reduce((sum, grams) => sum + grams, 0);
       return findingAt(
         identity,
         block.sheet,
         { row, column },
         {
           message: `${cellName(row, column)}, the amount of ${name.item}, is ${value.error}: nothing can be computed from this recipe.`,
-          effect: {
-            quantity: "mass that can be read",
-            from: rounded(rest, 1),
-            to: "all of it",
-            unit: "g",
-          },
+          effect: readableMass(context, block, recipe),
           fix: "Enter the amount again, or mend the cell that it comes from.",
         },
       );

@@ -4,6 +4,7 @@ import { mixEffect } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
+import { lostByName } from "../amounts/lostByName";
 import { amountOf } from "../recipes/amounts/amountOf";
 import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
@@ -27,8 +28,16 @@ function recipeWith(block: RecipeBlock, name: RecipeName): Recipe | undefined {
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const check = context.checkFor(block);
   const readings = hydrateReadings(name.item, check(name.item));
-  const recipe = readings === null ? undefined : recipeWith(block, name);
-  if (readings === null || recipe === undefined) return null;
+  if (readings === null) return null;
+  const said = {
+    message: `"${name.item}" does not say whether it is ${readings.anhydrous} or ${readings.hydrate}, which brings its own water.`,
+    fix: `Write "${readings.hydrate}" or "${readings.anhydrous}", as the bag says.`,
+  };
+  const recipe = recipeWith(block, name);
+  if (recipe === undefined) {
+    const effect = lostByName(context, block, name);
+    return effect === null ? null : findingAt(identity, block.sheet, name, { ...said, effect });
+  }
   const read = (item: string) => {
     const names = block.names.map((one) => (one === name ? { ...one, item } : one));
     return meantMix({ ...block, names }, recipe, check);
@@ -40,9 +49,8 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const isPinch = (amountOf(block, recipe, name).grams ?? 0) < PINCH_SHARE * whole;
   if (!readings.declined && small && isPinch) return null;
   return findingAt(identity, block.sheet, name, {
-    message: `"${name.item}" does not say whether it is ${readings.anhydrous} or ${readings.hydrate}, which brings its own water.`,
+    ...said,
     effect: mixEffect(anhydrous, hydrate),
-    fix: `Write "${readings.hydrate}" or "${readings.anhydrous}", as the bag says.`,
   });
 }
 

@@ -2,6 +2,7 @@ import { numberEdit } from "../cellEdit";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { isMisread } from "../amounts/isMisread";
 import { misreadingOf } from "../amounts/misreadParts";
 import type { Rule } from "../rule";
 import { statedParts, type StatedPart } from "../answers/statedParts";
@@ -16,6 +17,8 @@ function quantityOf({ part }: StatedPart, says: string): string {
 function finding(stated: StatedPart): Finding[] {
   const { sheet, label, value, right, basis, factor } = stated;
   if (misreadingOf(stated) !== "other basis") return [];
+  // Where an amount itself is not what is meant, the number may be right for what is.
+  if (isMisread(stated.block, stated.recipe)) return [];
   const isPerWater = basis === "g per 100 g of water";
   const [says, is] = isPerWater
     ? ["100 g of water", "100 g of mix"]

@@ -6,6 +6,7 @@ import type { AuditContext } from "../context";
 import { rounded } from "../effect";
 import type { Effect, Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { lostByName } from "../amounts/lostByName";
 import { amountOf } from "../recipes/amounts/amountOf";
 import { textAt } from "../recipes/cells";
 import { foldedName } from "../recipes/names/foldedName";
@@ -65,7 +66,8 @@ function finding(
   // Letters that only look right have a rule of their own, which knows the name that is meant.
   if (context.checkFor(block)(foldedName(name.item)).kind !== "unknown") return null;
   const share = largestShare(block, name);
-  if (share === 0) return null;
+  const lost = share === 0 ? lostByName(context, block, name) : null;
+  if (share === 0 && lost === null) return null;
   const match = findItem(name.item);
   const nearest = match.kind === "unknown" ? match.nearest : [];
   const hint =
@@ -73,7 +75,7 @@ function finding(
       ? "no name resembles it"
       : `the nearest name is "${nearest.join('" or "')}"`;
   const slip = oneSlipAway(name.item, nearest);
-  const effect: Effect = {
+  const effect: Effect = lost ?? {
     quantity: "mass not accounted for",
     from: rounded(share, 1),
     to: 0,

@@ -29,7 +29,7 @@ const BESIDE_TITLES = new Set<Role | null>(["price", "total", "unit", "other", n
 const isTitle = (header: string, role: Role | undefined): boolean =>
   header !== "" &&
   (headerRole(header) === null || role === "amount") &&
-  !/\b(per|pro|je|unit|einheit)\b|\//i.test(header);
+  !/\b(per|pro|je|unit|einheit|how many|wie ?viele|anzahl)\b|\//i.test(header);
 
 /** Amounts stand right of their names; left of them only where there are none to the right that were typed. */
 function preferRight(

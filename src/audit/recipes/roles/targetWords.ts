@@ -11,6 +11,7 @@ const KIND = anyOf(
   "\\b(kind|type|style|sort) of (ice|frozen|dessert|sweet|product|mix|treat|thing)",
   "\\b(art|typ|stil) (des|der|von|vom) (fertigen )?(eis|dessert|produkt|ergebnis)",
   "(^|/ ?)(eis-?(art|typ|stil)|stil|style)$",
+  "^((the|our|das|unser) )?(product|ice|dessert|mix|produkt|dessert|speise)[- ]?(type|style|kind|art|typ)$",
 );
 const WISHED = anyOf(
   "^(desired|wanted|required|wished|gewünscht\\w*|erwünscht\\w*|angestrebt\\w*)\\b",
