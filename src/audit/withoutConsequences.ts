@@ -24,6 +24,11 @@ const OF_A_MIX = [
   "too-much-alcohol-to-set",
 ];
 
+/** How a part of a mix was misread, by what it comes to. */
+const MISREADINGS = [
+  ...["water-not-counted", "inclusion-as-solute", "abv-as-mass", "per-water-or-per-mix"],
+];
+
 /**
  * What may follow from what: a finding of a rule on the left goes where its formula reads a cell that has a finding
  * of one on the right. There it is mended, and both are gone; one cause is told once, not in every row.
@@ -37,6 +42,8 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   "number-as-text": ["number-as-text"],
   // Amounts that are calculated from shares are as wrong as those.
   "mass-units-mixed": ["percent-and-fraction"],
+  // A part of wrong amounts comes to what a misreading of the right ones would.
+  ...Object.fromEntries(MISREADINGS.map((rule) => [rule, AMOUNTS])),
   // Grams calculated from shares, batches from a base: the same mix once more.
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, [rule]])),
 };

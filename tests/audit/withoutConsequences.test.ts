@@ -100,3 +100,18 @@ test("an amount that takes another line's number is told, not what that makes of
   const places = placesOf(findingsOf(rows)).filter((place) => place.startsWith("C6"));
   expect(places).toEqual(["C6 reference-slips"]);
 });
+
+test("a share that is a fraction is told, not that the water it leaves is the water poured in", () => {
+  const rows: Rows = [
+    ["Ingredient", "Share (%)"],
+    ["water", 67],
+    ["sucrose", 0.17],
+    ["lemon juice", 9],
+    ["vodka 40 % vol", 7],
+    [],
+    ["Water in 100 g (g)", formula('RIME.COMPONENT(A2:A5,B2:B5,"water")', 79.9)],
+  ];
+  const places = placesOf(findingsOf(rows));
+  expect(places).toContain("B3 percent-and-fraction");
+  expect(places).not.toContain("B7 water-not-counted");
+});
