@@ -18,6 +18,16 @@ describe("A freezer's log with a reading in °F", () => {
       found: ["temperature-units-mixed Log!B2"],
     },
     {
+      what: "what the freezer is said to be at, beside its log",
+      sheets: { Log: [["Tiefkühltruhe (°C)", -6], [], ...log("Truhe abgelesen (°C)", COLD)] },
+      found: ["temperature-units-mixed Log!B1"],
+    },
+    {
+      what: "a cabinet warmer than the freezer, whose log stands below",
+      sheets: { Log: [["Serving cabinet (°C)", -8], [], ...log("Freezer read (°C)", COLD)] },
+      found: [],
+    },
+    {
       what: "the last reading, in German",
       sheets: { Log: log("Truhe in °C", withOne(7, -1)) },
       found: ["temperature-units-mixed Log!B9"],

@@ -5,6 +5,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
+import { settingsInFahrenheit } from "./settingBesideLog";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { servedInFahrenheit } from "./servedTemperatures";
@@ -95,11 +96,9 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (CELSIUS.test(format)) celsius += 1;
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
-  const known = new Set(cells.map(({ row, column }) => `${row},${column}`));
-  const logged = loggedInFahrenheit(sheet).filter(
-    ({ row, column }) => !known.has(`${row},${column}`),
-  );
-  return { celsius, fahrenheitHeadings, cells: [...cells, ...logged] };
+  const found = [...cells, ...loggedInFahrenheit(sheet), ...settingsInFahrenheit(sheet)];
+  const once = new Map(found.toReversed().map((each) => [`${each.row},${each.column}`, each]));
+  return { celsius, fahrenheitHeadings, cells: [...once.values()].toReversed() };
 }
 
 /** The temperatures in °F on a sheet that is otherwise in °C; none where headings tell the two apart. */

@@ -40,7 +40,8 @@ const isNoReading = (sheet: WorkbookSheet, row: number, column: number): boolean
   SUMS_UP.test(sheet.cellAt(row, column)?.formula ?? "") ||
   [1, 2].some((step) => ITS_UNIT.test(textAt(sheet, row, column - step)));
 
-function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
+/** The readings below a heading, as far as they are a log. */
+export function readingsBelow(sheet: WorkbookSheet, header: number, column: number): Reading[] {
   const readings: Reading[] = [];
   const last = Math.min(sheet.rowCount - 1, header + MOST_READINGS);
   for (let row = header + 1; row <= last; row += 1) {
