@@ -9,6 +9,7 @@ import { bareShareCases } from "./bareShareCases";
 import { besideLineCases } from "./besideLineCases";
 import { classCases } from "./classCases";
 import { filledLineCases } from "./filledLineCases";
+import { helpingCases } from "./helpingCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { inputUnitCases } from "./inputUnitCases";
@@ -103,6 +104,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...besideLineCases,
   ...toldElsewhereCases,
   ...walkCases,
+  ...helpingCases,
   ...structureCases,
   ...answerCases,
   ...variationCases,

@@ -17,7 +17,7 @@ const COUNTED =
   /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
-  /\b(weight|mass|weighs?|holds|takes|fills|filling|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
+  /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
 const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 /** What is weighed, filled or lost; common practice, no source. */
@@ -39,6 +39,10 @@ const IN_BRACKETS = /[([]\s*([^)\]]{1,14})\s*[)\]]\s*$/;
 
 /** "Per piece" is no unit. */
 const PER_PIECE = /\b(per|pro|je|each|a) (piece|bar|portion|serving|stück|riegel|kugel)$/i;
+
+/** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */
+const VESSEL =
+  /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
 
 export const saysUnit = (label: string): boolean =>
   SAYS_UNIT.test(label) || unitFromHeader(label.replace(PER_PIECE, "")) !== null;
@@ -66,7 +70,7 @@ export const countsThings = (label: string): boolean =>
 /** Whether a label may be that of an input and names no unit. */
 export const isBareLabel = (label: string): boolean =>
   label.length <= LONGEST_LABEL &&
-  !saysUnit(label) &&
+  (VESSEL.test(label) || !saysUnit(label)) &&
   !HAS_NONE.test(label) &&
   (!COUNTED.test(label) || MEASURED.test(label)) &&
   (isWished(label) || DENSITY.test(label) || !NO_INPUT.has(headerRole(label)));

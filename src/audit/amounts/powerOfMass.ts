@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "../recipes/cells";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { isMass, unitFromFormat, unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
 import { countsThings } from "./inputLabel";
 
@@ -37,15 +37,21 @@ function wordsAbove({ sheet, row, column }: CellOnSheet): string {
   return "";
 }
 
+const powerOf = ({ unit }: Recipe): 0 | 1 => (isMass(unit) ? 1 : 0);
+
 function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
-  for (const { sheet, range, recipes, layout, roles } of blocks) {
+  for (const { sheet, range, names, recipes, layout, roles } of blocks) {
     const { row, column } = cell;
     const isInside = row > range.top && row <= range.bottom && column <= range.right;
     if (sheet !== cell.sheet || !isInside || column < range.left) continue;
     const line = layout === "down" ? column : row;
     const recipe = recipes.find((each) => each.line === line);
-    if (recipe !== undefined) return isMass(recipe.unit) ? 1 : 0;
-    return roles.get(column) === "amount" ? unitOfWords(wordsAbove(cell)) : null;
+    const isAmount = layout === "down" || names.some((name) => name.column === column);
+    if (recipe !== undefined && isAmount) return powerOf(recipe);
+    const role = roles.get(column);
+    const said = role === "amount" || role === "total" ? unitOfWords(wordsAbove(cell)) : null;
+    // What a row of amounts comes to is in their unit, unless its heading says another.
+    return said ?? (recipe !== undefined && role === "total" ? powerOf(recipe) : null);
   }
   return null;
 }

@@ -37,7 +37,10 @@ export function resultUnit(
   return role === "depression" ? "K" : "°C";
 }
 
-const MIX = `(${MIX_NOUNS}|ganzen?(?! (wasser|water)))`;
+/** What is eaten of a mix is a mix like it. */
+const HELPING =
+  "spoon(ful)?s?|scoops?|loll(y|ies)|portion(s|en)?|helpings?|servings?|balls?|kugeln?|löffels?|stiele?s?";
+const MIX = `(${MIX_NOUNS}|${HELPING}|ganzen?(?! (wasser|water)))`;
 const FILLER =
   "((the|its|a|one|our|all|whole|total|finished|frozen|der|des|dem|den|einem|einer|ganzen|gesamten|fertigen|vom|von) )*";
 const OF = "(of|in|by|per|der|des|vom|von|am|im|an|auf|auf die|%|100 g)";

@@ -26,15 +26,24 @@ const SUM_OF_SHOWN = /\b(?:SUBTOTAL\((?:9|109),|AGGREGATE\(9,[0-7],)/gi;
 const frameOf = (formula: string): string =>
   formula.replace(SUM_OF_SHOWN, "SUM(").replace(CELL, "·");
 
+const isOneCell = ({ top, bottom, left, right }: CellRange): boolean =>
+  top === bottom && left === right;
+
+const isSameCell = (one: CellRange, other: CellRange): boolean =>
+  isOneCell(one) && isOneCell(other) && contains(one, other.top, other.left);
+
 /** Whether two formulas of a sheet are alike but for blank cells: the sum of a shorter column among longer ones. */
 export function readsTheSame(sheet: WorkbookSheet, formula: string, other: string): boolean {
   if (frameOf(formula) !== frameOf(other)) return false;
+  // A blank cell that is added, or one more of a sum, changes nothing; one that is multiplied does.
+  const isAdded = !/[*/^]/.test(formula);
   const [own, theirs] = [referencesOf(formula), referencesOf(other)];
   return own.every(({ range, sheet: name }, at) => {
     const counterpart = theirs[at];
     return (
       name === null &&
       counterpart?.sheet === null &&
+      (isAdded || !isOneCell(range) || isSameCell(range, counterpart.range)) &&
       liesIn(sheet, range, counterpart.range) &&
       liesIn(sheet, counterpart.range, range)
     );
