@@ -39,7 +39,11 @@ function labelledInputs(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): Se
  * Whether the heading of what a formula reads says a number of it, as a recipe "for 50" that is divided by 50: that
  * number belongs to the heading, unless the sheet has a cell for it.
  */
-export function basisOfHeadings(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): IsSaid {
+export function basisOfHeadings(
+  sheet: WorkbookSheet,
+  // Of a long ledger they are many: only where they are needed.
+  amounts: () => ReadonlySet<string> | undefined,
+): IsSaid {
   let inputs: ReadonlySet<number> | null = null;
   return (formula, value) => {
     const isInHeading = referencesOf(formula).some(
@@ -47,7 +51,7 @@ export function basisOfHeadings(sheet: WorkbookSheet, amounts?: ReadonlySet<stri
         read.sheet === null && basesAbove(sheet, read.range.top, read.range.left).includes(value),
     );
     if (!isInHeading) return false;
-    inputs ??= labelledInputs(sheet, amounts);
+    inputs ??= labelledInputs(sheet, amounts());
     return !inputs.has(value);
   };
 }

@@ -108,12 +108,11 @@ export const hardCodedNumber: Rule = {
   ...identity,
   title: "A formula holds a number that belongs in a cell",
   find: ({ workbook, blocks }) => {
-    const amounts = amountsOf(blocks);
     const labelled = labelledNumbers(workbook, ["temperature"]);
     return workbook.sheets.flatMap((sheet) => {
       const here = labelled.filter((one) => one.sheet === sheet);
       const temperatures = new Set(here.map(({ value }) => value));
-      const isSaid = basisOfHeadings(sheet, amounts.get(sheet));
+      const isSaid = basisOfHeadings(sheet, () => amountsOf(blocks).get(sheet));
       return runsOn(sheet, { temperatures, isSaid }).map((run) => finding(sheet, run));
     });
   },
