@@ -30,9 +30,13 @@ function saidTwice(name: string): KnownMatch | undefined {
 const kept = new Map<string, KnownMatch | null>();
 const MOST_KEPT = 5000;
 
+/** Numbers of trials and days are no words, and a ledger has thousands of them. */
+const HAS_WORD = /\p{L}{2}|^\s*e ?\d{3}/iu;
+
 function readName(name: string): KnownMatch | undefined {
+  const byFormula = itemByFormula(name);
+  if (byFormula !== undefined || !HAS_WORD.test(name)) return byFormula;
   return (
-    itemByFormula(name) ??
     itemByWords(name) ??
     itemByShare(name) ??
     itemWithoutWater(name) ??
