@@ -73,4 +73,10 @@ describe("The bench's server", () => {
     await next.close();
     await new Promise((resolve) => other.close(resolve));
   });
+
+  test("takes no port on which browsers open nothing", async () => {
+    const next = await serve(directory, 6665);
+    expect(Number(new URL(next.url).port)).toBeGreaterThan(6669);
+    await next.close();
+  });
 });

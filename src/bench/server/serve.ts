@@ -95,9 +95,16 @@ async function listenOnLoopback(directory: string, port: number): Promise<readon
   return servers;
 }
 
+/** Browsers open nothing on these (WHATWG, Fetch standard, "bad port"; those from 1024 on). */
+const REFUSED_BY_BROWSERS: ReadonlySet<number> = new Set([
+  ...[1719, 1720, 1723, 2049, 3659, 4045, 4190, 5060, 5061, 6000, 6566],
+  ...[6665, 6666, 6667, 6668, 6669, 6679, 6697, 10080],
+]);
+
 /** Serves the built files on the first free port from `firstPort` on, to this machine only. */
 export async function serve(directory: string, firstPort = 3000): Promise<Serving> {
   for (let port = firstPort; port < firstPort + PORTS_TO_TRY; port += 1) {
+    if (REFUSED_BY_BROWSERS.has(port)) continue;
     const servers = await listenOnLoopback(directory, port);
     if (servers.length > 0) {
       return {
