@@ -1,27 +1,11 @@
 import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
-import { rounded } from "../effect";
 import type { Effect } from "../finding";
 import { rangesReadHere } from "../formulas/rangesReadHere";
-import {
-  amountPlace,
-  type Recipe,
-  type RecipeBlock,
-  type RecipeName,
-} from "../recipes/recipeBlock";
+import { amountPlace, type RecipeBlock, type RecipeName } from "../recipes/recipeBlock";
+import { readableMass } from "./readableMass";
 
 const MOST_RECIPES = 200;
-
-/** How much of a recipe can be read where one of its amounts is an error. */
-export function readableMass({ mixOf }: AuditContext, block: RecipeBlock, recipe: Recipe): Effect {
-  const rest = mixOf(block, recipe).grams.reduce((sum, grams) => sum + grams, 0);
-  return {
-    quantity: "mass that can be read",
-    from: rounded(rest, 1),
-    to: "all of it",
-    unit: "g",
-  };
-}
 
 /** What a name costs its recipe when the formula that weighs it by its name is an error; null when none is. */
 export function lostByName(

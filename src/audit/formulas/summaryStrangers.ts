@@ -72,8 +72,15 @@ function strangersIn(sheet: WorkbookSheet, { column, top, bottom, step }: Run): 
     }));
 }
 
-/** The strangers in the columns of summaries: a row for each sheet, worked out in the same way from each. */
-export const summaryStrangers = ({ sheets }: Workbook): SummaryStranger[] =>
-  sheets.length <= LEAST_ALIKE
-    ? []
-    : sheets.flatMap((sheet) => runsOf(sheet).flatMap((run) => strangersIn(sheet, run)));
+const known = new WeakMap<Workbook, readonly SummaryStranger[]>();
+
+/** The strangers in the columns of summaries: a row for each sheet, worked out in the same way from each. Found once for all rules. */
+export function summaryStrangers(workbook: Workbook): readonly SummaryStranger[] {
+  const { sheets } = workbook;
+  if (sheets.length <= LEAST_ALIKE) return [];
+  const before = known.get(workbook);
+  if (before !== undefined) return before;
+  const found = sheets.flatMap((sheet) => runsOf(sheet).flatMap((run) => strangersIn(sheet, run)));
+  known.set(workbook, found);
+  return found;
+}

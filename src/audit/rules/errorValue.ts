@@ -4,7 +4,7 @@ import { findingAt } from "../findingAt";
 import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
-import { readableMass } from "../amounts/lostByName";
+import { readableMass } from "../amounts/readableMass";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import type { LabelledAnswer } from "../answers/labelledAnswer";
 import { labelledAnswers } from "../answers/labelledAnswers";

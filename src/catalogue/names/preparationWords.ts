@@ -81,3 +81,9 @@ export const nutWords = listed(`
   slivers pieces geröstet gemahlen gem gehobelt gestiftelt kerne ungesalzen roh hälften
   blättchen stifte splitter scheiben stücke stückchen
 `);
+
+/** All words that only some names can do without; `goesWithoutSaying` tells which can. */
+export const wordsOfSome: readonly string[] = [
+  ...[...pureWords, ...biscuitWords, ...nutWords],
+  ...[...fruitWords, ...unsweetenedWords, ...pieceWords],
+];

@@ -1,15 +1,7 @@
 import type { NameLanguage } from "./allNames";
 import { isWordOf } from "./isWordOf";
 import { nameWords } from "./nameWords";
-import {
-  biscuitWords,
-  fruitWords,
-  nutWords,
-  pieceWords,
-  preparationWords,
-  pureWords,
-  unsweetenedWords,
-} from "./preparationWords";
+import { preparationWords, wordsOfSome } from "./preparationWords";
 import { wordForms } from "./wordForms";
 
 /** For each form of a word of some name the one that is compared. */
@@ -34,14 +26,7 @@ interface IndexedName<T> {
 const MOST_LEFT_OUT = 5;
 
 const isOfAll = isWordOf(preparationWords);
-const isOfSome = isWordOf([
-  ...pureWords,
-  ...biscuitWords,
-  ...nutWords,
-  ...fruitWords,
-  ...unsweetenedWords,
-  ...pieceWords,
-]);
+const isOfSome = isWordOf(wordsOfSome);
 
 /** Which of the forms of a word is compared. */
 function compared(word: string, forms: Forms): string {

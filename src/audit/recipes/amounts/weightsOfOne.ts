@@ -1,16 +1,15 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { referencesOf } from "../../../workbook/references";
+import { rangesReadHere } from "../../formulas/rangesReadHere";
 import { textAt } from "../cells";
 import type { Segment } from "../segments";
 import { massIn } from "./unit";
 
 /** The columns that a formula reads in its own row. */
 function readInRow(sheet: WorkbookSheet, row: number, column: number): ReadonlySet<number> {
-  const formula = sheet.cellAt(row, column)?.formula;
-  const read = (formula === undefined ? [] : referencesOf(formula)).filter(
-    ({ sheet: other, range }) => other === null && range.top === row && range.bottom === row,
+  const read = rangesReadHere(sheet, { row, column }).filter(
+    ({ top, bottom, left, right }) => top === row && bottom === row && left === right,
   );
-  return new Set(read.filter(({ range }) => range.left === range.right).map((it) => it.range.left));
+  return new Set(read.map(({ left }) => left));
 }
 
 /**
