@@ -20,6 +20,10 @@ const MEASURED =
   /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
 const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
+/** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */
+const VESSEL =
+  /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
+
 /** What is weighed, filled or lost; common practice, no source. */
 const QUANTITY = new RegExp(
   [
@@ -27,6 +31,7 @@ const QUANTITY = new RegExp(
     "menge|grö(ß|ss)e|schwund|verlust|ausbeute|aufschlag|volumen|\\bcapacity\\b",
     MEASURED.source,
     DENSITY.source,
+    VESSEL.source,
     "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
     "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
   ].join("|"),
@@ -39,10 +44,6 @@ const IN_BRACKETS = /[([]\s*([^)\]]{1,14})\s*[)\]]\s*$/;
 
 /** "Per piece" is no unit. */
 const PER_PIECE = /\b(per|pro|je|each|a) (piece|bar|portion|serving|stück|riegel|kugel)$/i;
-
-/** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */
-const VESSEL =
-  /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
 
 export const saysUnit = (label: string): boolean =>
   SAYS_UNIT.test(label) || unitFromHeader(label.replace(PER_PIECE, "")) !== null;

@@ -1,5 +1,3 @@
-import { cellName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
@@ -9,19 +7,10 @@ import { nextColumn } from "../recipes/nextFilled";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
-import { carriesUnit, isBareLabel, isPrice, isQuantity, namesUnit } from "./inputLabel";
-import { isMassByFormula } from "./isMassByFormula";
+import { carriesUnit, isBareLabel, isPrice, namesUnit } from "./inputLabel";
+import type { UnitlessInput } from "./unitlessInput";
+import { isWorkedWith } from "./isWorkedWith";
 import { isRowOfInputs, lastInRow } from "./rowOfInputs";
-
-/** A labelled number that someone typed for formulas, or people, to work with, and that names no unit. */
-export interface UnitlessInput extends Place {
-  readonly sheet: WorkbookSheet;
-  /** The cell, or the row of numbers that share a label. */
-  readonly range: CellRange;
-  readonly label: string;
-  readonly value: number;
-  readonly isTemperature: boolean;
-}
 
 const WARMEST_SERVED_C = -3;
 const COLDEST_C = -60;
@@ -54,6 +43,13 @@ function isInTable(
   return below - above > LEAST_ROWS && !isForm;
 }
 
+/** What may be the unit of a number: the next text, unless it stands apart as the label of another number. */
+function unitBeside(sheet: WorkbookSheet, row: number, column: number): string {
+  const next = nextColumn(sheet, row, column);
+  const isLabel = next > column + 1 && looksNumeric(sheet, row, next + 1);
+  return isLabel ? "" : textAt(sheet, row, next);
+}
+
 function inputAt(
   sheet: WorkbookSheet,
   row: number,
@@ -66,7 +62,7 @@ function inputAt(
   if (typeof cell?.value !== "number" || cell.formula !== undefined) return null;
   if (!isBareLabel(label)) return null;
   const format = cell.format ?? "";
-  const beside = textAt(sheet, row, nextColumn(sheet, row, column));
+  const beside = unitBeside(sheet, row, column);
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
   const place = { row, column };
@@ -75,44 +71,6 @@ function inputAt(
   const isTemperature = value <= WARMEST_SERVED_C && value >= COLDEST_C;
   const range = { top: row, bottom: row, left: column, right: lastInRow(sheet, place) };
   return { sheet, row, column, range, label, value, isTemperature };
-}
-
-/** How formulas write a cell: on its own sheet, on others, or by its name. */
-function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegExp {
-  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(cellName(row, column)) ?? [];
-  const place = `\\$?${letters}\\$?${digits}(?![\\d(:])`;
-  const escaped = sheet.name.replaceAll(/[\\^$.*+?()[\]{}|]/g, "\\$&");
-  const address = isOwn ? `(?<![\\p{L}\\d_.!$:])${place}` : `${escaped}'?!${place}`;
-  return new RegExp(address, "iu");
-}
-
-/** One input may be read in every row of a long list. */
-const MOST_WEIGHED = 50;
-
-/**
- * Whether a formula works with the number as with a quantity: by its label, as so much per hundred, from grams to
- * kilograms, or so that only a mass makes the units right.
- */
-function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
-  const isMeasured = isQuantity(input.label) || isPrice(input.label);
-  return workbook.sheets.some((sheet) => {
-    const written = writtenAs(input, sheet === input.sheet);
-    const converted = new RegExp(
-      `${written.source}\\s*(?:/\\s*100(?!\\d)|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
-      "iu",
-    );
-    let isRead = false;
-    let weighed = 0;
-    eachCell(sheet, (row, column, cell) => {
-      const formula = cell.sharedFormula ?? cell.formula;
-      if (isRead || formula === undefined || !written.test(formula)) return;
-      isRead = isMeasured || converted.test(formula);
-      if (isRead || weighed === MOST_WEIGHED) return;
-      weighed += 1;
-      isRead = isMassByFormula(blocks, { sheet, row, column }, cell.formula ?? formula, input);
-    });
-    return isRead;
-  });
 }
 
 /** Whether money is written somewhere on a sheet, so that a price without it stands out. */

@@ -1,10 +1,12 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { contains, referencesOf } from "../../../workbook/references";
 import { baseColumns } from "./baseColumns";
-import { holdsNumber, isErrorAt, textAt } from "../cells";
+import { holdsNumber, textAt } from "../cells";
 import { headerRole, type Role } from "../headings/headerRole";
 import { isParted } from "../isParted";
 import { type Segment } from "../segments";
+import { multipliedColumns } from "./multipliedColumns";
+import { versionsLeft } from "./versionsLeft";
 import { weightsOfOne } from "./weightsOfOne";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
@@ -14,12 +16,6 @@ export interface Beside {
   readonly beside: readonly number[];
   /** The rows of its totals. */
   readonly totals: readonly number[];
-}
-
-/** Columns that are headed by titles of recipes, and whether another might be. */
-interface Titles {
-  readonly titles: readonly number[];
-  readonly isHeading: (column: number) => boolean;
 }
 
 /** What may stand beside recipes that are headed by their titles only. */
@@ -55,30 +51,6 @@ function isFrom(
     return read.some(({ range }) => left.some((at) => contains(range, row, at)));
   });
   return lines.length * 2 > items.length;
-}
-
-const isNumbering = (values: readonly unknown[]): boolean =>
-  values.every((value, at) => value === Number(values[0]) + at);
-
-/** The version of a recipe left of its names, where another stands right of them and both are added up. */
-function versionsLeft(
-  sheet: WorkbookSheet,
-  { column: names }: Segment,
-  items: readonly number[],
-  { beside, totals, titles, isHeading }: Beside & Titles,
-): number[] {
-  const isAddedUp = (column: number) =>
-    totals.some(
-      (row) =>
-        typeof sheet.cellAt(row, column)?.value === "number" || isErrorAt(sheet, row, column),
-    );
-  if (!titles.some(isAddedUp)) return [];
-  return beside.filter((column) => {
-    const values = items.map((row) => sheet.cellAt(row, column)?.value);
-    const filled = values.filter((value) => typeof value === "number").length;
-    const isAmong = column < names && isAddedUp(column) && isHeading(column);
-    return isAmong && filled * 2 >= items.length && !isNumbering(values);
-  });
 }
 
 /** Whether a column says what part of the whole each amount is. */
@@ -119,11 +91,15 @@ export function amountColumns(
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));
   const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
-  if (!isHeaded && titles.length > named.length && named.every((column) => titles.includes(column)))
-    return [
-      ...versionsLeft(sheet, segment, items, { roles, beside, totals, titles, isHeading }),
-      ...titles,
-    ];
+  if (!isHeaded && named.every((column) => titles.includes(column))) {
+    const multiplied = multipliedColumns(sheet, items, named, titles);
+    const recipes = titles.filter((column) => !multiplied.has(column));
+    if (recipes.length > named.length)
+      return [
+        ...versionsLeft(sheet, segment, items, { beside, totals, titles, isHeading }),
+        ...recipes,
+      ];
+  }
   const isShareOf = (column: number) => isShares(sheet, items, column, header(column));
   // Shares right of the names say again what the amounts left of them say.
   const amounts = named.filter((column) => !isShareOf(column));

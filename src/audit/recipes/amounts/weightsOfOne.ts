@@ -1,16 +1,8 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { rangesReadHere } from "../../formulas/rangesReadHere";
 import { textAt } from "../cells";
 import type { Segment } from "../segments";
+import { readInRow } from "./readInRow";
 import { massIn } from "./unit";
-
-/** The columns that a formula reads in its own row. */
-function readInRow(sheet: WorkbookSheet, row: number, column: number): ReadonlySet<number> {
-  const read = rangesReadHere(sheet, { row, column }).filter(
-    ({ top, bottom, left, right }) => top === row && bottom === row && left === right,
-  );
-  return new Set(read.map(({ left }) => left));
-}
 
 /**
  * Columns of masses of one measure each, like "1 spoon weighs (g)", each with the column that takes so many of them as

@@ -6,7 +6,7 @@ import type { Words } from "./words";
 export const listWords = {
   unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(ma(ß|ss)-?|mengen)?einh(eit(en)?|\.)?( ?\((\p{L}+\.?,? ?)+\))?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/u,
   price:
-    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|bezahlt|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
+    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
   perLot: perLotWords,
   /** As physicists write it: "Mass / g". */
   massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage)( m)? ?\/ ?(k?g|mg)$/,
