@@ -12,6 +12,7 @@ import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
 import { filledTotals } from "../amounts/filledTotals";
 import { shorterSums } from "../amounts/shorterSums";
+import { sumsStoppingShort } from "../amounts/sumsStoppingShort";
 import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
@@ -125,8 +126,9 @@ export const total: Rule = {
   find: (context) =>
     toldOnce([
       ...context.blocks.flatMap(findIn),
-      ...[...filledTotals(context), ...shorterSums(context)].map(({ total: one, missing }) =>
-        findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
+      ...[...filledTotals(context), ...shorterSums(context), ...sumsStoppingShort(context)].map(
+        ({ total: one, missing }) =>
+          findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
       ),
     ]),
 };

@@ -1,0 +1,129 @@
+import { eachCell } from "../../workbook/eachCell";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import { moveFormula } from "../../workbook/moveFormula";
+import { contains, referencesOf } from "../../workbook/references";
+import type { AuditContext } from "../context";
+import { rangeOfAll } from "../formulas/sumFormulas";
+import type { Place } from "../recipes/recipeBlock";
+import type { FilledTotal } from "./filledTotals";
+import type { Summand } from "./totalledLines";
+
+const SUM_OF_RANGE = /^\s*SUM\s*\(\s*\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+\s*\)\s*$/i;
+const LEAST_SUMMANDS = 2;
+const MOST_SUMMANDS = 400;
+
+interface LineSum extends Place {
+  readonly formula: string;
+  readonly range: CellRange;
+}
+
+/** A range of one column or one row, one cell after the other. */
+const placesOf = ({ top, bottom, left, right }: CellRange): Place[] =>
+  Array.from({ length: bottom - top + right - left + 1 }, (_, at) =>
+    left === right ? { row: top + at, column: left } : { row: top, column: left + at },
+  );
+
+/** The sums of a sheet over some cells below or beside each other. */
+function lineSums(sheet: WorkbookSheet): LineSum[] {
+  const sums: LineSum[] = [];
+  eachCell(sheet, (row, column, { formula }) => {
+    if (formula === undefined || !SUM_OF_RANGE.test(formula)) return;
+    const range = referencesOf(formula)[0]?.range;
+    if (range === undefined || contains(range, row, column)) return;
+    const size = range.bottom - range.top + range.right - range.left + 1;
+    const isLine = range.top === range.bottom || range.left === range.right;
+    if (isLine && size >= LEAST_SUMMANDS && size <= MOST_SUMMANDS)
+      sums.push({ row, column, formula, range });
+  });
+  return sums;
+}
+
+/** Whether a cell holds the formula of another one, filled on. */
+function isFilledFrom(sheet: WorkbookSheet, from: Place, { row, column }: Place): boolean {
+  const formula = sheet.cellAt(row, column)?.formula;
+  const first = sheet.cellAt(from.row, from.column)?.formula;
+  return (
+    formula !== undefined &&
+    first !== undefined &&
+    typeof sheet.cellAt(row, column)?.value === "number" &&
+    moveFormula(first, row - from.row, column - from.column) === formula
+  );
+}
+
+/** The cells beyond one end of what a sum reads, up to its own, into which the same formula was filled. */
+function filledBeyond(sheet: WorkbookSheet, sum: LineSum, isAfter: boolean): Place[] {
+  const { top, bottom, left, right } = sum.range;
+  const [down, across] = left === right ? [isAfter ? 1 : -1, 0] : [0, isAfter ? 1 : -1];
+  const end = isAfter ? { row: bottom, column: right } : { row: top, column: left };
+  const beyond: Place[] = [];
+  for (;;) {
+    const step = beyond.length + 1;
+    const next = { row: end.row + down * step, column: end.column + across * step };
+    const isOwn = next.row === sum.row && next.column === sum.column;
+    if (isOwn || !isFilledFrom(sheet, end, next)) return beyond;
+    beyond.push(next);
+  }
+}
+
+const summandAt = (sheet: WorkbookSheet, place: Place): Summand[] => {
+  const value = sheet.cellAt(place.row, place.column)?.value;
+  return typeof value === "number" ? [{ place, value, counts: true }] : [];
+};
+
+function stoppingShort(
+  sheet: WorkbookSheet,
+  sum: LineSum,
+  sums: readonly LineSum[],
+): FilledTotal[] {
+  const { row, column, formula, range } = sum;
+  const stored = sheet.cellAt(row, column)?.value;
+  const beyond = [...filledBeyond(sheet, sum, false), ...filledBeyond(sheet, sum, true)];
+  const places = placesOf(range);
+  const [first] = places;
+  if (typeof stored !== "number" || first === undefined || beyond.length === 0) return [];
+  const isPart = beyond.length >= places.length;
+  if (isPart || !places.slice(1).every((place) => isFilledFrom(sheet, first, place))) return [];
+  // What is added up elsewhere without the rest is parted on purpose: halves of a year.
+  const isPartedOn = (other: LineSum) =>
+    beyond.some((place) => contains(other.range, place.row, place.column)) &&
+    !contains(other.range, first.row, first.column);
+  if (sums.some(isPartedOn)) return [];
+  const missing = beyond.flatMap((place) => summandAt(sheet, place));
+  const summands = placesOf(rangeOfAll([...places, ...beyond])).flatMap((place) =>
+    summandAt(sheet, place),
+  );
+  const total = {
+    ...{ sheet, place: { row, column }, stored, formula, summands, recipe: null, unit: "" },
+    ...{ textSum: 0, byFormula: true, mayHoldMore: false, otherTotals: [] },
+  };
+  return missing.length > 0 ? [{ total, missing }] : [];
+}
+
+/** Whether a sum is one of several that go on step by step, each from where the last one did or from its start. */
+const isRunning = (sheet: WorkbookSheet, { row, column, range }: LineSum): boolean =>
+  [-1, 1].some((step) =>
+    isFilledFrom(
+      sheet,
+      { row, column },
+      range.left === range.right ? { row: row + step, column } : { row, column: column + step },
+    ),
+  );
+
+/**
+ * Sums that stop before the line does: the cells beyond hold the same formula, filled on, and nothing adds them up by
+ * themselves. Needs no words and no table around them.
+ */
+export const sumsStoppingShort = ({ workbook }: AuditContext): FilledTotal[] =>
+  workbook.sheets.flatMap((sheet) => {
+    const byLine = new Map<string, LineSum[]>();
+    for (const sum of lineSums(sheet)) {
+      const { left, right, top } = sum.range;
+      const line = left === right ? `column ${left}` : `row ${top}`;
+      const sums = byLine.get(line) ?? [];
+      byLine.set(line, sums);
+      sums.push(sum);
+    }
+    return [...byLine.values()].flatMap((sums) =>
+      sums.flatMap((sum) => (isRunning(sheet, sum) ? [] : stoppingShort(sheet, sum, sums))),
+    );
+  });
