@@ -68,8 +68,8 @@ function gramsRow(sheet: CorpusSheet, all: readonly Spot[], batch: Spot): Spot[]
 function trial(kit: Kit, made: MadeRecipe, row: number, plan: Plan, batch: Spot): Trial {
   const { items, heads } = plan;
   const [sheet, grams] = kit.marked.book.sheets as [CorpusSheet, CorpusSheet];
-  put(sheet, row, 0, `V${row - 3}`);
-  put(grams, row, 0, `V${row - 3}`);
+  put(sheet, row, 0, `V${row - 3} ${made.title}`);
+  put(grams, row, 0, `V${row - 3} ${made.title}`);
   const at = made.names.map((name) => 1 + items.indexOf(name));
   const amounts = at.map((column, index) =>
     put(sheet, row, column, shown(inUnit(made.grams[index]!, "fraction"), "0.000")),
