@@ -12,7 +12,7 @@ import {
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
-import type { MarkedRecipe } from "../marks";
+import { trueValue, type MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
@@ -60,13 +60,10 @@ function weighing(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): MarkedRecipe 
   const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts);
   put(sheet, end, 1, "in the pail");
   sumOf(kit, sheet, { row: end, column: 2 }, weighed);
-  const point = `=RIME.FREEZINGPOINT(${span(names)},${span(weighed)})`;
-  fact(
-    sheet,
-    { row: end + 2, column: 1 },
-    "First ice, as really weighed (°C)",
-    shown(point, "0.00"),
-  );
+  if (trueValue(made, "freezing point", null) !== null) {
+    const point = shown(`=RIME.FREEZINGPOINT(${span(names)},${span(weighed)})`, "0.00");
+    fact(sheet, { row: end + 2, column: 1 }, "First ice, as really weighed (°C)", point);
+  }
   return markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: weighed, total, unit: "g", amountLabel: heads[0]! },
   });

@@ -10,6 +10,7 @@ import {
   type Spot,
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { perKilogram } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { beside } from "../newcomers/words";
@@ -30,13 +31,13 @@ const VOICE: Voice = {
 const TOP = 5;
 const BELOW = [
   ...["Pot", "Freezing point, °C", "Water in it, g", "Dissolved in it, g"],
-  ...["Ice at −14 °C, % of the mix", "Want it", "Shout at the hatch"],
+  ...["Sugars, % of the mix", "Ice in the walk-in, % of the mix", "Want it", "Shout at the hatch"],
 ];
 const PLANS: readonly ResultPlan[] = [
   { states: "freezing point", as: "typed", decimals: 1 },
   { states: "water", as: "typed", decimals: 0 },
   { states: "dissolved", as: "formula", format: "0" },
-  { states: "ice of mix", as: "typed", temperatureC: -14, decimals: 0 },
+  { states: "sugar share", as: "typed", decimals: 0 },
 ];
 
 interface Chart {
@@ -44,20 +45,24 @@ interface Chart {
   readonly items: readonly string[];
   readonly labels: readonly Spot[];
   readonly batches: Spot;
+  readonly walkIn: Spot;
+  readonly temperatureC: number;
 }
 
 /** What is said of a pot under its column. */
 function below(sheet: CorpusSheet, recipe: MarkedRecipe, all: readonly Spot[], chart: Chart) {
-  const { names, labels } = chart;
+  const { names, labels, walkIn: temperature, temperatureC } = chart;
+  const ice = { states: "ice of mix", as: "formula", format: "0" } as const;
+  const plans: readonly ResultPlan[] = [...PLANS, { ...ice, temperature, temperatureC }];
   const { column } = all[0]!;
   const lines = `${absolute(span(names))},${span(all)}`;
-  PLANS.forEach((plan, index) => {
+  plans.forEach((plan, index) => {
     const label = labels[1 + index]!;
     resultAt(sheet, recipe, label, { row: label.row, column }, plan, () => lines);
   });
-  nameTarget(sheet, recipe, { row: labels[5]!.row, column });
+  nameTarget(sheet, recipe, { row: labels[6]!.row, column });
   const words = wordsBy(recipe.made, VOICE);
-  if (words !== "") recipe.flags.push(put(sheet, labels[6]!.row, column, words));
+  if (words !== "") recipe.flags.push(put(sheet, labels[7]!.row, column, words));
 }
 
 /** One recipe: the cook book's amounts, and beside them what the camp needs. */
@@ -85,32 +90,33 @@ function pot(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, column: number, cha
 }
 
 /** How many small pots the camp needs. */
-function batchesFor(kit: Kit, sheet: CorpusSheet): Spot {
+function batchesFor(kit: Kit, sheet: CorpusSheet) {
   const { random } = kit;
   const [, heads] = putRow(sheet, 1, 0, ["Kids and staff", random.whole(36, 90)]);
-  const [, feeds] = putRow(sheet, 1, 3, ["A small pot feeds", random.pick([6, 8, 10])]);
+  const [, feeds] = putRow(sheet, 1, 3, ["A small pot feeds", random.pick([8, 10, 12])]);
   const [, batches] = putRow(sheet, 2, 0, [
     ...["Small pots needed", shown(`=${a1(heads!)}/${a1(feeds!)}`, "0.0")],
   ]);
   const words = { label: "Walk-in freezer (°C)", bare: "Walk-in freezer" };
-  input(kit, sheet, { row: 2, column: 3 }, { ...words, value: -random.whole(14, 19) });
-  return batches!;
+  const temperatureC = -random.whole(14, 19);
+  const walkIn = input(kit, sheet, { row: 2, column: 3 }, { ...words, value: temperatureC });
+  return { batches: batches!, walkIn, temperatureC };
 }
 
 /** Three pots in columns, each scaled to the heads counted at breakfast. */
 function campPots(kit: Kit): void {
   const sheet = addSheet(kit.marked.book, "Sunday treat");
   put(sheet, 0, 0, "Sunday treat, three pots to choose from");
-  const batches = batchesFor(kit, sheet);
-  const mades = madeOf(kit, 3, (made) => !isAlcoholic(made));
+  const heads = batchesFor(kit, sheet);
+  const mades = madeOf(kit, 3, (made) => !isAlcoholic(made)).map(perKilogram);
   const items = itemsOf(mades);
   put(sheet, TOP - 1, 0, "From the store room");
   const names = items.map((item, index) => put(sheet, TOP + index, 0, item));
   const end = TOP + items.length;
   const labels = BELOW.map((label, index) => put(sheet, end + index, 0, label));
-  const chart = { names, items, labels, batches };
+  const chart = { names, items, labels, ...heads };
   mades.forEach((made, index) => pot(kit, sheet, made, 1 + 2 * index, chart));
-  note(kit, sheet, end + 8, 0, "Kids on the allergy list get fruit pops from the other box.");
+  note(kit, sheet, end + 9, 0, "Kids on the allergy list get fruit pops from the other box.");
 }
 
 /** A camp cook's pots. */

@@ -5,6 +5,7 @@ import { larder } from "../guests/larder";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { listed } from "../newcomers/words";
 import { input } from "../page";
+import type { MarkedRecipe } from "../marks";
 import type { MadeRecipe } from "../recipes";
 import { isAlcoholic, madeOf, ofAlcohol } from "../strollers/words";
 import { fact, tellBy, type Voice } from "./words";
@@ -25,6 +26,8 @@ const CASKS: readonly (readonly [string, number, number])[] = [
   ["apple brandy", 400, 420],
 ];
 
+const WARNING = "Contains alcohol: 18 and over, not in pregnancy, not before driving.";
+
 /** What goes in from our own casks, by volume turned into grams. */
 function casks(kit: Kit, sheet: CorpusSheet): void {
   const { random, marked } = kit;
@@ -33,7 +36,7 @@ function casks(kit: Kit, sheet: CorpusSheet): void {
   const rows = CASKS.map(([cask, from, to], index) => {
     const ladled = from > 100 ? random.whole(20, 60) : 10 * random.whole(15, 40);
     const strength = shown(random.whole(from, to) / 10, "0.0");
-    const [, abv, grams] = putRow(sheet, 3 + index, 0, [cask, strength, ladled]) as Spot[];
+    const [, abv, grams] = putRow(sheet, 3 + index, 0, [cask, strength, ladled]);
     const content = `=${a1(grams!)}*RIME.ABVTOMASSFRACTION(${a1(abv!)})`;
     const alcohol = put(sheet, 3 + index, 3, shown(content, "0.0"));
     marked.alcohols.push({ grams: grams!, abv: abv!, alcohol });
@@ -44,13 +47,6 @@ function casks(kit: Kit, sheet: CorpusSheet): void {
   put(sheet, end, 0, "Ladled altogether");
   sumOf(kit, sheet, { row: end, column: 2 }, columnOf(rows, 0));
   sumOf(kit, sheet, { row: end, column: 3 }, columnOf(rows, 1), "0.0");
-  note(
-    kit,
-    sheet,
-    end + 2,
-    0,
-    "Contains alcohol: 18 and over, not in pregnancy, not before driving.",
-  );
   note(kit, sheet, end + 3, 0, "Strengths by the hydrometer, checked at bottling.");
 }
 
@@ -70,7 +66,7 @@ const answers = (made: MadeRecipe, at: Spot, temperatureC: number): readonly Sai
 ];
 
 /** A sorbet with spirit, calculated by functions. */
-function sorbet(kit: Kit, sheet: CorpusSheet): void {
+function sorbet(kit: Kit, sheet: CorpusSheet): MarkedRecipe {
   const made = madeOf(kit, 1, isAlcoholic)[0]!;
   put(sheet, 0, 0, made.title);
   const celsius = -kit.random.whole(11, 15);
@@ -82,7 +78,11 @@ function sorbet(kit: Kit, sheet: CorpusSheet): void {
     { row: 3, column: 0 },
     {
       heads: ["Tip in", "Grams", "Where it stands"],
-      cells: (name, grams) => [name, grams, /vodka|juice/.test(name) ? "cold store" : "dry shelf"],
+      cells: (name, grams) => [
+        name,
+        grams,
+        /vodka|juice|puree|milk|cream|berries/.test(name) ? "cold store" : "dry shelf",
+      ],
     },
   );
   put(sheet, end + 1, 0, "Tub holds");
@@ -92,6 +92,7 @@ function sorbet(kit: Kit, sheet: CorpusSheet): void {
   const next = say(sheet, recipe, { row: 3, column: 4 }, answers(made, cabinet, celsius));
   nameTarget(sheet, recipe, { row: next, column: 4, label: "Aim" });
   tellBy(sheet, recipe, { row: end + 3, column: 0 }, VOICE);
+  return recipe;
 }
 
 const PRESSED = [
@@ -121,8 +122,10 @@ function musts(kit: Kit, sheet: CorpusSheet): void {
 
 /** Casks, a sorbet and the musts, a sheet each. */
 function ciderSorbet(kit: Kit): void {
-  casks(kit, addSheet(kit.marked.book, "Casks"));
-  sorbet(kit, addSheet(kit.marked.book, "Tap room sorbet"));
+  const ladled = addSheet(kit.marked.book, "Casks");
+  casks(kit, ladled);
+  const { made, flags } = sorbet(kit, addSheet(kit.marked.book, "Tap room sorbet"));
+  if (made.flagged) flags.push(put(ladled, 5 + CASKS.length, 0, WARNING));
   musts(kit, addSheet(kit.marked.book, "Musts"));
 }
 

@@ -1,5 +1,5 @@
 import { callFunction } from "../../../src/worksheet/callFunction";
-import { a1, addSheet, put, shown, type CorpusSheet } from "../book";
+import { a1, addSheet, put, type CorpusSheet } from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";

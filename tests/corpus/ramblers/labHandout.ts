@@ -9,13 +9,14 @@ import {
   type CorpusSheet,
   type Spot,
 } from "../book";
-import { nameTarget, note, tell, type Kit, type Layout } from "../kit";
+import { note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
-import { freezesAt, markRecipe, say, sumOf } from "../layouts/parts";
-import { beside, listed } from "../newcomers/words";
+import { freezesAt } from "../layouts/parts";
+import { beside } from "../newcomers/words";
 import { input } from "../page";
 import { choose, dissolved, gramsOf, idealGap, tolerated } from "../solution";
-import { ofAlcohol, temperatures } from "../strollers/words";
+import { temperatures } from "../strollers/words";
+import { mixSheet } from "./secondWeek";
 import { fact } from "./words";
 
 const HEADS = [
@@ -104,40 +105,6 @@ function benches(kit: Kit, sheet: CorpusSheet, { names, grams }: Brew, bath: Bat
   });
   const mean = shown(`=AVERAGE(${span(read)})`, "0.00");
   fact(sheet, { row: 24, column: 0 }, "Mean of the section", mean);
-}
-
-/** The real mix that the section freezes in week two. */
-function mixSheet(kit: Kit): void {
-  const sheet = addSheet(kit.marked.book, "Week 2 mix");
-  const made = kit.make(1)[0]!;
-  put(sheet, 0, 0, `Week 2: ${made.title} by the same idea`);
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      heads: ["Mass (g)", "Component"],
-      ...{ cells: (name, grams) => [grams, name], name: 1, amount: 0 },
-    },
-  );
-  const { heads, names, amounts, end } = list;
-  const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts);
-  put(sheet, end, 1, "mix in all");
-  const lines = { names, amounts, total, unit: "g", amountLabel: heads[0]! } as const;
-  const recipe = markRecipe(kit, made, lines);
-  const next = say(sheet, recipe, { row: 2, column: 3 }, [
-    { label: "Water phase (g)", states: "water", as: "typed", decimals: 0 },
-    { label: "Solutes in it (g)", states: "dissolved", as: "formula", format: "0" },
-    { label: "Freezing point depression, K", states: "depression", as: "typed" },
-    { label: "Initial freezing point, °C", states: "freezing point", as: "formula" },
-    {
-      label: "Fraction of the water frozen at −18 °C",
-      ...{ states: "ice of water", as: "typed", temperatureC: -18, percent: "format" },
-    },
-    ...ofAlcohol(made, "Ethanol (g)"),
-  ]);
-  nameTarget(sheet, recipe, { row: next, column: 3, label: "Product" });
-  tell(kit, sheet, recipe, { row: end + 3, column: 0, as: "pair" });
 }
 
 /** A handout of a teaching lab. */

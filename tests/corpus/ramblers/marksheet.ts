@@ -48,7 +48,7 @@ function key(sheet: CorpusSheet, row: number, { solute, grams, waterGrams }: Pro
 function handedIn({ random }: Kit, sheet: CorpusSheet, row: number, each: Problem, rubric: Rubric) {
   const { solute, waterGrams, grams } = each;
   const real = freezesAt(["water", solute.en], [waterGrams, grams]);
-  const measured = Math.min(-0.1, Number((real + random.whole(-2, 2) / 10).toFixed(1)));
+  const measured = Math.min(-0.1, Number((real + random.whole(-1, 1) / 10).toFixed(1)));
   const ideal = (-1.86 * solute.particles * grams * 1000) / (solute.molarMass * waterGrams);
   const own = ideal * random.pick([1, 1, 1, 0.93, 1.08]);
   const [read, theirs] = putRow(sheet, row, 10, [

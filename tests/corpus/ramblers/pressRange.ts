@@ -58,7 +58,7 @@ function mix(kit: Kit, sheet: CorpusSheet, given: MadeRecipe, row: number, batch
 }
 
 const HEADS = [
-  ...["Sorbet", "First ice (°C)", "Frozen water at −13 °C", "Sugars in the sorbet (%)"],
+  ...["Ice", "First crystals (°C)", "Frozen water at −13 °C", "Sugars in the mix (%)"],
   ...["Sugars per 100 g of water (g)", "Alcohol in 100 g (g)", "Style", "Slab read (°C)"],
 ];
 
@@ -70,7 +70,7 @@ const PLANS: readonly ResultPlan[] = [
 ];
 const ETHANOL: ResultPlan = { states: "alcohol", as: "typed", decimals: 1 };
 
-/** One sorbet on the board by the slab; gives the slab's reading. */
+/** One ice on the board by the slab; gives the slab's reading. */
 function onBoard(kit: Kit, sheet: CorpusSheet, recipe: MarkedRecipe, row: number, heads: Spot[]) {
   put(sheet, row, 0, recipe.made.title);
   const lines = `Mixes!${span(recipe.names)},Mixes!${span(recipe.amounts)}`;
@@ -106,11 +106,11 @@ function syrupShelf(kit: Kit, sheet: CorpusSheet): void {
   temperatures(kit, heads[5]!, columnOf(rows, 5));
 }
 
-/** A press house's sorbets in shares, read on a board of their own. */
+/** A press house's ices in shares, read on a board of their own. */
 function pressRange(kit: Kit): void {
   const { marked, random } = kit;
   const mixes = addSheet(marked.book, "Mixes");
-  put(mixes, 0, 0, "Sorbets of the press house, shares by weight");
+  put(mixes, 0, 0, "Ices of the press house, shares by weight");
   const value = random.pick([2.5, 3, 4]);
   const words = { label: "We churn (kg)", bare: "We churn", value };
   const batch = input(kit, mixes, { row: 1, column: 0 }, words);

@@ -1,24 +1,14 @@
-import {
-  a1,
-  addSheet,
-  fixed,
-  put,
-  putRow,
-  shown,
-  span,
-  type CorpusSheet,
-  type Spot,
-} from "../book";
-import { nameTarget, note, type Kit, type Layout } from "../kit";
+import { a1, addSheet, fixed, put, shown, type CorpusSheet, type Spot } from "../book";
+import { nameTarget, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
-import { absolute, markRecipe, say, sumOf, type Said } from "../layouts/parts";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
-import { ofAlcohol, temperatures, upTo } from "../strollers/words";
+import { ofAlcohol, upTo } from "../strollers/words";
 import type { MadeRecipe } from "../recipes";
-import { usualPrice } from "../unseen/shared";
+import { caseLog, sacks } from "./invoices";
 import { fact, tellBy, type Voice } from "./words";
 
 const VOICE: Voice = {
@@ -28,24 +18,6 @@ const VOICE: Voice = {
   nuts: "Whole nuts, choking hazard, not under 5",
   egg: "Raw yolk, heat mix to 71 °C or buy pasteurised yolk",
 };
-
-/** What was bought, by the sack; gives the block that is looked up. */
-function sacks(kit: Kit, sheet: CorpusSheet, names: readonly string[]): string {
-  const { random } = kit;
-  put(sheet, 0, 0, "What the wholesaler charges");
-  const heads = putRow(sheet, 2, 0, ["Goods", "Sack or case (kg)", "Invoice (£)", "£ per kg"]);
-  const rows = names.map((name, index) => {
-    const size = random.pick([1, 2.5, 5, 10, 25]);
-    const paid = name.includes("water") ? 0 : usualPrice(random, name) * size;
-    return putRow(sheet, 3 + index, 0, [name, size, shown(Number(paid.toFixed(2)), "0.00")]);
-  });
-  const perKilo = beside(kit, heads[3]!, columnOf(rows, 1), {
-    ...{ sheet, format: "0.00" },
-    content: (spot) => `=${a1({ ...spot, column: 2 })}/${a1(spot)}`,
-  });
-  note(kit, sheet, 4 + rows.length, 0, "Invoices of this month, delivery included.");
-  return `'${sheet.name}'!${absolute(span([rows[0]![0]!, perKilo.at(-1)!]))}`;
-}
 
 interface Churned {
   readonly recipe: MarkedRecipe;
@@ -95,7 +67,7 @@ function tubs(kit: Kit, sheet: CorpusSheet, { total, cost }: Churned): number {
   const lost = asked(1, "Left on the paddle", "%", random.pick([2, 3, 4]), "0");
   const pack = asked(2, "Tub, lid, sticker", "£", random.whole(28, 55) / 100, "0.00");
   const wages = asked(3, "Wages for a batch", "£", random.whole(12, 24), "0.00");
-  const price = asked(4, "Price on the freezer case", "£", random.whole(17, 24) / 2 - 4, "0.00");
+  const price = asked(4, "Price on the freezer case", "£", random.whole(9, 16) / 2, "0.00");
   const line = (step: number, label: string, formula: string, format: string) =>
     fact(sheet, at(step), label, shown(formula, format));
   const count = `=${a1(total)}*1000*(1-${a1(lost)}/100)/${a1(fill)}`;
@@ -108,17 +80,6 @@ function tubs(kit: Kit, sheet: CorpusSheet, { total, cost }: Churned): number {
   );
   line(8, "Earned on a tub (£)", `=${a1(price)}-${a1(each)}`, "0.00");
   return at(10).row;
-}
-
-/** The case's thermometer at opening and at closing. */
-function caseLog(kit: Kit, sheet: CorpusSheet): void {
-  const heads = putRow(sheet, 2, 6, ["Freezer case", "At opening (°C)", "At closing (°C)"]);
-  const half = (from: number, to: number) => shown(-kit.random.whole(from, to) / 2, "0.0");
-  const days = ["Tue", "Wed", "Thu", "Fri", "Sat"];
-  const rows = days.map((day, index) =>
-    putRow(sheet, 3 + index, 6, [day, half(36, 42), half(31, 37)]),
-  );
-  [1, 2].forEach((at) => temperatures(kit, heads[at]!, columnOf(rows, at)));
 }
 
 const answers = (made: MadeRecipe): readonly Said[] => [

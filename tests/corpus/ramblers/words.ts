@@ -32,7 +32,8 @@ export function wordsBy(made: MadeRecipe, voice: Voice): string {
   if (!made.flagged) return "";
   const allergens = labelWords(made, "allergen");
   const first = allergens.length === 0 ? [] : [`${voice.lead} ${allergens.join(", ")}`];
-  return [...first, ...cautionsBy(made, voice)].join(". ");
+  const cautions = cautionsBy(made, voice).map((each) => each[0]!.toUpperCase() + each.slice(1));
+  return [...first, ...cautions].join(". ");
 }
 
 /** Writes it into a cell; gives the next free row. */
