@@ -81,7 +81,7 @@ function sorbet(kit: Kit, sheet: CorpusSheet): MarkedRecipe {
       cells: (name, grams) => [
         name,
         grams,
-        /vodka|juice|puree|milk|cream|berries/.test(name) ? "cold store" : "dry shelf",
+        /vodka|juice|puree|milk|cream|berries/.test(name) ? "cold store" : "press room",
       ],
     },
   );

@@ -10,7 +10,7 @@ import {
   type Spot,
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { called, columnOf, largestFirst } from "../kitchens/hand";
+import { called, largestFirst } from "../kitchens/hand";
 import { markRecipe, sumOf } from "../layouts/parts";
 import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
@@ -18,8 +18,8 @@ import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
-import { isAlcoholic, temperatures } from "../strollers/words";
-import { freezesAt } from "../layouts/parts";
+import { isAlcoholic, madeOf, temperatures } from "../strollers/words";
+import { syrupShelf } from "./syrupShelf";
 import { tellBy, type Voice } from "./words";
 
 const VOICE: Voice = {
@@ -83,27 +83,14 @@ function onBoard(kit: Kit, sheet: CorpusSheet, recipe: MarkedRecipe, row: number
   return put(sheet, row, 7, shown(-kit.random.whole(21, 28) / 2, "0.0"));
 }
 
-/** The syrups that keep in the press house, both ways of giving their strength. */
-function syrupShelf(kit: Kit, sheet: CorpusSheet): void {
-  const { random, marked } = kit;
-  put(sheet, 0, 0, "Syrups on the shelf");
-  const heads = putRow(sheet, 1, 0, [
-    ...["Syrup", "Sucrose (g)", "Water (g)", "g sucrose to 100 g water", "Sucrose, % by mass"],
-    "Freezes at (°C)",
-  ]);
-  const rows = ["for pears", "for apples", "for the granita", "thick"].map((word, index) => {
-    const [sugarGrams, waterGrams] = [10 * random.whole(12, 42), 100 * random.whole(4, 6)];
-    const perWater = shown(Number(((100 * sugarGrams) / waterGrams).toFixed(1)), "0.0");
-    const whole = sugarGrams + waterGrams;
-    const share = shown(Number(((100 * sugarGrams) / whole).toFixed(1)), "0.0");
-    const point = shown(freezesAt(["sucrose", "water"], [sugarGrams, waterGrams]), "0.0");
-    const line = [word, sugarGrams, waterGrams, perWater, share, point];
-    return putRow(sheet, 2 + index, 0, line);
-  });
-  rows.forEach(([, sugar, water, perWater, share]) =>
-    marked.strengths.push({ sugar: sugar!, water: water!, perWater: perWater!, share: share! }),
-  );
-  temperatures(kit, heads[5]!, columnOf(rows, 5));
+const hasMilk = ({ lines }: MadeRecipe): boolean =>
+  lines.some(({ allergen }) => allergen?.en === "milk");
+
+/** Four ices without milk, those with a spirit before others; one with a mistake is always among them. */
+function withoutMilk(kit: Kit): MadeRecipe[] {
+  const mades = madeOf(kit, 6, (made) => !hasMilk(made));
+  const rank = (made: MadeRecipe) => (made.seeded !== undefined ? 0 : isAlcoholic(made) ? 1 : 2);
+  return mades.sort((one, other) => rank(one) - rank(other)).slice(0, 4);
 }
 
 /** A press house's ices in shares, read on a board of their own. */
@@ -118,7 +105,7 @@ function pressRange(kit: Kit): void {
   put(board, 0, 0, "By the slab");
   const heads = putRow(board, 2, 0, HEADS);
   let row = 3;
-  const slab = kit.make(4).map((made, index) => {
+  const slab = withoutMilk(kit).map((made, index) => {
     const { recipe, next } = mix(kit, mixes, made, row, batch);
     row = next;
     return onBoard(kit, board, recipe, 3 + index, heads);
