@@ -1,15 +1,14 @@
 import { a1, addSheet, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { columnOf, stillMet } from "../kitchens/hand";
+import { stillMet } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import { input } from "../page";
 import { withLines, type MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
 import { line } from "../stock";
 import { isAlcoholic, itemsOf, madeOf } from "../strollers/words";
+import { LAXATIVE, stewed } from "./kompott";
 import { heed } from "./worte";
-
-const LAXATIVE = "Mit Xylit: kann bei übermäßigem Verzehr abführend wirken.";
 
 /** Part of the sugar taken out for xylitol; a recipe with a mistake stays as it is. */
 function lighter(made: MadeRecipe): MadeRecipe {
@@ -21,7 +20,7 @@ function lighter(made: MadeRecipe): MadeRecipe {
   return stillMet(withLines(made, [...lines, line("xylitol", "Xylit", xylitol)]));
 }
 
-/** Under the list, for each diet. */
+/** Under the list, for each menu. */
 const BELOW: readonly (readonly [label: string, plan: ResultPlan])[] = [
   ["Gefrierpunkt °C", { states: "freezing point", as: "formula", format: "0.0" }],
   ["Zucker in % der Masse", { states: "sugar share", as: "typed" }],
@@ -64,50 +63,13 @@ function dessert(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, column: number,
   if (sweet !== "Zucker") put(sheet, told.row + 1, column, LAXATIVE);
 }
 
-const OWN_HEADS = ["Name", "Wasser", "Fett", "Zucker", "Eiweiß", "inert", "Allergene"];
-
-/** Stewed fruits of the kitchen, for each 100 g, and one served frozen. */
-function stewed(kit: Kit): void {
-  const { random, marked } = kit;
-  const sheet = addSheet(marked.book, "Eigenes Kompott");
-  put(sheet, 0, 0, "Kompott aus der eigenen Küche, Gramm in 100 g");
-  const heads = putRow(sheet, 2, 0, OWN_HEADS);
-  const rows = ["Rhabarberkompott", "Zwetschgenkompott"].map((name, index) => {
-    const [sugars, inert] = [random.whole(13, 19), random.whole(1, 3)];
-    const contents = [name, 100 - sugars - inert, 0, sugars, 0, inert, "keine"];
-    const cells = putRow(sheet, 3 + index, 0, contents);
-    const [own, water, , sweet, , , allergens] = cells as [
-      Spot,
-      Spot,
-      Spot,
-      Spot,
-      Spot,
-      Spot,
-      Spot,
-    ];
-    marked.ownLines.push({ name: own, water, sugars: sweet, allergens });
-    return cells;
-  });
-  const own = absolute(span([heads[0]!, ...rows.flat()]));
-  putRow(sheet, 6, 0, ["Kompotteis, Zutat", "Menge (g)"]);
-  const names = ["Rhabarberkompott", "Zwetschgenkompott", "Wasser", "Xylit"];
-  const grams = [random.whole(80, 120) * 5, random.whole(60, 90) * 5, 200, 60];
-  const lines = names.map((name, index) => putRow(sheet, 7 + index, 0, [name, grams[index]]));
-  put(sheet, 11, 0, "Ansatz");
-  sumOf(kit, sheet, { row: 11, column: 1 }, columnOf(lines, 1));
-  const both = [0, 1].map((at) => span(columnOf(lines, at))).join(",");
-  const point = shown(`=RIME.FREEZINGPOINT(${both},${own})`, "0.0");
-  putRow(sheet, 12, 0, ["Gefrierpunkt (°C)", point]);
-  put(sheet, 13, 0, LAXATIVE);
-}
-
-/** Two diets beside each other. */
+/** The ices of two menus beside each other. */
 function diets(kit: Kit): void {
-  const sheet = addSheet(kit.marked.book, "Kostformen");
+  const sheet = addSheet(kit.marked.book, "Menüs");
   const [full, light] = madeOf(kit, 2, (each) => !isAlcoholic(each)) as [MadeRecipe, MadeRecipe];
   const mades = [full, lighter(light)];
-  put(sheet, 0, 0, "Eis in zwei Kostformen, gleiche Ausgabe");
-  putRow(sheet, 2, 1, ["Vollkost", "leichte Kost"]);
+  put(sheet, 0, 0, "Eis zu den zwei Menüs, gleiche Ausgabe");
+  putRow(sheet, 2, 1, ["Menü 1", "Menü 2"]);
   const amountLabel = putRow(sheet, 3, 0, [
     "Zutat (Mengen in g)",
     ...mades.map((m) => m.title),
@@ -122,12 +84,12 @@ function diets(kit: Kit): void {
   const words = { label: "Schälchen (g)", bare: "Schälchen", value: kit.random.pick([60, 70, 80]) };
   const size = input(kit, sheet, { row: row + 3, column: 0 }, words);
   const count = `=${a1({ ...labels[0]!, column: 1 })}/${a1(size)}`;
-  putRow(sheet, row + 4, 0, ["Schälchen aus der Vollkost", shown(count, "0")]);
+  putRow(sheet, row + 4, 0, ["Schälchen aus Menü 1", shown(count, "0")]);
   note(kit, sheet, row + 6, 0, "Süßungsmittel im Speisenplan mit Fußnote kenntlich machen.");
   stewed(kit);
 }
 
-/** Diets of the same kitchen. */
+/** Menus of the same kitchen. */
 export const dietSheets: readonly Layout[] = [
-  { name: "Seniorenheim, zwei Kostformen und Süßungsmittel", language: "de", build: diets },
+  { name: "Seniorenheim, zwei Menüs und Süßungsmittel", language: "de", build: diets },
 ];

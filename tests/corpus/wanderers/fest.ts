@@ -1,22 +1,11 @@
-import {
-  a1,
-  addSheet,
-  fixed,
-  put,
-  putRow,
-  shown,
-  span,
-  type CorpusSheet,
-  type Spot,
-} from "../book";
+import { a1, addSheet, put, putRow, shown, span, type Spot } from "../book";
 import { note, type Kit, type Layout } from "../kit";
-import { called, columnOf } from "../kitchens/hand";
+import { called } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { formulas } from "../layouts/marking";
 import type { MadeRecipe } from "../recipes";
-import { resultAt } from "../results";
-import { itemsOf, temperatures } from "../strollers/words";
+import { itemsOf } from "../strollers/words";
 import { overview, type Amounts } from "./festuebersicht";
 import { euros } from "./worte";
 
@@ -51,6 +40,8 @@ function bowls(kit: Kit, mades: readonly MadeRecipe[]): Amounts {
   return { sheet, items: names, times, recipes };
 }
 
+const FETCHERS = ["Vorstand", "Trompeten", "Jugend", "Schlagwerk"];
+
 /** What has to be bought for all bowls, who fetches it, and what it comes to. */
 function shopping(kit: Kit, { items, times }: Amounts): Spot {
   const { marked, random } = kit;
@@ -70,9 +61,7 @@ function shopping(kit: Kit, { items, times }: Amounts): Spot {
   words.forEach((word, index) => put(sheet, 1 + index, 2, shown(euros(kit, word), "0.00")));
   const sums = kilos.map((spot) => shown(`=${a1(spot)}*${a1({ ...spot, column: 2 })}`, "0.00"));
   const costs = formulas(kit, heads[3]!, sums, at(3));
-  words.forEach((_, index) =>
-    put(sheet, 1 + index, 4, random.pick(["Vorstand", "Trompeten", "Jugend", "Schlagwerk"])),
-  );
+  words.forEach((_, index) => put(sheet, 1 + index, 4, random.pick(FETCHERS)));
   const row = 1 + words.length;
   put(sheet, row, 0, "alles zusammen");
   sumOf(kit, sheet, { row, column: 1 }, kilos, "0.00");

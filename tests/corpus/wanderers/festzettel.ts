@@ -21,21 +21,18 @@ const saidOf = (made: MadeRecipe): readonly Said[] => [
 
 const FROM = ["Großmarkt", "Hofladen", "Molkerei", "haben wir noch"];
 
+const HEADS = ["kaufen bei", "kg", "Zutat", "€ je kg", "€"];
+
 /** One kind with what it costs; gives the row for the next. */
 function slip(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
   const { random } = kit;
   putRow(sheet, top, 0, [made.title, `Stand ${random.pick(["Nord", "Süd", "Schulhof"])}`]);
-  const heads = putRow(sheet, top + 1, 0, ["kaufen bei", "kg", "Zutat", "€ je kg", "€"]);
-  const rows = made.names.map((name, index) =>
-    putRow(sheet, top + 2 + index, 0, [
-      ...[
-        name === "Wasser" ? "Leitung" : random.pick(FROM),
-        inUnit(made.grams[index]!, "kg"),
-        name,
-        euros(kit, name),
-      ],
-    ]),
-  );
+  const [, amountLabel] = putRow(sheet, top + 1, 0, HEADS);
+  const rows = made.names.map((name, index) => {
+    const from = name === "Wasser" ? "Leitung" : random.pick(FROM);
+    const kilos = inUnit(made.grams[index]!, "kg");
+    return putRow(sheet, top + 2 + index, 0, [from, kilos, name, euros(kit, name)]);
+  });
   const [, amounts, names] = [0, 1, 2].map((at) => columnOf(rows, at)) as [Spot[], Spot[], Spot[]];
   const costs = amounts.map((spot) =>
     put(sheet, spot.row, 4, `=ROUND(${a1(spot)}*${a1({ ...spot, column: 3 })},2)`),
@@ -44,9 +41,8 @@ function slip(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): numb
   const total = put(sheet, row, 1, `=ROUND(SUM(${span(amounts)}),3)`);
   put(sheet, row, 2, "zusammen");
   put(sheet, row, 4, `=ROUND(SUM(${span(costs)}),2)`);
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, unit: "kg", amountLabel: heads[1]!, total },
-  });
+  const plan = { names, amounts, unit: "kg", amountLabel: amountLabel!, total } as const;
+  const recipe = markRecipe(kit, made, plan);
   const next = say(sheet, recipe, { row: row + 1, column: 2 }, saidOf(made));
   nameTarget(sheet, recipe, { row: next, column: 2, label: "so verkaufen wir es" });
   return heedAt(sheet, recipe, { row: next + 1, column: 2 }, "Schild: enthält") + 1;

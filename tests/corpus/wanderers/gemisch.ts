@@ -25,8 +25,7 @@ export function law(kit: Kit, sheet: CorpusSheet, top: number): void {
   const { random, marked } = kit;
   put(sheet, top, 1, "2. Drei Stoffe in einem Gefäß mit Wasser");
   const waterGrams = random.pick([400, 500, 750]);
-  const others = [dissolved[2]!, dissolved[3]!, dissolved[4]!];
-  const solutes = [dissolved[0]!, dissolved[1]!, ...choose(random, 1, others)];
+  const solutes = [...dissolved.slice(0, 2), ...choose(random, 1, dissolved.slice(2, 5))];
   const grams = solutes.map((each) => gramsOf(random, each, waterGrams));
   STEPS.forEach((label, index) => put(sheet, top + 1 + index, 1, label));
   const cells = solutes.map((each, at) => substance(sheet, top + 1, 2 + at, each, grams[at]!));
@@ -38,8 +37,7 @@ export function law(kit: Kit, sheet: CorpusSheet, top: number): void {
   const point = shown(`=0-${a1(depression)}`, "0.00");
   const freezingPoint = putRow(sheet, top + 10, 1, ["Gefrierpunkt (°C)", point])[1]!;
   const gap = tolerated(idealGap(solutes, grams, waterGrams)).replace(".", ",");
-  const text = `Mit der Formel für ideale Lösungen, Fehler unter ${gap} K; 6 Punkte.`;
-  const proviso = put(sheet, top + 11, 1, text);
+  const proviso = put(sheet, top + 11, 1, `Ideale Lösung, Fehler unter ${gap} K; 6 Punkte.`);
   marked.inputs.push({ label, value: water, bare: "Wasser" });
   marked.solutions.push({
     ...{ names: cells.map(({ name }) => name), grams: cells.map(({ mass }) => mass), moles },

@@ -1,16 +1,6 @@
-import {
-  a1,
-  addSheet,
-  fixed,
-  put,
-  putRow,
-  shown,
-  span,
-  type CorpusSheet,
-  type Spot,
-} from "../book";
+import { addSheet, put, putRow, span, type CorpusSheet } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { called } from "../kitchens/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { listed } from "../newcomers/words";
@@ -18,25 +8,22 @@ import { resultAt, type ResultPlan } from "../results";
 import { law } from "./gemisch";
 import { heedAt } from "./worte";
 
+const PLAN = {
+  heads: ["Menge", "Einheit", "Rohstoff"],
+  cells: (name: string, grams: number) => [grams, "g", name],
+  ...{ name: 2, amount: 0 },
+};
+
 /** The exercise as the class has it; gives the recipe. */
 function exercise(kit: Kit): MarkedRecipe {
   const sheet = addSheet(kit.marked.book, "Aufgabe");
   const made = called(kit.make(1)[0]!, { Zucker: "Haushaltszucker" });
   put(sheet, 0, 0, `Klassenarbeit 2, Gruppe A: ${made.title}`);
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      heads: ["Menge", "Einheit", "Rohstoff"],
-      cells: (name, grams) => [grams, "g", name],
-      ...{ name: 2, amount: 0 },
-    },
-  );
-  const { heads, rows, names, amounts, end } = list;
+  const list = listed(sheet, made, { row: 2, column: 0 }, PLAN);
+  const { heads, names, amounts, end } = list;
   const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts);
   putRow(sheet, end, 1, ["g", "Ansatz"]);
-  const unitCells = rows.map((cells) => cells[1]!);
+  const unitCells = columnOf(list.rows, 1);
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, unitCells, unit: "g", amountLabel: heads[0]!, total },
   });

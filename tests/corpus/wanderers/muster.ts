@@ -1,22 +1,12 @@
-import {
-  a1,
-  addSheet,
-  fixed,
-  put,
-  putRow,
-  shown,
-  span,
-  type CorpusSheet,
-  type Spot,
-} from "../book";
+import { a1, addSheet, put, putRow, shown, span, type Spot } from "../book";
 import { note, type Kit, type Layout } from "../kit";
-import { called, columnOf } from "../kitchens/hand";
+import { called } from "../kitchens/hand";
 import { absolute, freezesAt, markRecipe, sumOf } from "../layouts/parts";
 import { trueValue, type MarkedRecipe } from "../marks";
 import { perHundred, type MadeRecipe } from "../recipes";
 import { resultAt } from "../results";
 import { itemsOf, temperatures } from "../strollers/words";
-import { dissolved, idealGap, tolerated } from "../solution";
+import { calibration } from "./kryoskop";
 import { heed } from "./worte";
 
 const TOP = 3;
@@ -75,44 +65,6 @@ function sample(kit: Kit, made: MadeRecipe, row: number, items: readonly Spot[])
   const told = heed(made, "enthält");
   if (told !== "") recipe.flags.push(put(sheet, row, column + 7, told));
   return answers(kit, recipe, total, items);
-}
-
-/** Salt waters of known strength, by which the cryoscope is checked. */
-function calibration(kit: Kit, sheet: CorpusSheet): void {
-  const { random, marked } = kit;
-  const salt = dissolved[1]!;
-  putRow(sheet, 0, 0, ["Prüfung des Kryoskops mit Kochsalzlösungen"]);
-  const constant = putRow(sheet, 1, 0, ["Kf Wasser (K·kg/mol)", shown(1.86, "0.00")])[1]!;
-  const heads = putRow(sheet, 3, 0, [
-    ...["Substanz", "Einwaage (g)", "M (g/mol)", "Ionen je Formel", "Wasser (g)"],
-    ...["Ionen (mol)", "ΔT ber. (K)", "Gefrierpunkt ber. (°C)", "Anzeige (°C)"],
-  ]);
-  const weighed = [0, 2, 4, 6, 8].map((more) => random.whole(6, 7) + more);
-  const gap = tolerated(Math.max(...weighed.map((each) => idealGap([salt], [each], 1000))));
-  const text = `Berechnet als ideal verdünnt, die Anzeige darf bis ${gap.replace(".", ",")} K abweichen.`;
-  const proviso = put(sheet, 10, 0, text);
-  const rows = weighed.map((grams, index) => {
-    const cells = putRow(sheet, 4 + index, 0, [salt.de, grams, shown(58.44, "0.00"), 2, 1000]);
-    const [name, mass, molar, particles, water] = cells as [Spot, Spot, Spot, Spot, Spot];
-    const ions = `=${a1(mass)}/${a1(molar)}*${a1(particles)}`;
-    const moles = put(sheet, mass.row, 5, shown(ions, "0.0000"));
-    const sum = `=${a1(moles)}/${a1(water)}*1000*${fixed(constant)}`;
-    const depression = put(sheet, mass.row, 6, shown(sum, "0.000"));
-    const freezingPoint = put(sheet, mass.row, 7, shown(`=-${a1(depression)}`, "0.000"));
-    const mix = { names: ["water", salt.en], grams: [1000, grams] };
-    const real = Number(trueValue(mix, "freezing point", null)!.toFixed(2));
-    marked.solutions.push({
-      ...{ names: [name], grams: [mass], molarMasses: [molar], particles: [particles] },
-      ...{ moles: [moles], water, constant, depression, freezingPoint, proviso },
-    });
-    return [moles, depression, freezingPoint, put(sheet, mass.row, 8, shown(real, "0.00"))];
-  });
-  [[], [constant], []].forEach((cells, at) =>
-    marked.formulaColumns.push({
-      ...{ spots: columnOf(rows, at), heading: heads[5 + at]!, fixed: cells },
-    }),
-  );
-  temperatures(kit, heads[8]!, columnOf(rows, 3));
 }
 
 /** Samples in rows, calculated beside measured. */

@@ -72,9 +72,8 @@ function trial(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): num
   put(sheet, row, 0, "Ansatz gesamt");
   const total = put(sheet, row, 1, `=SUM(${span(amounts!)})`);
   put(sheet, row, 2, `=SUM(${span(planned!)})`);
-  const recipe = markRecipe(kit, made, {
-    ...{ names: names!, amounts: amounts!, unit: "g", amountLabel: heads[1]!, total },
-  });
+  const plan = { unit: "g", amountLabel: heads[1]!, total } as const;
+  const recipe = markRecipe(kit, made, { names: names!, amounts: amounts!, ...plan });
   const next = compared(kit, sheet, recipe, row + 1);
   nameTarget(sheet, recipe, { row: next, column: 0, label: "Sollbeschaffenheit" });
   return heedAt(sheet, recipe, { row: next + 1, column: 0 }, "Allergene nach Spezifikation:") + 1;

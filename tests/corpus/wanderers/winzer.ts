@@ -42,27 +42,30 @@ function pure({ marked }: Kit, sheet: CorpusSheet, amounts: readonly Spot[], col
   }
 }
 
-const saidOf = (made: MadeRecipe, at: Spot, cold: number): readonly Said[] => [
-  { label: "Gefriert ab (°C)", states: "freezing point", as: "formula", format: "0.0" },
-  {
-    label: "Wasser gefroren in der Truhe (%)",
-    ...{ states: "ice of water", as: "formula", temperature: at, temperatureC: cold, format: "0" },
-  },
-  {
-    label: "Eis vom ganzen Sorbet in der Truhe (%)",
-    ...{ states: "ice of mix", as: "formula", temperature: at, temperatureC: cold, format: "0" },
-  },
-  ...(made.names.some((name) => volume(name) !== undefined)
-    ? ([{ label: "Alkohol gesamt (g)", states: "alcohol", as: "typed", decimals: 1 }] as const)
-    : []),
-  { label: "Wasser gesamt (g)", states: "water", as: "formula", format: "0" },
-  {
-    label: "Zucker je 100 g Wasser (g)",
-    states: "sugar per 100 g water",
-    as: "typed",
-    decimals: 1,
-  },
-];
+const PURE: Said = { label: "Alkohol gesamt (g)", states: "alcohol", as: "typed", decimals: 1 };
+
+const SUGARS: Said = {
+  label: "Zucker je 100 g Wasser (g)",
+  ...{ states: "sugar per 100 g water", as: "typed", decimals: 1 },
+};
+
+const saidOf = (made: MadeRecipe, temperature: Spot, temperatureC: number): readonly Said[] => {
+  const cold = { as: "formula", temperature, temperatureC, format: "0" } as const;
+  const hasDrink = made.names.some((name) => volume(name) !== undefined);
+  return [
+    { label: "Gefriert ab (°C)", states: "freezing point", as: "formula", format: "0.0" },
+    { label: "Wasser gefroren in der Truhe (%)", states: "ice of water", ...cold },
+    { label: "Eis vom ganzen Sorbet in der Truhe (%)", states: "ice of mix", ...cold },
+    ...(hasDrink ? [PURE] : []),
+    { label: "Wasser gesamt (g)", states: "water", as: "formula", format: "0" },
+    SUGARS,
+  ];
+};
+
+const PLAN = {
+  heads: ["Zutaten", "Gramm", "Vol.-%", "reiner Alkohol (g)"],
+  cells: (name: string, grams: number) => [name, grams, volume(name)],
+};
 
 /** One sorbet beside its answers; gives the row for the next. */
 function sorbet(
@@ -73,15 +76,7 @@ function sorbet(
   freezer: Spot,
 ): number {
   put(sheet, top, 0, made.title);
-  const list = listed(
-    sheet,
-    made,
-    { row: top + 1, column: 0 },
-    {
-      heads: ["Zutaten", "Gramm", "Vol.-%", "reiner Alkohol (g)"],
-      cells: (name, grams) => [name, grams, volume(name)],
-    },
-  );
+  const list = listed(sheet, made, { row: top + 1, column: 0 }, PLAN);
   const { heads, names, amounts, end } = list;
   pure(kit, sheet, amounts, 3);
   put(sheet, end, 0, "Summe");

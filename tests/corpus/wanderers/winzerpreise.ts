@@ -10,14 +10,14 @@ import {
   type Spot,
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { called, columnOf } from "../kitchens/hand";
+import { called } from "../kitchens/hand";
 import { absolute, markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
-import { itemsOf, ofAlcohol, upTo } from "../strollers/words";
+import { itemsOf, madeOf, ofAlcohol, upTo } from "../strollers/words";
 import { juices } from "./saefte";
 import { euros, heedAt } from "./worte";
 
@@ -51,17 +51,14 @@ interface Costed {
   readonly cost: Spot;
 }
 
+const PLAN = {
+  heads: ["Zutat", "Menge kg", "EUR/kg", "EUR", "% der Kosten"],
+  cells: (name: string, grams: number) => [name, shown(inUnit(grams, "kg"), "0.000")],
+};
+
 /** Kilograms with prices that are looked up. */
 function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, table: string): Costed {
-  const list = listed(
-    sheet,
-    made,
-    { row: 2, column: 0 },
-    {
-      heads: ["Zutat", "Menge kg", "EUR/kg", "EUR", "% der Kosten"],
-      cells: (name, grams) => [name, shown(inUnit(grams, "kg"), "0.000")],
-    },
-  );
+  const list = listed(sheet, made, { row: 2, column: 0 }, PLAN);
   const { heads, names, amounts, end } = list;
   const each = beside(kit, heads[2]!, names, {
     ...{ sheet, format: "0.00" },
@@ -83,42 +80,42 @@ function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, table: string): 
   return { recipe: markRecipe(kit, made, plan), total, cost };
 }
 
+/** What a glass takes, what is lost, what the menu asks for it. */
+function given(kit: Kit, sheet: CorpusSheet, row: number): Spot[] {
+  const { random } = kit;
+  const plans = [
+    ["Sorbet im Glas (g)", "Sorbet im Glas", random.pick([60, 75, 90])],
+    ["bleibt hängen (%)", "bleibt hängen", random.whole(2, 5)],
+  ] as const;
+  const inputs = plans.map(([label, bare, value], index) =>
+    input(kit, sheet, { row: row + index, column: 0 }, { label, bare, value }),
+  );
+  const price = shown(random.whole(32, 52) / 10, "0.00");
+  return [...inputs, putRow(sheet, row + 2, 0, ["Kartenpreis netto (EUR)", price])[1]!];
+}
+
 /** From the mix to a glass on the menu; gives the next free row. */
 function perGlass(kit: Kit, sheet: CorpusSheet, { total, cost }: Costed): number {
-  const { random } = kit;
   const top = total.row + 2;
-  const glass = input(
-    kit,
-    sheet,
-    { row: top, column: 0 },
-    {
-      ...{ label: "Sorbet im Glas (g)", bare: "Sorbet im Glas", value: random.pick([60, 75, 90]) },
-    },
-  );
-  const lost = input(
-    kit,
-    sheet,
-    { row: top + 1, column: 0 },
-    {
-      ...{ label: "bleibt hängen (%)", bare: "bleibt hängen", value: random.whole(2, 5) },
-    },
-  );
-  const price = putRow(sheet, top + 2, 0, [
-    "Kartenpreis netto (EUR)",
-    shown(random.whole(32, 52) / 10, "0.00"),
-  ])[1]!;
-  const usable = `=${a1(total)}*1000*(1-${a1(lost)}/100)/${a1(glass)}`;
-  const glasses = putRow(sheet, top + 3, 0, ["Gläser", shown(usable, "0.0")])[1]!;
+  const [glass, lost, price] = given(kit, sheet, top).map(a1) as [string, string, string];
+  const next = (step: number, label: string, formula: string, format: string): Spot =>
+    putRow(sheet, top + step, 0, [label, shown(formula, format)])[1]!;
+  const usable = `=${a1(total)}*1000*(1-${lost}/100)/${glass}`;
+  const glasses = next(3, "Gläser", usable, "0.0");
   const single = `=${a1(cost)}/${a1(glasses)}`;
-  const one = putRow(sheet, top + 4, 0, ["Wareneinsatz im Glas (EUR)", shown(single, "0.00")])[1]!;
-  const part = `=${a1(one)}/${a1(price)}`;
-  putRow(sheet, top + 5, 0, ["Wareneinsatz vom Kartenpreis", shown(part, "0.0%")]);
+  const one = next(4, "Wareneinsatz im Glas (EUR)", single, "0.00");
+  next(5, "Wareneinsatz vom Kartenpreis", `=${a1(one)}/${price}`, "0.0%");
   return top + 7;
 }
 
+const isFruity = ({ lines }: MadeRecipe): boolean =>
+  lines.every(({ allergen }) => allergen?.en !== "milk");
+
 /** Two mixes down to the glass, a sheet each, prices and juices on their own. */
 function menu(kit: Kit): void {
-  const mades = kit.make(2).map((made) => called(upTo(made, 3000), { Wasser: "Leitungswasser" }));
+  const mades = madeOf(kit, 2, isFruity).map((made) =>
+    called(upTo(made, 3000), { Wasser: "Leitungswasser" }),
+  );
   const table = prices(kit, itemsOf(mades));
   mades.forEach((made, index) => {
     const sheet = addSheet(kit.marked.book, `Kalkulation ${"AB"[index]}`);

@@ -45,17 +45,14 @@ function portions(kit: Kit, sheet: CorpusSheet): Spot {
   return putRow(sheet, 11, 0, ["Bedarf (g)", shown(need, "0")])[1]!;
 }
 
+const PLAN = {
+  heads: ["Lebensmittel", "Grundrezept g", "heute g", "Allergene"],
+  cells: (name: string, grams: number) => [name, grams],
+};
+
 /** The basic recipe and what it takes today, the allergens beside each line. */
 function today(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, need: Spot): MarkedRecipe {
-  const list = listed(
-    sheet,
-    made,
-    { row: 14, column: 0 },
-    {
-      heads: ["Lebensmittel", "Grundrezept g", "heute g", "Allergene"],
-      cells: (name, grams) => [name, grams],
-    },
-  );
+  const list = listed(sheet, made, { row: 14, column: 0 }, PLAN);
   const { heads, names, amounts, end } = list;
   put(sheet, end, 0, "Gesamtmenge");
   const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts);
