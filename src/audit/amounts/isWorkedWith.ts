@@ -22,9 +22,9 @@ const MOST_WEIGHED = 50;
  * kilograms, or so that only a mass makes the units right.
  */
 export function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
-  // What is counted is a whole number.
-  const isMeasured =
-    isQuantity(input.label) || isPrice(input.label) || !Number.isInteger(input.value);
+  const { label, value } = input;
+  // What is counted is a whole number, and below 1 it may be a share.
+  const isMeasured = isQuantity(label) || isPrice(label) || (value > 1 && !Number.isInteger(value));
   return workbook.sheets.some((sheet) => {
     const written = writtenAs(input, sheet === input.sheet);
     const converted = new RegExp(
