@@ -1,5 +1,5 @@
 import { eachCell } from "../../workbook/eachCell";
-import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import type { CellRange, WorkbookCell, WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
 import { contains, referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
@@ -17,23 +17,33 @@ interface LineSum extends Place {
   readonly range: CellRange;
 }
 
+const lineOf = ({ range: { left, right, top } }: LineSum): string =>
+  left === right ? `column ${left}` : `row ${top}`;
+
 /** A range of one column or one row, one cell after the other. */
 const placesOf = ({ top, bottom, left, right }: CellRange): Place[] =>
   Array.from({ length: bottom - top + right - left + 1 }, (_, at) =>
     left === right ? { row: top + at, column: left } : { row: top, column: left + at },
   );
 
-/** The sums of a sheet over some cells below or beside each other. */
-function lineSums(sheet: WorkbookSheet): LineSum[] {
+function lineSumAt(row: number, column: number, { formula }: WorkbookCell): LineSum | null {
+  if (formula === undefined || !SUM_OF_RANGE.test(formula)) return null;
+  const range = referencesOf(formula)[0]?.range;
+  if (range === undefined || contains(range, row, column)) return null;
+  const { top, bottom, left, right } = range;
+  const size = bottom - top + right - left + 1;
+  const isLine = top === bottom || left === right;
+  return isLine && size >= LEAST_SUMMANDS && size <= MOST_SUMMANDS
+    ? { row, column, formula, range }
+    : null;
+}
+
+/** The sums of a sheet over some cells below or beside each other; there may be a sum in every row of many. */
+function lineSums(sheet: WorkbookSheet, isWanted: (sum: LineSum) => boolean): LineSum[] {
   const sums: LineSum[] = [];
-  eachCell(sheet, (row, column, { formula }) => {
-    if (formula === undefined || !SUM_OF_RANGE.test(formula)) return;
-    const range = referencesOf(formula)[0]?.range;
-    if (range === undefined || contains(range, row, column)) return;
-    const size = range.bottom - range.top + range.right - range.left + 1;
-    const isLine = range.top === range.bottom || range.left === range.right;
-    if (isLine && size >= LEAST_SUMMANDS && size <= MOST_SUMMANDS)
-      sums.push({ row, column, formula, range });
+  eachCell(sheet, (row, column, cell) => {
+    const sum = lineSumAt(row, column, cell);
+    if (sum !== null && isWanted(sum)) sums.push(sum);
   });
   return sums;
 }
@@ -70,6 +80,20 @@ const summandAt = (sheet: WorkbookSheet, place: Place): Summand[] => {
   return typeof value === "number" ? [{ place, value, counts: true }] : [];
 };
 
+/** Whether what lies beyond a sum is added up elsewhere without the rest, as the halves of a year are. */
+function isPartedOn(beyond: readonly Place[], first: Place, sums: readonly LineSum[]): boolean {
+  return sums.some(
+    ({ range }) =>
+      beyond.some(({ row, column }) => contains(range, row, column)) &&
+      !contains(range, first.row, first.column),
+  );
+}
+
+const beyondOf = (sheet: WorkbookSheet, sum: LineSum): readonly Place[] => [
+  ...filledBeyond(sheet, sum, false),
+  ...filledBeyond(sheet, sum, true),
+];
+
 function stoppingShort(
   sheet: WorkbookSheet,
   sum: LineSum,
@@ -77,26 +101,20 @@ function stoppingShort(
 ): FilledTotal[] {
   const { row, column, formula, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
-  const beyond = [...filledBeyond(sheet, sum, false), ...filledBeyond(sheet, sum, true)];
-  const places = placesOf(range);
+  const [beyond, places] = [beyondOf(sheet, sum), placesOf(range)];
   const [first] = places;
-  if (typeof stored !== "number" || first === undefined || beyond.length === 0) return [];
-  const isPart = beyond.length >= places.length;
-  if (isPart || !places.slice(1).every((place) => isFilledFrom(sheet, first, place))) return [];
-  // What is added up elsewhere without the rest is parted on purpose: halves of a year.
-  const isPartedOn = (other: LineSum) =>
-    beyond.some((place) => contains(other.range, place.row, place.column)) &&
-    !contains(other.range, first.row, first.column);
-  if (sums.some(isPartedOn)) return [];
+  if (typeof stored !== "number" || first === undefined || beyond.length >= places.length)
+    return [];
+  const isFilled = places.slice(1).every((place) => isFilledFrom(sheet, first, place));
+  if (!isFilled || isPartedOn(beyond, first, sums)) return [];
   const missing = beyond.flatMap((place) => summandAt(sheet, place));
-  const summands = placesOf(rangeOfAll([...places, ...beyond])).flatMap((place) =>
-    summandAt(sheet, place),
-  );
+  const all = placesOf(rangeOfAll([...places, ...beyond]));
+  const summands = all.flatMap((place) => summandAt(sheet, place));
   const total = {
     ...{ sheet, place: { row, column }, stored, formula, summands, recipe: null, unit: "" },
     ...{ textSum: 0, byFormula: true, mayHoldMore: false, otherTotals: [] },
   };
-  return missing.length > 0 ? [{ total, missing }] : [];
+  return [{ total, missing }];
 }
 
 /** Whether a sum is one of several that go on step by step, each from where the last one did or from its start. */
@@ -115,15 +133,12 @@ const isRunning = (sheet: WorkbookSheet, { row, column, range }: LineSum): boole
  */
 export const sumsStoppingShort = ({ workbook }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) => {
-    const byLine = new Map<string, LineSum[]>();
-    for (const sum of lineSums(sheet)) {
-      const { left, right, top } = sum.range;
-      const line = left === right ? `column ${left}` : `row ${top}`;
-      const sums = byLine.get(line) ?? [];
-      byLine.set(line, sums);
-      sums.push(sum);
-    }
-    return [...byLine.values()].flatMap((sums) =>
-      sums.flatMap((sum) => (isRunning(sheet, sum) ? [] : stoppingShort(sheet, sum, sums))),
+    const short = lineSums(
+      sheet,
+      (sum) => beyondOf(sheet, sum).length > 0 && !isRunning(sheet, sum),
     );
+    if (short.length === 0) return [];
+    const lines = new Set(short.map(lineOf));
+    const sums = lineSums(sheet, (sum) => lines.has(lineOf(sum)));
+    return short.flatMap((sum) => stoppingShort(sheet, sum, sums));
   });
