@@ -56,3 +56,25 @@ describe("A stated part of the mix", () => {
     },
   ])("$what", expectFound);
 });
+
+// 600 g of water, 200 g of sucrose and 100 g of a spirit with 40 % of its volume, which are 33.3 g of ethanol at the
+// densities of ethanol and water: all but the water are 26 % of the mix, without the alcohol 22.2 %.
+const SPIRITED = (share: number): Record<string, Rows> => ({
+  Ice: [
+    ["Ingredient", "Amount (g)"],
+    ["Water", 600],
+    ["Sucrose", 200],
+    ["Spirit 40 % vol", 100],
+    [null],
+    ["Dry matter (%)", share],
+    ["Contains alcohol, only for adults."],
+  ],
+});
+
+describe("The dry matter of a mix with a spirit", () => {
+  test.each<Tried>([
+    { what: "without the alcohol", sheets: SPIRITED(22.2), found: [] },
+    { what: "as all but the water", sheets: SPIRITED(26), found: [] },
+    { what: "with the whole spirit", sheets: SPIRITED(33.3), found: ["result-differs Ice!B6"] },
+  ])("$what", expectFound);
+});

@@ -20,6 +20,7 @@ import { lessonCases } from "./lessonCases";
 import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
+import { namedShareCases } from "./namedShareCases";
 import { ownTargetCases } from "./ownTargetCases";
 import { panCases } from "./panCases";
 import { quantityCases } from "./quantityCases";
@@ -130,6 +131,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...kitchenCases,
   ...pairCases,
   ...shopCases,
+  ...namedShareCases,
   ...shareCases,
   ...sumLineCases,
   ...sumRowCases,

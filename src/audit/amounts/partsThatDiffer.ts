@@ -19,8 +19,15 @@ function isRight({ part, basis, value, right, mix }: StatedPart): boolean {
   const whole = basis === "% of the mix" ? total : (componentGrams(mix, "water") ?? 0);
   const inBasis = (grams: number | null) =>
     basis === "g" ? (grams ?? 0) : (100 * (grams ?? 0)) / whole;
-  // "Solids" may leave out what does not dissolve, "sugar" what milk and fruit bring.
-  if (part === "solids") return isNear(inBasis(componentGrams(mix, "dissolved solids")));
+  // "Solids" may leave out what does not dissolve, and count all but the water, alcohol too; "sugar" what milk and
+  // fruit bring.
+  if (part === "solids") {
+    const solids = [
+      componentGrams(mix, "dissolved solids"),
+      total - (componentGrams(mix, "water") ?? 0),
+    ];
+    return solids.some((grams) => isNear(inBasis(grams)));
+  }
   return part === "sugars" && isNear(inBasis(componentGrams(mix, "sucrose")));
 }
 

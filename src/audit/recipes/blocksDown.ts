@@ -2,7 +2,6 @@ import { amountColumns } from "./amounts/amountColumns";
 import { areConverted } from "./amounts/areConverted";
 import { chemicalName } from "./names/chemicalName";
 import { isBlank, textAt } from "./cells";
-import type { Role } from "./headings/headerRole";
 import { listsInColumn } from "./listsInColumn";
 import { columnsOfList, rolesBeside } from "./listColumns";
 import { guessedHeader } from "./guessedHeader";
@@ -21,7 +20,9 @@ import type { SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totals/totalsInDisguise";
 import { isTableOfSolutions } from "./tableOfSolutions";
 import { isShare } from "./amounts/unit";
+import { unitBeside } from "./amounts/unitBeside";
 import { unitOfList } from "./amounts/unitOfList";
+import { withoutLinesAbove } from "./names/withoutLinesAbove";
 import { withoutPacks } from "./names/withoutPacks";
 import { withoutRemarks } from "./names/withoutRemarks";
 import { withoutSums } from "./totals/withoutSums";
@@ -44,19 +45,6 @@ function isRecipe(
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
   const { item, unit } = nameInList(textAt(sheet, row, column), check);
   return { row, column, item, ...(unit !== null && { unit }) };
-}
-
-/** The column of units; not one that stands with other amounts on the other side of the names. */
-function unitColumn(
-  roles: ReadonlyMap<number, Role>,
-  names: number,
-  amounts: readonly number[],
-): number | null {
-  const isBeside = (column: number) =>
-    amounts.some((each) => each < names === column < names) ||
-    ![column - 1, column + 1].some((each) => roles.get(each) === "amount");
-  const units = [...roles].filter(([, role]) => role === "unit").map(([column]) => column);
-  return units.find(isBeside) ?? null;
 }
 
 function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
@@ -84,7 +72,8 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     .map((name) =>
       isClass ? { ...name, item: chemicalName(name.item, context.check) ?? name.item } : name,
     );
-  const names = withoutRemarks(context, listed, columns);
+  const ingredients = withoutLinesAbove(context, listed, columns, totals);
+  const names = withoutRemarks(context, ingredients, columns);
   const least = isClass ? 1 : 2;
   if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))
     return null;
@@ -100,7 +89,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const unit = unitOfList(sheet, segment, names, totals);
   const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
   const isInOwnUnit = segment.isAgain === true && unit !== null;
-  const besideNames = unitColumn(near, column, columns);
+  const besideNames = unitBeside(near, column, columns);
   const isOfOther = besideNames !== null && areConverted(sheet, rows, columns, besideNames);
   const units = isOfOther ? null : besideNames;
   const recipes = columns.map((line) => ({
