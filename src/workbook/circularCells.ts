@@ -1,4 +1,4 @@
-import { eachCell } from "./eachCell";
+import { eachFormula } from "./eachFormula";
 import { FormulaColumns, type FormulaNode } from "./formulaColumns";
 import type { Workbook, WorkbookSheet } from "./model";
 import { referencesOf } from "./references";
@@ -35,7 +35,7 @@ function namesOf(workbook: Workbook): (formula: string, depth?: number) => strin
 
 function columnsOfFormulas(sheet: WorkbookSheet): ReadonlySet<number> {
   const columns = new Set<number>();
-  eachCell(sheet, (_row, column, cell) => {
+  eachFormula(sheet, (_row, column, cell) => {
     if (cell.sharedFormula !== undefined || cell.formula !== undefined) columns.add(column);
   });
   return columns;

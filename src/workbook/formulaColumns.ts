@@ -1,4 +1,4 @@
-import { eachCell } from "./eachCell";
+import { eachFormula } from "./eachFormula";
 import type { CellRange, WorkbookSheet } from "./model";
 
 /** A formula of a sheet and how far its reading has come. */
@@ -57,7 +57,7 @@ export class FormulaColumns {
     sheet: number,
     isWanted: (formula: string) => boolean = () => true,
   ) {
-    eachCell(content, (row, column, { formula }) => {
+    eachFormula(content, (row, column, { formula }) => {
       if (formula === undefined || !isWanted(formula)) return;
       const node: FormulaNode = { sheet, row, column, formula, state: "unread" };
       this.nodes.push(node);

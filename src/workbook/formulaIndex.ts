@@ -1,5 +1,5 @@
 import { overlaps } from "./references";
-import { eachCell } from "./eachCell";
+import { eachFormula } from "./eachFormula";
 import type { CellRange, Workbook } from "./model";
 import type { SheetRange } from "./precedents";
 
@@ -41,7 +41,7 @@ function firstFrom(cells: readonly FormulaCell[], row: number): number {
 function collect(workbook: Workbook): SheetFormulas[] {
   return workbook.sheets.map((content, sheet) => {
     const found: SheetFormulas = { columns: new Map(), spilling: [] };
-    eachCell(content, (row, column, { formula, spills }) => {
+    eachFormula(content, (row, column, { formula, spills }) => {
       if (formula === undefined) return;
       const cell = { sheet, row, column, formula };
       const cells = found.columns.get(column);

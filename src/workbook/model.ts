@@ -44,6 +44,8 @@ export interface WorkbookSheet {
   readonly asWritten?: (formula: string, row: number, column: number) => string;
   /** Visits every cell that is not blank, row by row; `eachCell` falls back to cellAt without it. */
   readonly visitCells?: (visit: CellVisitor) => void;
+  /** The same for cells with a formula only; `eachFormula` falls back to every cell without it. */
+  readonly visitFormulas?: (visit: CellVisitor) => void;
   readonly tables: readonly WorkbookTable[];
   readonly merged: readonly CellRange[];
   readonly hiddenRows: ReadonlySet<number>;

@@ -1,4 +1,4 @@
-import type { Workbook, WorkbookSheet } from "./model";
+import type { CellVisitor, Workbook, WorkbookSheet } from "./model";
 import type { SheetRange } from "./precedents";
 
 /** Workbooks of up to so many cells go into the grid whole. */
@@ -19,16 +19,18 @@ function maskedSheet(sheet: WorkbookSheet, ranges: readonly SheetRange[]): Workb
       }
     }
   }
-  return {
-    ...sheet,
-    visitCells: (visit) => {
-      for (const place of marked) {
-        const [row, column] = [Math.floor(place / sheet.columnCount), place % sheet.columnCount];
-        const cell = sheet.cellAt(row, column);
-        if (cell !== undefined) visit(row, column, cell);
-      }
-    },
+  const visitCells = (visit: CellVisitor): void => {
+    for (const place of marked) {
+      const [row, column] = [Math.floor(place / sheet.columnCount), place % sheet.columnCount];
+      const cell = sheet.cellAt(row, column);
+      if (cell !== undefined) visit(row, column, cell);
+    }
   };
+  const visitFormulas = (visit: CellVisitor): void =>
+    visitCells((row, column, cell) => {
+      if (cell.formula !== undefined) visit(row, column, cell);
+    });
+  return { ...sheet, visitCells, visitFormulas };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { cellName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
 import { isPrice, isQuantity } from "./inputLabel";
 import { isMassByFormula } from "./isMassByFormula";
@@ -33,7 +33,7 @@ export function isWorkedWith({ workbook, blocks }: AuditContext, input: Unitless
     );
     let isRead = false;
     let weighed = 0;
-    eachCell(sheet, (row, column, cell) => {
+    eachFormula(sheet, (row, column, cell) => {
       const formula = cell.sharedFormula ?? cell.formula;
       if (isRead || formula === undefined || !written.test(formula)) return;
       isRead = isMeasured || converted.test(formula);

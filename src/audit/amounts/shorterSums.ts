@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps, referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
@@ -19,7 +19,7 @@ interface ColumnSum extends Place {
 /** The sums of a sheet over what stands above them in their column, by their row. */
 function columnSums(sheet: WorkbookSheet): ReadonlyMap<number, readonly ColumnSum[]> {
   const byRow = new Map<number, ColumnSum[]>();
-  eachCell(sheet, (row, column, { formula }) => {
+  eachFormula(sheet, (row, column, { formula }) => {
     if (formula === undefined || !SUM_OF_RANGE.test(formula)) return;
     const range = referencesOf(formula)[0]?.range;
     if (range?.left !== column || range.right !== column || range.bottom >= row) return;

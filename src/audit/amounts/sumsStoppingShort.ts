@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookCell, WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
 import { contains, referencesOf } from "../../workbook/references";
@@ -41,7 +41,7 @@ function lineSumAt(row: number, column: number, { formula }: WorkbookCell): Line
 /** The sums of a sheet over some cells below or beside each other; there may be a sum in every row of many. */
 function lineSums(sheet: WorkbookSheet, isWanted: (sum: LineSum) => boolean): LineSum[] {
   const sums: LineSum[] = [];
-  eachCell(sheet, (row, column, cell) => {
+  eachFormula(sheet, (row, column, cell) => {
     const sum = lineSumAt(row, column, cell);
     if (sum !== null && isWanted(sum)) sums.push(sum);
   });

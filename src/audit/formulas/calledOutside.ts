@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { WorkbookSheet } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
 import type { Place } from "../recipes/recipeBlock";
@@ -21,7 +21,7 @@ export function calledOutside(sheet: WorkbookSheet): readonly FormulaCell[] {
   const before = known.get(sheet);
   if (before !== undefined) return before;
   const found: FormulaCell[] = [];
-  eachCell(sheet, (row, column, cell) => {
+  eachFormula(sheet, (row, column, cell) => {
     const formula = cell.sharedFormula ?? cell.formula;
     if (formula !== undefined && CALLS_OUTSIDE.test(formula)) found.push({ row, column, formula });
   });

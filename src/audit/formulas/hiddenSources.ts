@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import { isFilteredOut } from "../amounts/hiddenLines";
@@ -32,7 +32,7 @@ function readersOfHidden({ workbook }: AuditContext): Answer[] {
   const words = wordsForHidden(workbook);
   const found: Answer[] = [];
   for (const sheet of words.length === 0 ? [] : workbook.sheets) {
-    eachCell(sheet, (row, column, cell) => {
+    eachFormula(sheet, (row, column, cell) => {
       const formula = (cell.sharedFormula ?? cell.formula)?.toLowerCase();
       if (formula === undefined || found.length >= MOST_ANSWERS) return;
       if (words.some((word) => formula.includes(word))) found.push({ sheet, row, column });

@@ -1,7 +1,7 @@
 import { worksheetFunctions } from "../../worksheet/functions";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { calledFunctions } from "../../workbook/calledFunctions";
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { Workbook, WorkbookCell, WorkbookSheet } from "../../workbook/model";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -24,7 +24,7 @@ export const isNotKnownThere = (cell: WorkbookCell | undefined): boolean =>
 export function notKnownThere({ sheets }: Workbook): ReadonlyMap<WorkbookSheet, readonly Place[]> {
   const found = new Map<WorkbookSheet, Place[]>();
   for (const sheet of sheets) {
-    eachCell(sheet, (row, column, cell) => {
+    eachFormula(sheet, (row, column, cell) => {
       if (!isNotKnownThere(cell)) return;
       const places = found.get(sheet) ?? [];
       places.push({ row, column });

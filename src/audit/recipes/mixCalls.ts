@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, Workbook, WorkbookSheet } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
 import { worksheetFunctions } from "../../worksheet/functions";
@@ -26,7 +26,7 @@ const MOST_CALLS = 300;
 /** The mixes that one sheet's formulas ask for, with the sheet where each stands; null for their own. */
 function askedOn(sheet: WorkbookSheet): { on: string | null; call: MixCall }[] {
   const asked = new Map<string, { on: string | null; call: MixCall }>();
-  eachCell(sheet, (_row, _column, cell) => {
+  eachFormula(sheet, (_row, _column, cell) => {
     const text = cell.sharedFormula ?? cell.formula;
     if (text === undefined || asked.size >= MOST_CALLS || !/RIME\./i.test(text)) return;
     for (const [, one = "", other = ""] of (cell.formula ?? "").matchAll(CALL)) {

@@ -1,5 +1,5 @@
 import { cellName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { WorkbookSheet } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { rounded } from "../effect";
@@ -72,7 +72,7 @@ function finding(
 
 function findOn(sheet: WorkbookSheet, read: RangesRead, filteredOut: FilteredOut): Finding[] {
   const findings: Finding[] = [];
-  eachCell(sheet, (row, column, { formula, value }) => {
+  eachFormula(sheet, (row, column, { formula, value }) => {
     if (formula === undefined || findings.length >= MOST_FINDINGS) return;
     if (sheet.hiddenRows.has(row)) return;
     if (!COUNTS_ALL.test(formula) || COUNTS_SHOWN.test(formula)) return;

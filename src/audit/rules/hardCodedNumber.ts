@@ -1,6 +1,6 @@
 import { solutes } from "../../catalogue/solutes";
 import { rangeName } from "../../workbook/address";
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { amountsOf } from "../answers/plainPart";
@@ -77,7 +77,7 @@ interface Run {
 function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
   const runs: Run[] = [];
   const lastIn = new Map<number, Run>();
-  eachCell(sheet, (row, column, cell) => {
+  eachFormula(sheet, (row, column, cell) => {
     const text = cell.sharedFormula ?? cell.formula;
     if (text === undefined) return;
     const inputs = inputsIn(text, temperatures);

@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";
@@ -10,7 +10,7 @@ const identity = { id: "manual-calculation", severity: "warning" } as const;
 function firstFormula({ sheets }: Workbook): (Place & { readonly sheet: WorkbookSheet }) | null {
   for (const sheet of sheets) {
     const found: Place[] = [];
-    eachCell(sheet, (row, column, cell) => {
+    eachFormula(sheet, (row, column, cell) => {
       const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
       if (isFormula && found.length === 0) found.push({ row, column });
     });

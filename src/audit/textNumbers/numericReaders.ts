@@ -1,4 +1,4 @@
-import { eachCell } from "../../workbook/eachCell";
+import { eachFormula } from "../../workbook/eachFormula";
 import type { Workbook, WorkbookSheet, WorkbookValue } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
 import type { Place } from "../recipes/recipeBlock";
@@ -52,7 +52,7 @@ export function numericReaders(
   const readBy = lookup(cells);
   let left = MOST_FORMULAS;
   for (const sheet of workbook.sheets) {
-    eachCell(sheet, (row, column, { formula, value }) => {
+    eachFormula(sheet, (row, column, { formula, value }) => {
       if (formula === undefined || left <= 0) return;
       left -= 1;
       if (AS_TEXT.test(formula) || !CALCULATES.test(formula)) return;

@@ -1,4 +1,5 @@
 import { eachCell } from "../eachCell";
+import { eachFormula } from "../eachFormula";
 import type { CellVisitor, Workbook, WorkbookCell, WorkbookSheet } from "../model";
 import { additionsAsSums, mayAdd } from "./additionsAsSums";
 import { addressBook, type AddressBook } from "./addressBook";
@@ -39,7 +40,9 @@ function addressedSheet(sheet: WorkbookSheet, book: AddressBook): WorkbookSheet 
   };
   const visitCells = (visit: CellVisitor): void =>
     eachCell(sheet, (row, column, cell) => visit(row, column, readdress(cell, row, column)));
-  return { ...sheet, cellAt, visitCells, asWritten: asWrittenOn(sheet, book) };
+  const visitFormulas = (visit: CellVisitor): void =>
+    eachFormula(sheet, (row, column, cell) => visit(row, column, readdress(cell, row, column)));
+  return { ...sheet, cellAt, visitCells, visitFormulas, asWritten: asWrittenOn(sheet, book) };
 }
 
 /**

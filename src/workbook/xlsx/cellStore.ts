@@ -110,11 +110,19 @@ export class CellStore {
   }
 
   visit(visitor: CellVisitor): void {
+    this.visitThose(visitor, () => true);
+  }
+
+  visitFormulas(visitor: CellVisitor): void {
+    this.visitThose(visitor, (at) => this.formulaIndexes[at] !== 0);
+  }
+
+  private visitThose(visitor: CellVisitor, isWanted: (at: number) => boolean): void {
     const rows = [...this.rowStart.keys()].sort((a, b) => a - b);
     for (const row of rows) {
       const end = this.rowEnd.get(row) ?? 0;
       for (let at = this.rowStart.get(row) ?? end; at < end; at += 1) {
-        visitor(row, this.columns[at] ?? 0, this.cell(at, row));
+        if (isWanted(at)) visitor(row, this.columns[at] ?? 0, this.cell(at, row));
       }
     }
   }

@@ -24,6 +24,7 @@ export interface SheetContent extends Pick<
   | "columnCount"
   | "cellAt"
   | "visitCells"
+  | "visitFormulas"
   | "merged"
   | "hiddenRows"
   | "hiddenColumns"
@@ -211,5 +212,6 @@ export function readSheetPart(
     tableRelationships: reader.tableRelationships,
     cellAt: (row, column) => store.cellAt(row, column),
     visitCells: (visit) => store.visit(visit),
+    visitFormulas: (visit) => store.visitFormulas(visit),
   };
 }

@@ -1,4 +1,4 @@
-import { eachCell } from "../../../workbook/eachCell";
+import { eachFormula } from "../../../workbook/eachFormula";
 import type { WorkbookSheet } from "../../../workbook/model";
 import { IDEAL_KF_K_KG_PER_MOL } from "../../../foundation/constants";
 import { solutes } from "../../../catalogue/solutes";
@@ -31,7 +31,7 @@ export const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 function stepsOf(sheet: WorkbookSheet): Step[] {
   const steps: Step[] = [];
   let seen = 0;
-  eachCell(sheet, (row, column, { formula }) => {
+  eachFormula(sheet, (row, column, { formula }) => {
     if (formula === undefined || (seen += 1) > MOST_FORMULAS) return;
     const product = productOf(formula);
     if (product !== null && product.above.length > 0)

@@ -1,4 +1,4 @@
-import { eachCell } from "../../../workbook/eachCell";
+import { eachFormula } from "../../../workbook/eachFormula";
 import type { Workbook, WorkbookSheet } from "../../../workbook/model";
 import { rangesRead } from "../../formulas/rangesRead";
 import { isClassBlock } from "../classSheet";
@@ -51,7 +51,7 @@ function stepsOf(
   const steps = new Map<RecipeBlock, Step[]>();
   const read = rangesRead(workbook);
   for (const sheet of workbook.sheets) {
-    eachCell(sheet, (row, column, { formula }) => {
+    eachFormula(sheet, (row, column, { formula }) => {
       if (formula === undefined || formula.length > LONGEST) return;
       const reads = read(sheet, formula).flatMap(({ sheet: on, range }) =>
         range.top === range.bottom && range.left === range.right

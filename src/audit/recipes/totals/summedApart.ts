@@ -1,4 +1,4 @@
-import { eachCell } from "../../../workbook/eachCell";
+import { eachFormula } from "../../../workbook/eachFormula";
 import type { CellRange } from "../../../workbook/model";
 import { referencesOf } from "../../../workbook/references";
 import { partOf } from "../../answers/partLabel";
@@ -51,7 +51,7 @@ function amountsOf(lists: readonly RecipeBlock[]): Amounts {
 /** Plain sums on the sheet that are no amounts themselves, nor added up so far line by line. */
 function sumsOn({ sheet }: FinderContext, amounts: Amounts): ReadonlyMap<string, Sum> {
   const sums = new Map<string, Sum>();
-  eachCell(sheet, (row, column, { formula, value }) => {
+  eachFormula(sheet, (row, column, { formula, value }) => {
     const isSum = formula !== undefined && typeof value === "number" && PLAIN_SUM.test(formula);
     if (!isSum || amounts.has(keyOf(row, column)) || isAddedSoFar(sheet, row, column)) return;
     const ranges = referencesOf(formula).map(({ range }) => range);
