@@ -7,6 +7,7 @@ import { answerCases } from "./answerCases";
 import { arrangementCases } from "./arrangementCases";
 import { bareShareCases } from "./bareShareCases";
 import { besideLineCases } from "./besideLineCases";
+import { boundCases } from "./boundCases";
 import { classCases } from "./classCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
@@ -122,6 +123,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...placedAnswerCases,
   ...unitCases,
   ...bareShareCases,
+  ...boundCases,
   ...classCases,
   ...plainPartCases,
   ...wordingCases,

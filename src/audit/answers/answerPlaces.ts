@@ -3,6 +3,7 @@ import { carriesUnit } from "../amounts/inputLabel";
 import { isBlank, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { isBound } from "./isBound";
 import { isAnswer } from "./labelledAnswer";
 
 /** Answers stand at most this far beside their label. */
@@ -13,7 +14,8 @@ const REACH_BEFORE = 2;
 /** The answer that belongs to a free label: the first one to its right, else one below it, else one left of it. */
 export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
-    if (isAnswer(sheet, row, at)) return { row, column: at };
+    const place = { row, column: at };
+    if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;
     if (textAt(sheet, row, at).length > 8) break;
   }
   return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });

@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
 import { labelAt } from "./labelAt";
 import { answerOfMix } from "./answerOfMix";
+import { isBound } from "./isBound";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { headsList } from "../recipes/headings/headsList";
@@ -60,7 +61,8 @@ function answersInColumns(block: RecipeBlock, isWanted: IsWanted, row: number): 
     (recipe) => answerAt(block, recipe, label, { row, column: recipe.line }) ?? [],
   );
   const ofMix = inColumns.length > 1 ? null : answerOfMix(block, label, row);
-  return ofMix === null ? inColumns : [ofMix];
+  const answers = ofMix === null ? inColumns : [ofMix];
+  return answers.filter((answer) => !isBound(sheet, answer));
 }
 
 /** Labels below a down block, in the names' column, with one value in each recipe's column; another list ends them. */

@@ -8,6 +8,7 @@ import { type Segment } from "../segments";
 import { multipliedColumns } from "./multipliedColumns";
 import { versionsLeft } from "./versionsLeft";
 import { weightsOfOne } from "./weightsOfOne";
+import { withoutPacks } from "./withoutPacks";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
 
 /** What stands beside a list of names. */
@@ -104,7 +105,7 @@ export function amountColumns(
   // Shares right of the names say again what the amounts left of them say.
   const amounts = named.filter((column) => !isShareOf(column));
   if (named.length > 0) {
-    const chosen = amounts.length > 0 ? amounts : named;
+    const chosen = withoutPacks(sheet, items, amounts.length > 0 ? amounts : named, roles);
     const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
     const all = [...bases, ...chosen].sort((one, other) => one - other);
     return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));
