@@ -100,7 +100,7 @@ function example(kit: Kit, problem: Problem, index: number, tolerance: string): 
 const BATCH: readonly Said[] = [
   { label: "Begins to freeze at", inCell: "°C", states: "freezing point", as: "formula" },
   { label: "Lower than water by", inCell: "K", states: "depression", as: "typed" },
-  { label: "Water, all sources", inCell: "g", states: "water", as: "typed", decimals: 0 },
+  { label: "Water in 100 g, all sources", inCell: "g", states: "water", as: "typed", decimals: 1 },
   {
     label: "Part of the water frozen at −18 °C",
     ...{ inCell: "%", states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 },
@@ -115,7 +115,8 @@ function lecture(kit: Kit): void {
   const made = kit.make(1)[0]!;
   put(sheet, 0, 0, `For the tasting: ${made.title.toLowerCase()}`);
   words.ice(kit, sheet, made, {
-    ...{ row: 2, column: 0, heads: ["Ingredient", "Mass (g)"], total: "Sum" },
+    ...{ row: 2, column: 0, heads: ["Ingredient", "% of the mix"], total: "Sum" },
+    perCent: true,
     ...{ said: BATCH, target: "Serve as", lead: "Allergens:" },
   });
   note(kit, sheet, 1, 0, "Compare with the examples: would the law still do for this batch?");

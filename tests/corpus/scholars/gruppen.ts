@@ -130,6 +130,7 @@ function course(kit: Kit): void {
     ...{ row: 2, column: 0, heads: ["Zutat", "Gramm"], total: "Gesamt" },
     ...{ said: ABEND, target: "gedacht als", lead: "Für Allergiker:" },
     extra: shares(kit, next, 2, "Prozent"),
+    saidRight: 4,
   });
 }
 

@@ -33,7 +33,7 @@ const bags = (kf: Spot, bath: readonly number[]): Lines => ({
     (at) => `${at("depression")}/-${at("bath")}*${at("water")}`,
     "0",
   ),
-  ice: worked("Eis (g)", (at) => `${at("water")}-${at("liquid")}`, "0"),
+  ice: worked("Eis, überschlagen (g)", (at) => `${at("water")}-${at("liquid")}`, "0"),
 });
 
 /** How much ice a salt-ice bath makes of thin solutions. */
@@ -61,7 +61,7 @@ function bath(kit: Kit): void {
   const mix = words.shortMix(kit, "water", ["Ice pops", "Wassereis"]);
   put(sheet, row - 1, 0, "Zum Schluss mit mehr Salz im Bad: Wassereis am Stiel");
   words.ice(kit, sheet, mix, {
-    ...{ row, column: 0, heads: ["Zutaten", "Gramm"], total: "alles" },
+    ...{ row, column: 0, heads: ["Zutaten", "Menge"], total: "alles", unitCells: true },
     ...{ said: POPS, target: "wird serviert als", lead: "Enthält" },
   });
 }

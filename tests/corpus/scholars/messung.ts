@@ -6,6 +6,10 @@ import * as words from "./words";
 
 const { typed, worked } = words;
 
+/** The same sample read a second time: a tenth higher or lower. */
+const again = (celsius: number, index: number): number =>
+  Number((celsius + (index % 2 === 0 ? 0.1 : -0.1)).toFixed(1));
+
 /** Two readings a sample, their mean beside what the law says. */
 const SAMPLES: Lines = {
   label: { head: "Probe", unit: "Nr.", cell: (_, __, index) => `P${index + 1}` },
@@ -24,7 +28,10 @@ const SAMPLES: Lines = {
   ),
   freezingPoint: worked("Soll", (at) => `0-${at("depression")}`, "0.00", { unit: "°C" }),
   first: typed("Messung 1", (each) => shown(words.reading(each), "0.0"), "°C"),
-  second: typed("Messung 2", (each) => shown(words.reading(each) - 0.1, "0.0"), "°C"),
+  second: {
+    ...{ head: "Messung 2", unit: "°C" },
+    cell: (_, each, index) => shown(again(words.reading(each), index), "0.0"),
+  },
   measured: worked("Mittel", (at) => `AVERAGE(${at("first")}:${at("second")})`, "0.00", {
     unit: "°C",
   }),

@@ -136,6 +136,7 @@ function pairs(kit: Kit): void {
     ...{ row: 2, column: 0, heads: ["Substance", "m / g"], total: "Sum", amountFirst: true },
     ...{ said: CLASS_ICE, target: "Texture wanted", lead: "Warning: contains" },
     extra: shares(kit, next, 2, "w / %"),
+    saidRight: 4,
   });
 }
 

@@ -28,14 +28,14 @@ const KNOWN: Lines = {
   measured: typed("abgelesen", (each) => shown(words.reading(each), "0.0"), "°C"),
 };
 
-/** Two weighings of the unknown side by side; gives the molar masses. */
-function trial(kit: Kit, sheet: CorpusSheet, row: number, column: number, kf: Spot): Spot {
+/** The weighing and the reading of the unknown, and its molar mass. */
+function trial(kit: Kit, sheet: CorpusSheet, row: number, column: number, kf: Spot): void {
   const { waterGrams, grams, drop } = mystery(kit);
   const [water, mass, fall] = [waterGrams, grams, shown(drop, "0.00")].map((content, at) =>
     put(sheet, row + at, column, content),
   ) as [Spot, Spot, Spot];
   const formula = `=${a1(kf)}*${a1(mass)}*1000/(${a1(fall)}*${a1(water)})`;
-  return put(sheet, row + 3, column, shown(formula, "0"));
+  put(sheet, row + 3, column, shown(formula, "0"));
 }
 
 /** The protocol: known solutions first, then a powder without a label. */

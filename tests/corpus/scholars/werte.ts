@@ -64,7 +64,7 @@ function kitchen(kit: Kit): void {
   const label = ["Gefrierschrank (°C)", "Gefrierschrank"] as const;
   const at = freezer(kit, sheet, { row: 1, column: 0 }, label);
   words.ice(kit, sheet, made, {
-    ...{ row: 3, column: 0, heads: ["Zutat", "m in g"], total: "Gesamtmasse" },
+    ...{ row: 3, column: 0, heads: ["Zutat", "m in g"], total: "Gesamtmasse", saidRight: 3 },
     ...{ said: eisSaid(at), target: "Ziel", lead: "Hinweis:" },
   });
 }

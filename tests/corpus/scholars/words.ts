@@ -10,8 +10,9 @@ import {
   type Said,
 } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
+import { columnOf, stillMet } from "../kitchens/hand";
 import { listed } from "../newcomers/words";
-import { makeRecipe, type MadeRecipe } from "../recipes";
+import { makeRecipe, perHundred, type MadeRecipe } from "../recipes";
 import { line, type StockLine } from "../stock";
 import { labelAt } from "../strollers/words";
 import type { Grid, Key, Line } from "./grid";
@@ -82,26 +83,43 @@ export interface IcePlan extends Place {
   readonly lead: string;
   /** The amount stands left of the name. */
   readonly amountFirst?: true;
+  /** Per cent of the mix instead of grams. */
+  readonly perCent?: true;
+  /** Each amount has its unit in the cell right of it. */
+  readonly unitCells?: true;
+  /** What is said stands so many columns to the right instead of below. */
+  readonly saidRight?: number;
   /** Writes columns beside the amounts; gives those that are amounts, too. */
   readonly extra?: (amounts: readonly Spot[], total: Spot) => readonly Spot[];
 }
 
-/** A list in grams with its sum, and what is said of it. */
-export function ice(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, plan: IcePlan): MarkedRecipe {
-  const { row, column, amountFirst, total, said, target, lead } = plan;
+/** The lines of a list and their sum, marked. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, plan: IcePlan): MarkedRecipe {
+  const { column, amountFirst, total, perCent } = plan;
+  const unit = perCent ? "%" : "g";
   const turned = <T>(pair: readonly [T, T]) => (amountFirst ? [pair[1], pair[0]] : pair);
   const [name, amount] = amountFirst ? [1, 0] : [0, 1];
-  const { heads, names, amounts, end } = listed(sheet, made, plan, {
+  const ends = plan.unitCells ? [unit] : [];
+  const { heads, rows, names, amounts, end } = listed(sheet, made, plan, {
     ...{ heads: turned(plan.heads), name, amount },
-    cells: (item, grams) => turned<string | number>([item, grams]),
+    cells: (item, grams) => [...turned<string | number>([item, grams]), ...ends],
   });
   put(sheet, end, column + name, total);
   const sum = sumOf(kit, sheet, { row: end, column: column + amount }, amounts);
   const alsoAmounts = plan.extra?.(amounts, sum) ?? [];
+  const unitCells = ends.length > 0 ? columnOf(rows, 2) : [];
   const cells = { names, amounts, alsoAmounts, amountLabel: heads[amount]!, total: sum };
-  const recipe = markRecipe(kit, made, { ...cells, unit: "g" });
-  const below = row + made.names.length + 3;
-  const next = say(sheet, recipe, { row: below, column }, said);
+  return markRecipe(kit, made, { ...cells, unitCells, unit });
+}
+
+/** A list with its sum, and what is said of it. */
+export function ice(kit: Kit, sheet: CorpusSheet, given: MadeRecipe, plan: IcePlan): MarkedRecipe {
+  const { row, saidRight, said, target, lead } = plan;
+  const made = plan.perCent ? stillMet(perHundred(given)) : given;
+  const recipe = lines(kit, sheet, made, plan);
+  const column = plan.column + (saidRight ?? 0);
+  const start = saidRight === undefined ? row + made.names.length + 3 : row;
+  const next = say(sheet, recipe, { row: start, column }, said);
   nameTarget(sheet, recipe, { row: next, column, label: target });
   labelAt(sheet, recipe, { row: next + 1, column }, lead);
   return recipe;
