@@ -1,4 +1,4 @@
-import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import { a1, addSheet, fixed, put, shown, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, largestFirst } from "../kitchens/hand";
 import { sumOf } from "../layouts/parts";

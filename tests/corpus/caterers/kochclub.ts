@@ -90,9 +90,9 @@ function priceRow(
     mades.flatMap(({ lines, names }) => lines.map(({ en }, at) => [names[at]!, en] as const)),
   );
   put(sheet, 4, 0, "€ je kg");
-  return items.map((spot) => {
-    const name = String(sheet.cells[spot.row]![spot.column]!.content);
-    return put(sheet, 4, spot.column, shown(perKilo(kit, english.get(name)!), "0.00"));
+  return itemsOf(mades).map((name, index) => {
+    const price = shown(perKilo(kit, english.get(name)!), "0.00");
+    return put(sheet, 4, items[index]!.column, price);
   });
 }
 

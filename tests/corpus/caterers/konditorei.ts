@@ -9,6 +9,7 @@ import { formulaColumn } from "../pilgrims/words";
 import { input } from "../page";
 import { massOf, withLines, type MadeRecipe } from "../recipes";
 import { stock } from "../stock";
+import { spirits } from "./spirituosen";
 import { tellIn, type Voice } from "./words";
 
 const VOICE: Voice = {
@@ -126,6 +127,7 @@ function konditorei(kit: Kit): void {
   const ends = derived(kit).map((each, index) => mass(kit, sheet, index, today, each));
   note(kit, sheet, Math.max(...ends) + 1, 0, "Massen über Nacht im Kühlhaus reifen lassen.");
   syrups(kit, addSheet(book, "Läuterzucker"));
+  spirits(kit);
 }
 
 /** A confectioner's. */

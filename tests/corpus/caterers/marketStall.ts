@@ -62,9 +62,9 @@ function mix(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): numbe
 
 const SPIRITS = [
   ["gin, big bottle", 40],
-  ["sloe gin", 26],
+  ["plum brandy", 45],
   ["apple brandy", 42],
-  ["elderflower liqueur", 20],
+  ["plain vodka", 37.5],
 ] as const;
 
 /** What alcohol a measure of each bottle brings. */
@@ -80,7 +80,8 @@ function bottles({ marked, random }: Kit, sheet: CorpusSheet): void {
     return alcohol;
   });
   marked.formulaColumns.push({ spots: rows, heading: heads[3]!, fixed: [] });
-  put(sheet, 8, 0, "All of these: adults only, not in pregnancy, not before driving.");
+  const words = "All of these have alcohol: adults only, not in pregnancy, not before driving.";
+  marked.recipes[0]!.flags.push(put(sheet, 8, 0, words));
 }
 
 const DAYS = ["Friday", "Saturday", "Sunday", "bank holiday"];
