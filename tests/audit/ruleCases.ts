@@ -15,6 +15,7 @@ import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { inputUnitCases } from "./inputUnitCases";
 import { massCases } from "./massCases";
+import { measuredInputCases } from "./measuredInputCases";
 import { marketCases } from "./marketCases";
 import { mixtureCases } from "./mixtureCases";
 import { lessonCases } from "./lessonCases";
@@ -35,6 +36,7 @@ import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { solutionRowCases } from "./solutionRowCases";
 import { solutionTableCases } from "./solutionTableCases";
+import { stoppingShortCases } from "./stoppingShortCases";
 import { structureCases } from "./structureCases";
 import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
@@ -108,11 +110,13 @@ export const ruleCases: readonly RuleCase[] = [
   ...walkCases,
   ...helpingCases,
   ...structureCases,
+  ...stoppingShortCases,
   ...answerCases,
   ...variationCases,
   ...lessonCases,
   ...longListCases,
   ...marketCases,
+  ...measuredInputCases,
   ...mixtureCases,
   ...ownTargetCases,
   ...totalCases,

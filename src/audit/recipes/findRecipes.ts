@@ -14,6 +14,7 @@ import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
 import { mixCalls } from "./mixCalls";
 import type { RecipeBlock } from "./recipeBlock";
 import { withTotalsApart } from "./totals/totalsApart";
+import { labelsOfSums } from "./totals/labelsOfSums";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
 
 /** All recipes of a workbook, and the ranges of own ingredients that they draw on. */
@@ -79,6 +80,7 @@ export function findRecipes(
   const all = workbook.sheets.map((sheet) => ({ sheet, texts: sheetTexts(sheet) }));
   const ownIngredients = workbook.sheets.flatMap(ownIngredientsIn);
   const calls = mixCalls(workbook);
+  const sumLabels = labelsOfSums(workbook);
   const checks = new Map<OwnIngredients | null, ItemCheck>();
   const checkFor = (own: OwnIngredients | null): ItemCheck => {
     const check = checks.get(own) ?? knownItems(own?.matrix ?? null);
@@ -94,6 +96,7 @@ export function findRecipes(
       ownIngredients: own?.matrix ?? null,
       check,
       calls: calls.get(sheet) ?? [],
+      sumLabels,
     };
     toRead.push({ context, texts });
     const here = corrections.filter((each) => isSameName(each.sheet, sheet.name));

@@ -10,4 +10,6 @@ export interface FinderContext {
   readonly check: ItemCheck;
   /** What recipe functions, on whichever sheet, are given from this one. */
   readonly calls: readonly MixCall[];
+  /** What the workbook calls its sums, in plain words. */
+  readonly sumLabels: ReadonlySet<string>;
 }

@@ -75,7 +75,8 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const last = groups.at(-1);
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
-    if (!isKnown && (role === "total" || isTotalRow(sheet, segment, row, listed))) {
+    const isCalledSum = role === "total" || context.sumLabels.has(plainWords(text));
+    if (!isKnown && (isCalledSum || isTotalRow(sheet, segment, row, listed))) {
       last?.totals.push(row);
       continue;
     }
