@@ -44,6 +44,25 @@ export const toldElsewhereCases: readonly RuleCase[] = [
   { rule: CAUTION, what: "words for the board", rows: board("Auf die Tafel: Milch"), cells: [] },
   {
     rule: CAUTION,
+    what: "what is to be noted on the card",
+    rows: board("Auf der Karte vermerken: Milch"),
+    cells: [],
+  },
+  {
+    rule: CAUTION,
+    what: "what goes on the menu",
+    rows: board("Write on the menu: milk, egg"),
+    cells: [],
+  },
+  {
+    rule: CAUTION,
+    what: "allergens that are no ingredients, behind a colon",
+    rows: board("Für den Service: Schalenfrüchte (Haselnüsse), Milch. Nüsse ganz"),
+    cells: [],
+  },
+  { rule: CAUTION, what: "a step", rows: board("Dann dazu: Milch"), cells: ["A1:B3"] },
+  {
+    rule: CAUTION,
     what: "what is told of another sheet's own ingredient",
     rows: withOwn("kalt stellen"),
     cells: ["A1:B3"],

@@ -4,6 +4,7 @@ import { isBlank, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { isBound } from "./isBound";
+import { isExplanation } from "./isExplanation";
 import { isAnswer } from "./labelledAnswer";
 
 /** Answers stand at most this far beside their label. */
@@ -16,7 +17,7 @@ export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): 
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
     const place = { row, column: at };
     if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;
-    if (textAt(sheet, row, at).length > 8) break;
+    if (textAt(sheet, row, at).length > 8 && !isExplanation(sheet, place)) break;
   }
   return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });
 }

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { isExplanation } from "./isExplanation";
 import { isUnit } from "./isUnit";
 
 /** Whether words are the unit of a label left of them, with the number right of them. */
@@ -15,15 +16,17 @@ const SAYS_OF_WHAT =
 
 /** The unit of a label behind its number: "Ice in storage | 54 | % of the mix"; "" where it says nothing of what. */
 function unitBehind(sheet: WorkbookSheet, { row, column }: Place): string {
-  const unit = textAt(sheet, row, column + 2);
-  const isBehind = holdsNumber(sheet, row, column + 1) && !holdsNumber(sheet, row, column + 3);
+  const last = isExplanation(sheet, { row, column: column + 1 }) ? column + 1 : column;
+  const unit = textAt(sheet, row, last + 2);
+  const isBehind = holdsNumber(sheet, row, last + 1) && !holdsNumber(sheet, row, last + 3);
   return isBehind && isUnit(unit) && SAYS_OF_WHAT.test(unit) ? unit : "";
 }
 
-/** What a cell labels: its words with the unit in a cell of its own behind them or their number, and "" for such a unit. */
+/** What a cell labels: its words with the unit in a cell of its own behind them or their number, and "" for such a unit and for an explanation. */
 export function labelAt(sheet: WorkbookSheet, { row, column }: Place): string {
   const words = textAt(sheet, row, column);
   if (words === "" || isUnitOfLabel(sheet, { row, column })) return "";
+  if (isExplanation(sheet, { row, column })) return "";
   const unit = { row, column: column + 1 };
   const said = isUnitOfLabel(sheet, unit)
     ? textAt(sheet, row, column + 1)

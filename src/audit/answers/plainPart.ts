@@ -1,12 +1,12 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { rangesRead } from "../formulas/rangesRead";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { isAnswer, type LabelledAnswer } from "./labelledAnswer";
-import { partOf, type Part } from "./partLabel";
+import type { Part } from "./partLabel";
 import { readsAmounts } from "./recipeInBlock";
+import { saysAnswer } from "./saysAnswer";
 
 /** "Water", "Wassermenge (g)", "Amount of sugar": an ingredient's name or an answer, which its place tells. */
 const PLAIN =
@@ -18,11 +18,6 @@ export function plainPartOf(label: string): Part | null {
   if (word === undefined) return null;
   return /^w/.test(word) ? "water" : "sugars";
 }
-
-const ANSWERS = new Set(["freezing point", "depression", "molality", "ice fraction"]);
-
-const saysAnswer = (label: string): boolean =>
-  label !== "" && (ANSWERS.has(headerRole(label) ?? "") || partOf(label) !== null);
 
 /** Labels stand at most this far left or right of their answer. */
 const [LEFT, RIGHT] = [4, 2];

@@ -4,20 +4,28 @@ const NAME =
 
 /** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =
-  /^[^:]*\b(watch out|look out|careful|beware|mind|attention|vorsicht|achtung|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*)\b[^:]*:/u;
+  /^[^:]*\b(watch out|look out|careful|beware|mind|attention|vorsicht|achtung|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|erwähnen|write|note|mention|print)\b[^:]*:/u;
+/** These are no ingredients: after whatever words and a colon they are allergens. */
+const ONLY_ALLERGEN =
+  /^(tree nuts?|schalenfrüchte|gluten|sul[fp]hites?|sulfite?|crustaceans|krebstiere|molluscs|weichtiere|lupine?n?s?)$/;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
-  /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
+  /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
 const IN_BRACKETS = /\([^)]*\)/g;
+
+const partsOf = (said: string): string[] =>
+  said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
 export function isAllergenList(text: string): boolean {
   const [first = ""] = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
   const colon = first.indexOf(":");
-  const isTold = SAYS.test(first) || (colon > 0 && isPutUp(first.slice(0, colon)));
-  const said = isTold ? first.slice(colon + 1) : first;
-  const parts = said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
-  return parts.every((part) => NAME.test(part));
+  const behind = partsOf(first.slice(colon + 1));
+  const isTold =
+    SAYS.test(first) ||
+    (colon > 0 &&
+      (isPutUp(first.slice(0, colon)) || behind.some((part) => ONLY_ALLERGEN.test(part))));
+  return (isTold ? behind : partsOf(first)).every((part) => NAME.test(part));
 }
 
 /** Whether a heading says that what stands below it is told to those who eat: "Notice", "Aushang". */

@@ -39,10 +39,17 @@ function numberAt(sheet: WorkbookSheet, row: number, column: number): number | n
 const isUnitOfNumber = (sheet: WorkbookSheet, row: number, column: number, text: string): boolean =>
   /^[^\d]{1,12}$/.test(text) && numberAt(sheet, row, column - 1) !== null;
 
+/** "1e", "12 b)": a letter after a number, neither of the scales. */
+const NUMBERED = /^\d{1,3}\s?[abdeg-z][.)]?$/i;
+
+/** Whether "1f" goes on with the numbers and letters above or below it. */
+const isNumbering = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  [row - 1, row + 1].some((other) => NUMBERED.test(textAt(sheet, other, column)));
+
 function fromText(sheet: WorkbookSheet, row: number, column: number): FahrenheitCell | null {
   const text = textAt(sheet, row, column);
   const [, digits] = TEMPERATURE_TEXT.exec(text) ?? [];
-  if (digits !== undefined) {
+  if (digits !== undefined && !isNumbering(sheet, row, column)) {
     const plain = digits.replace(/[−–]/, "-").replace(/\s/g, "").replace(",", ".");
     return { row, column, temperatureF: Number(plain), isMarked: true };
   }
