@@ -24,6 +24,7 @@ import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
 import { namedShareCases } from "./namedShareCases";
 import { ownTargetCases } from "./ownTargetCases";
+import { outingCases } from "./outingCases";
 import { panCases } from "./panCases";
 import { quantityCases } from "./quantityCases";
 import { pastedCases } from "./pastedCases";
@@ -49,6 +50,7 @@ import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
 import { walkCases } from "./walkCases";
 import { wordingCases } from "./wordingCases";
+import { waterOfClassCases } from "./waterOfClassCases";
 import { workedExampleCases } from "./workedExampleCases";
 
 /**
@@ -121,6 +123,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...ownTargetCases,
   ...totalCases,
   ...totalPlaceCases,
+  ...outingCases,
   ...panCases,
   ...pastedCases,
   ...quantityCases,
@@ -131,6 +134,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...classCases,
   ...plainPartCases,
   ...wordingCases,
+  ...waterOfClassCases,
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,

@@ -25,7 +25,7 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],
   ["sodium chloride", /\bsalt\b|salz|\bsodium chloride\b|natriumchlorid|\bnacl\b/],
-  ["water", /\bwater\b|wasser|\bh2o\b|moisture|feuchte?(gehalt|anteil)/],
+  ["water", /\bwater\b|\baqueous\b|wasser|wässrige|\bh2o\b|moisture|feuchte?(gehalt|anteil)/],
 ];
 
 /** What a label names without saying of what may be an ingredient. */
@@ -49,7 +49,7 @@ const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
+  /gesamt|insg|phase\b|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([
     "freezing point",

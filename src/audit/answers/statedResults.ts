@@ -2,6 +2,7 @@ import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
+import { withNegatedPoints } from "./negatedPoints";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
@@ -62,9 +63,10 @@ const toldByFormula = (blocks: readonly RecipeBlock[]): StatedResult[] =>
 export const statedResults = (
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
-): StatedResult[] => [
-  ...labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap((answer) =>
-    resultAt(answer),
-  ),
-  ...toldByFormula(blocks),
-];
+): readonly StatedResult[] =>
+  withNegatedPoints([
+    ...labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap((answer) =>
+      resultAt(answer),
+    ),
+    ...toldByFormula(blocks),
+  ]);

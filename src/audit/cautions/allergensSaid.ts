@@ -10,8 +10,9 @@ const HEADING_WORDS =
 /** The letters by which menus name them: "Allergene: A, C, G". Common practice, no source. */
 const LETTERS = /^allergene?s?[: ]+([A-R], *)*[A-R]$/i;
 
-/** "Tasters, this has milk": in some sentence all that is in it are allergens. */
-const HAS = /^.*\b(has|have|had|is made with|there (is|are)|hat|haben|gibt es|ist aus)\b/i;
+/** "Tasters, this has milk", "Made with egg", "Has in it tree nuts": in some sentence all that is in it are allergens. */
+const HAS =
+  /^.*\b(has|have|had|made (with|of|from|using)|there (is|are)|hat|haben|gibt es|(ist|sind|besteht|gemacht|hergestellt|zubereitet) (aus|mit))\b( (in|inside) (it|them|this|these|there)\b| (inside|within|darin|drin)\b)?:?/i;
 
 /** "Contains no milk", "frei von Nüssen": what is not in it. */
 const HAS_NONE =

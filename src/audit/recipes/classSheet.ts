@@ -2,6 +2,7 @@ import { isBlank, textAt } from "./cells";
 import type { Role } from "./headings/headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 import { massIn } from "./amounts/unit";
+import { waterByFormula } from "./amounts/waterByFormula";
 import { waterLabel } from "./amounts/waterLabel";
 import { unitOfColumn, waterColumn } from "./tableOfSolutions";
 
@@ -106,7 +107,7 @@ export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
       .filter(({ row }) => !isBlank(block.sheet, row, column))
       .map((name) => rowBlock(block, recipe, name, column));
   }
-  const water = waterLabel(block.sheet, block);
+  const water = waterByFormula(block) ?? waterLabel(block.sheet, block);
   if (water !== null && recipe !== undefined && isOfEach(block, water)) {
     return block.names
       .slice(0, MOST_ROWS)

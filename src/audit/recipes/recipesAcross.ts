@@ -24,11 +24,16 @@ const NO_RECIPE: ReadonlySet<Role | null> = new Set<Role | null>([
   ...(["measured", "composition", "ice fraction", "unit", "temperature"] as const),
 ]);
 
-/** A recipe laid on its side: its rows are headed like the columns of a list. */
+/**
+ * A recipe laid on its side: its rows are headed like the columns of a list. Among recipes, too, what is said in
+ * money is none.
+ */
 function amountRows(rows: readonly Recipe[]): Recipe[] {
   const roles = rows.map(({ title }) => headerRole(title));
   const heads = roles.filter((role) => role !== null).length;
-  return rows.filter((_, at) => heads * 2 <= rows.length || !NO_RECIPE.has(roles[at] ?? null));
+  const isNone = (role: Role | null) =>
+    heads * 2 > rows.length ? NO_RECIPE.has(role) : role === "price";
+  return rows.filter((_, at) => !isNone(roles[at] ?? null));
 }
 
 /** The unit that a row of units right below or above a row of amounts gives to all of them. */

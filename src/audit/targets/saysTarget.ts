@@ -24,11 +24,15 @@ function labelOf({ sheet }: RecipeBlock, { row, column }: Place): string {
 const isUnsaid = (label: string): boolean =>
   label !== "" && UNSAID.has(headerRole(label)) && !OF_TITLE.test(label);
 
+/** "Product: scooped at −13": what a list calls its items may be what it makes. */
+const saysOf = (label: string): boolean =>
+  isUnsaid(label) || (headerRole(label) === "name" && !OF_TITLE.test(label));
+
 /** Whether the name of a target below or outside a list, or under a heading beside its lines, is said of its recipe. */
 export function saysTarget(block: RecipeBlock, place: Place): boolean {
   const { sheet, range, headerRow, names } = block;
   const isOutside = place.column < range.left || place.column > range.right;
-  const isLabelled = isUnsaid(labelOf(block, place));
+  const isLabelled = saysOf(labelOf(block, place));
   if (place.row > range.bottom || (isOutside && isLabelled)) return isLabelled;
   const isBeside = headerRow !== null && names.some(({ row }) => row === place.row);
   return isBeside && isUnsaid(textAt(sheet, headerRow, place.column));

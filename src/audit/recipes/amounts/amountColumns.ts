@@ -105,7 +105,9 @@ export function amountColumns(
   // Shares right of the names say again what the amounts left of them say.
   const amounts = named.filter((column) => !isShareOf(column));
   if (named.length > 0) {
-    const chosen = withoutPacks(sheet, items, amounts.length > 0 ? amounts : named, roles);
+    const weighed = amounts.length > 0 ? amounts : named;
+    const chosen = withoutPacks(sheet, items, weighed, roles, totals.length > 0);
+    if (chosen.length === 0) return [];
     const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
     const all = [...bases, ...chosen].sort((one, other) => one - other);
     return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));

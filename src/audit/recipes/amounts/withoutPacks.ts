@@ -20,26 +20,29 @@ function costsOf(
 
 /**
  * The columns of amounts without those that prices are divided by on their way to what another column of amounts
- * costs: they hold what was bought for the price, whatever they are called.
+ * costs: they hold what was bought for the price, whatever they are called. Where nothing else is weighed, nor
+ * summed, prices divided by what a pack holds make a list of prices: then none is left.
  */
 export function withoutPacks(
   sheet: WorkbookSheet,
   items: readonly number[],
   columns: readonly number[],
   roles: ReadonlyMap<number, Role>,
+  isSummed: boolean,
 ): readonly number[] {
-  if (columns.length < 2) return columns;
+  if (columns.length < 2 && (isSummed || ![...roles.values()].includes("price"))) return columns;
   const costs = items.map((row) => ({ row, costs: costsOf(sheet, row, roles) }));
   const isPack = (column: number): boolean => {
     const rows = costs.filter(({ row, costs: here }) => {
       const divided = new RegExp(`/\\s*\\$?${columnName(column)}\\$?${row + 1}(?!\\d)`, "i");
       return here.some(
         ({ formula, read }) =>
-          divided.test(formula) && columns.some((other) => other !== column && read.has(other)),
+          divided.test(formula) &&
+          (columns.length < 2 || columns.some((other) => other !== column && read.has(other))),
       );
     });
     return rows.length * 2 > items.length;
   };
   const amounts = columns.filter((column) => !isPack(column));
-  return amounts.length > 0 ? amounts : columns;
+  return amounts.length > 0 || columns.length < 2 ? amounts : columns;
 }

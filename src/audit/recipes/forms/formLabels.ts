@@ -35,8 +35,10 @@ const DISSOLVES =
 const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
   "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
-const WATER_WORD =
-  "(h2o|(pure |tap |distilled |reine[sn]? |destilliertes |solvent )?(water|wasser|(solvent|lösungsmittel|lösemittel)s?( \\(?(water|wasser)\\)?)?)s?)";
+/** How water for a solution is made or kept: "deionised", "entsalztes", "VE-"; common practice, no source. */
+const WATER_KIND =
+  "((pure|purified|ultrapure|tap|plain|cold|warm|boiled|bottled|filtered|soft|lab|distilled|di|ro|de-?ioni[sz]ed|deminerali[sz]ed|demin|solvent|ve|leitungs|(rein(st)?|kalt|warm|abgekocht|gefiltert|dest(\\.|illiert)|(voll)?(ent|vollent)salzt|(ent|de)ionisiert|(de|ent)mineralisiert)(e[snrm])?)[ -]?)";
+const WATER_WORD = `(h2o|${WATER_KIND}?(water|wasser|(solvent|lösungsmittel|lösemittel)s?( \\(?(water|wasser)\\)?)?)s?)`;
 const USED =
   "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben)(e[sn]?)?)";
 const WATER = new RegExp(

@@ -31,6 +31,9 @@ const LOWERED = anyOf(
 );
 const DIFFERENCE =
   /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
+/** "Key: ΔTf", "ours: ΔT (K)", "predicted ΔTf": whose or what kind of difference it is. */
+const WHOSE =
+  /^(([^:=]{1,24}:|(the|our|your|their|my|die|der|das|unsere?|eure?|deine?)|(ideal|key|model|answer|exact|theor[a-zä]*|predict[a-z]*|expect[a-z]*|calc[a-z]*|comput[a-z]*|(vorher|be|er|ge)[a-z]{0,3}(sagte?s?|rechnete?s?|wartete?s?)|ideale?s?)\.?) )+/;
 const THAN_WATER =
   /(than|als|below|under|unter|gegenüber) ((that|the one|das|der|die|bei|beim|of|for|with|von|in) )*(plain |pure |reine[snm]? )?(water|wassers?|0|zero|null)\b|[([, ]k[)\]]?$/;
 const ICE = anyOf(
@@ -85,7 +88,7 @@ const isIce = (plain: string): boolean =>
 
 /** Which answer of a recipe a label in plain words names; null when none. */
 export function answerRole(plain: string): AnswerRole | null {
-  if (DIFFERENCE.test(plain)) return "depression";
+  if (DIFFERENCE.test(plain) || DIFFERENCE.test(plain.replace(WHOSE, ""))) return "depression";
   if (isFrozenShare(plain)) return "ice fraction";
   const ice = isIce(plain) && !FIRST_ICE.test(plain) && !/freezing[ -]?p|gefrier-?p/.test(plain);
   if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))

@@ -1,6 +1,7 @@
 import { bareShare } from "../../answers/bareShare";
 import { looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
+import { countsAcross } from "../amounts/countsAcross";
 import { derivedAcross } from "../amounts/derivedAcross";
 import { beyondTotals } from "../names/beyondTotals";
 import { headerRole, type Role } from "./headerRole";
@@ -78,8 +79,11 @@ export function headersAcross(
   const derived = derivedAcross(context, first, listed, [...roles.keys()]);
   for (const column of derived)
     roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");
+  const own = listed.filter(({ column }) => !derived.includes(column));
+  const counts = countsAcross(context, first, own, [...totals, ...sums]);
+  for (const column of counts) roles.set(column, "other");
   return {
-    names: listed.filter(({ column }) => !derived.includes(column)),
+    names: own.filter(({ column }) => !counts.includes(column)),
     totals: [...totals, ...sums],
     roles,
   };
