@@ -6,6 +6,7 @@ import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
 import { arrangementCases } from "./arrangementCases";
 import { bareShareCases } from "./bareShareCases";
+import { beakerCases } from "./beakerCases";
 import { besideLineCases } from "./besideLineCases";
 import { boundCases } from "./boundCases";
 import { classCases } from "./classCases";
@@ -109,6 +110,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...solutionTableCases,
   ...besideLineCases,
   ...toldElsewhereCases,
+  ...beakerCases,
   ...walkCases,
   ...helpingCases,
   ...structureCases,

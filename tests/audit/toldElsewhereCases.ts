@@ -73,6 +73,12 @@ export const toldElsewhereCases: readonly RuleCase[] = [
     rows: withOwn("Allergene: Milch"),
     cells: [],
   },
+  {
+    rule: CAUTION,
+    what: "words to those who eat",
+    rows: board("Bitte beachten: Milch."),
+    cells: [],
+  },
   { rule: CAUTION, what: "other words", rows: board("Zuerst die Milch"), cells: ["A1:B3"] },
   {
     rule: "ambiguous-ingredient",

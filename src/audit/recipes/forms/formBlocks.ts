@@ -5,6 +5,7 @@ import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 import type { Form, FormSolute } from "./form";
+import { isWater } from "./isWater";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 import { nameAbove } from "./nameAbove";
@@ -28,7 +29,8 @@ function nameOf(
   const above = nameAbove(context, { row, column }) ?? nameAbove(context, mass);
   const said = above === null ? null : textAt(context.sheet, above.row, above.column);
   const inTitle = said === null ? itemInLabel(label, context) : chemicalName(said, context.check);
-  return above === null || inTitle === null ? null : { ...above, item: inTitle };
+  if (above === null || inTitle === null || isWater(inTitle)) return null;
+  return { ...above, item: inTitle };
 }
 
 function soluteIn(context: FinderContext, solute: FormSolute, column: number): RecipeName | null {

@@ -73,7 +73,7 @@ function kindOfSymbol(letter: string, of: string): FormKind | null {
 /** What a label is about; null when it is none of a worked example's. */
 export function formKind(label: string): FormKind | null {
   const bare = bareLabel(label);
-  const symbol = SYMBOL.exec(label.trim());
+  const symbol = SYMBOL.exec(label.normalize("NFKC").trim());
   if (symbol !== null) return kindOfSymbol(symbol[1] ?? "", symbol[2] ?? "");
   if (bare === "" || label.length > LONGEST) return null;
   if (SOLVENT.test(bare)) return "solvent";

@@ -9,6 +9,7 @@ import { headerRole } from "../headings/headerRole";
 import { eachValueOnce } from "./eachValueOnce";
 import { formKind, type FormKind } from "./formLabels";
 import { headedColumns } from "./headedColumns";
+import { isWater } from "./isWater";
 import { itemInLabel } from "./itemInLabel";
 import { kindsByFormula } from "./kindsByFormula";
 import { isPerWater } from "./isOfStrength";
@@ -29,7 +30,6 @@ export interface LabelledPair extends Place {
 
 const LONGEST_LETTERS = 3;
 const A_WORD = /\p{L}{4}/u;
-const WATER = /^(water|wasser|h2o)$/i;
 
 /** The unit in a label or in a cell beside its values. */
 function unitOf(
@@ -71,8 +71,8 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   if (said === null && kind !== null && unit === null) return null;
   const pair = { ...place, label, values, unit, isBelow };
   const meant = isNamed && isWeighed(context, pair, said) ? "mass" : kind;
-  const isWater = meant === "mass" && item !== null && WATER.test(item);
-  return { ...pair, kind: isToldOfRecipe(context, pair) ? "answer" : isWater ? "water" : meant };
+  const isPoured = meant === "mass" && item !== null && isWater(item);
+  return { ...pair, kind: isToldOfRecipe(context, pair) ? "answer" : isPoured ? "water" : meant };
 }
 
 /** Whether the values are what one of our functions says of a recipe: "Mass of water" is none that was poured in. */

@@ -3,6 +3,7 @@ import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import type { Form } from "./form";
+import { isWater } from "./isWater";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 import { nameAbove } from "./nameAbove";
@@ -31,12 +32,11 @@ interface Clues {
   readonly answers: readonly LabelledPair[];
 }
 
-const WATER = /^(water|wasser|h2o)$/i;
 /** A title stands at most so many rows above. */
 const REACH = 4;
 
 function substance({ row, column }: Place, item: string | null | undefined): Substance | null {
-  return item === null || item === undefined || WATER.test(item) ? null : { row, column, item };
+  return item === null || item === undefined || isWater(item) ? null : { row, column, item };
 }
 
 const namedAt = ({ sheet, check }: FinderContext, place: Place | null | undefined) =>

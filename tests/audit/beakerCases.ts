@@ -1,0 +1,71 @@
+import { formula, type Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+// Expected numbers by i·Kf·n/kg with Kf = 1.86 K·kg/mol and IUPAC standard atomic weights.
+
+interface Given {
+  readonly molarMass?: number;
+  readonly ions?: number;
+  /** What stands above the names of what is dissolved, and beside the water. */
+  readonly names?: string;
+  readonly water?: string;
+  readonly unit?: string;
+}
+
+/** Beakers beside each other, a column of units between labels and values. */
+function beakers(given: Given = {}): Rows {
+  const { molarMass = 58.44, ions = 2, names = "What is in it", water = "Tap water" } = given;
+  const falls = [(1.86 * 20) / 342.3 / 0.3, (ions * 1.86 * 4) / molarMass / 0.3];
+  return [
+    ["Beaker", "", "A", "B"],
+    [names, "", "sucrose", "sodium chloride"],
+    [water, given.unit ?? "g", 300, 300],
+    ["Weighed in", "g", 20, 4],
+    ["One mole weighs", "g/mol", 342.3, molarMass],
+    ["Splits into so many particles", "", 1, ions],
+    ["So it freezes lower by", "K", ...falls.map((fall, at) => law("CD"[at] ?? "", fall))],
+    ["Freezing point", "°C", ...falls.map((fall, at) => formula(`-${"CD"[at] ?? ""}7`, -fall))],
+  ];
+}
+
+const law = (column: string, fall: number) =>
+  formula(`${column}6*1.86*${column}4/${column}5/(${column}3/1000)`, fall);
+
+/** The same in letters, with a sugar that nobody knows below it. */
+const inLetters = (molarMass: number): Rows => [
+  ["Teil A"],
+  ["Vergleich", "", "Saccharose", "Fruktose"],
+  ["m(H₂O)", "g", 150, 150],
+  ["m(Stoff)", "g", 9, 5],
+  ["M(Stoff)", "g/mol", 342.3, molarMass],
+  ["n(Stoff)", "mol", formula("C4/C5", 0.0263), formula("D4/D5", 5 / molarMass)],
+  ["Kf(H₂O)", "K·kg/mol", 1.86, 1.86],
+  [
+    "ΔT berechnet",
+    "K",
+    formula("C7*C6/(C3/1000)", 0.326),
+    formula("D7*D6/(D3/1000)", 62 / molarMass),
+  ],
+  [],
+  ["Teil B: Zucker ohne Etikett"],
+  ["m(H₂O)", "g", 400],
+  ["m(Probe)", "g", 17],
+  ["ΔT gemessen", "K", 0.44],
+  ["M(Probe)", "g/mol", formula("1.86*C12*1000/(C13*C11)", 179.66)],
+];
+
+const CONSTANT = "constant-of-a-solute";
+const NO_UNIT = "input-without-unit";
+
+/** Solutions beside each other, with a column of units between their labels and their values. */
+export const beakerCases: readonly RuleCase[] = [
+  { rule: CONSTANT, what: "a beaker", rows: beakers({ molarMass: 35.45 }), cells: ["D5"] },
+  { rule: CONSTANT, what: "a beaker's particles", rows: beakers({ ions: 3 }), cells: ["D6"] },
+  { rule: CONSTANT, what: "right beakers", rows: beakers(), cells: [] },
+  { rule: "result-differs", what: "right beakers of tap water", rows: beakers(), cells: [] },
+  { rule: CONSTANT, what: "letters with digits below", rows: inLetters(198.17), cells: ["D5"] },
+  { rule: CONSTANT, what: "right letters", rows: inLetters(180.16), cells: [] },
+  { rule: "more-than-dissolves", what: "letters in rows", rows: inLetters(180.16), cells: [] },
+  { rule: NO_UNIT, what: "letters in rows", rows: inLetters(180.16), cells: [] },
+  { rule: NO_UNIT, what: "water of beakers", rows: beakers({ unit: "" }), cells: ["C3", "D3"] },
+];
