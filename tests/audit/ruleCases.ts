@@ -15,6 +15,7 @@ import { helpingCases } from "./helpingCases";
 import { hiddenCases } from "./hiddenCases";
 import { inputCases, otherTotalCases } from "./inputCases";
 import { inputUnitCases } from "./inputUnitCases";
+import { manyRecipesCases } from "./manyRecipesCases";
 import { massCases } from "./massCases";
 import { measuredInputCases } from "./measuredInputCases";
 import { marketCases } from "./marketCases";
@@ -700,6 +701,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...inputCases,
   ...inputUnitCases,
   ...otherTotalCases,
+  ...manyRecipesCases,
   ...massCases,
   ...sayingCases,
   // own-ingredients-refused

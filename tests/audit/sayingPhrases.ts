@@ -173,6 +173,8 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   ],
   "tells alcohol": [
     "Contains alcohol",
+    "Boozy: no children, nobody pregnant, nobody who drives.",
+    "Nicht vor dem Fahren essen",
     "Not for children - contains rum",
     "Adults only (limoncello sorbet)",
     "contains alcohol, over 18s only",
@@ -220,6 +222,7 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "toast the nuts",
     "honey from the neighbour",
     "children's party on Saturday",
+    "drive to the dairy on Friday",
     "free from nuts",
     "no egg in this one",
     "Contains no milk",

@@ -34,9 +34,21 @@ function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null
     : null;
 }
 
+/** So many numbers of a row may stand between its label and one of them. */
+const REACH_IN_ROW = 12;
+
+/** The words left of a number, where nothing but numbers and blanks stand between. */
+function labelOfRow(sheet: WorkbookSheet, { row, column }: Place): string {
+  for (let at = column - 1; at >= Math.max(0, column - REACH_IN_ROW); at -= 1) {
+    const text = textAt(sheet, row, at);
+    if (text !== "") return text;
+  }
+  return "";
+}
+
 /** Whether a number below a heading is that one's: no label with a unit of its own stands left of it. */
-const isOfHeading = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
-  isAnswer(sheet, row, column) && !carriesUnit(textAt(sheet, row, column - 1));
+const isOfHeading = (sheet: WorkbookSheet, place: Place): boolean =>
+  isAnswer(sheet, place.row, place.column) && !carriesUnit(labelOfRow(sheet, place));
 
 /** One number below its label, in a row of such labels: answers may stand across a row. */
 function placeBelow(sheet: WorkbookSheet, { row, column }: Place): Place | null {

@@ -11,7 +11,13 @@ import { partOf, type Part } from "./partLabel";
 import type { Per } from "./perOf";
 import { textAt } from "../recipes/cells";
 import { plainWords } from "../recipes/headings/plainWords";
-import { gramsPer, isMass } from "../recipes/amounts/unit";
+import {
+  gramsPer,
+  isMass,
+  unitFromFormat,
+  unitFromHeader,
+  unitFromWord,
+} from "../recipes/amounts/unit";
 
 /** In grams of the whole mix, g per 100 g of mix, or g per 100 g of water. */
 export type PartBasis = "g" | "% of the mix" | "g per 100 g of water";
@@ -61,9 +67,18 @@ export function partIn(mix: MeantMix, part: Part, basis: PartBasis): number | nu
   return whole === null || whole <= 0 ? null : (100 * grams) / whole;
 }
 
+/** A label with its unit of mass where that stands behind the number: "Dissolved in the water | 645 | g" is no share. */
+function withMass({ sheet, row, column, label }: LabelledAnswer): string {
+  const shown = unitFromFormat(sheet.cellAt(row, column)?.format);
+  const unit = unitFromWord(textAt(sheet, row, column + 1)) ?? shown;
+  return unit !== null && isMass(unit) && unitFromHeader(label) === null
+    ? `${label}, ${unit}`
+    : label;
+}
+
 function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[] {
   const { sheet, row, column, label, block, recipe } = answer;
-  const labelled = partOf(label);
+  const labelled = partOf(withMass(answer));
   const bare = labelled === null ? bareShare(label) : null;
   const part = labelled?.part ?? plainPartOf(label) ?? (bare === null ? null : "dissolved solids");
   const read = basisOf(answer, labelled?.per ?? bare ?? perOfHeading(answer));

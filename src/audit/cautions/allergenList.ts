@@ -10,11 +10,14 @@ const ONLY_ALLERGEN =
   /^(tree nuts?|schalenfrüchte|gluten|sul[fp]hites?|sulfite?|crustaceans|krebstiere|molluscs|weichtiere|lupine?n?s?)$/;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
-  /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden))( \(.*\))?$/;
+  /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden)|((bitte |please |to )?((an|weiter)sagen|sagen|say|tell)|(guests?|customers?|eaters?|gäste|kunden|esser) (must|should|müssen|sollen) (know|wissen))( (the |our |your |den |dem |der |unseren )?\p{L}+)?|(card|sign|label) (by|at|on|for|next to) (the |each |every )?\p{L}+)( \(.*\))?$/u;
 const IN_BRACKETS = /\([^)]*\)/g;
 
 const partsOf = (said: string): string[] =>
   said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
+
+/** Whether a text begins with words that tell the eater something: "inside: milk". */
+export const isTelling = (text: string): boolean => SAYS.test(text.toLowerCase());
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
 export function isAllergenList(text: string): boolean {

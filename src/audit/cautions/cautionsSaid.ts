@@ -17,7 +17,10 @@ const HAS_ALCOHOL =
 const GROWN_UP = /adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|\b18 ?\+/i;
 /** Of cold food with spirits this is said for one reason only. */
 const NO_CHILDREN =
-  /\b(not|never|nicht|nichts?|nix|kein\w*)\b.{0,20}\b(children|kids|pupils|minors|kinder\w*|schüler\w*|jugendlich\w*)/i;
+  /\b(not|never|no|none|nicht|nichts?|nix|kein\w*)\b.{0,20}\b(children|kids|pupils|minors|kinder\w*|schüler\w*|jugendlich\w*)/i;
+/** Nothing else keeps anyone from driving. */
+const NO_DRIVERS =
+  /\b(not|never|no|nobody|no one|none|nicht|nichts?|nix|kein\w*|niemand)\b.{0,60}\b(driv(e|es|ing|ers?)|(auto)?fahr(en|er\w*|t|e))\b/i;
 /** A strength on a label: "alk. 6 % vol", "ABV 3,2 % - show on label". */
 const STRENGTH = /^(?=.*\d).*\b(abv|al[ck]\.?)\b.*%|^(?=.*\d).*\bal[ck]\.? .*%? ?vol/i;
 const FREE =
@@ -25,7 +28,8 @@ const FREE =
 
 function tellsOfAlcohol(text: string): boolean {
   const told = text.replaceAll(FREE, "");
-  if ([HAS_ALCOHOL, GROWN_UP, NO_CHILDREN, STRENGTH].some((words) => words.test(told))) return true;
+  if ([HAS_ALCOHOL, GROWN_UP, NO_CHILDREN, NO_DRIVERS, STRENGTH].some((words) => words.test(told)))
+    return true;
   return /al[ck]ohol/i.test(told) && !NOT_TO_EATER.test(told);
 }
 

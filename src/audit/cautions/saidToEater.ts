@@ -1,7 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
-import { isAllergenList, isOneWord, isPutUp } from "./allergenList";
+import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
@@ -121,6 +121,7 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
   const { sheet, row, column, text } = one;
   if (isOfPutUp(blocks, one) || (isInColumnOfThem(blocks, one) && !isName(blocks, one)))
     return true;
+  if (isTelling(text) && !isOfNumbers(one)) return true;
   const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
   if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);

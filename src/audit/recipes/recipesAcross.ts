@@ -2,6 +2,7 @@ import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headings/headerRole";
 import type { Recipe, RecipeName } from "./recipeBlock";
+import { factorRows } from "./totals/factorRows";
 import { isSummaryRow, isSummaryTitle } from "./totals/summaryRow";
 import { titleOfRow } from "./names/titleOfRow";
 import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./amounts/unit";
@@ -102,6 +103,7 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
   const { sheet } = context;
   const { names, left } = table;
   const firstColumn = names[0]?.column ?? 0;
+  const factors = factorRows(sheet, table.first, names);
   const recipes: Recipe[] = [];
   let title = "";
   for (let row = table.first; row < sheet.rowCount; row += 1) {
@@ -112,6 +114,7 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
     const said = titleOfRow(sheet, row, left, firstColumn);
     if (isSummaryTitle(said) || isSummaryRow(sheet, row, names)) continue;
     if (!names.some(({ column }) => holdsNumber(sheet, row, column))) break;
+    if (factors.has(row)) continue;
     title = title !== "" && unitFromWord(said) !== null ? title : said;
     const unit = unitOfRow(context, row, table) ?? table.unit;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });

@@ -62,7 +62,9 @@ export function headersAcross(
       if (role === "total") totals.push(column);
     }
   }
-  const beyond = beyondTotals(context, names, totals);
+  // Whatever a total is called, what stands behind it is no ingredient.
+  const summed = sumsAcross(context, first, names, []);
+  const beyond = beyondTotals(context, names, [...totals, ...summed]);
   const within = { names: names.filter(({ column }) => !beyond.includes(column)), totals, roles };
   for (const column of namesInDisguise(context.sheet, first, within)) {
     roles.delete(column);
