@@ -30,6 +30,34 @@ test("where one of them fits, each of the others is told", () => {
   expect(placesOf(found)).toEqual(["B6 result-differs", "B7 result-differs"]);
 });
 
+/** Two lists on one sheet with two answers each; the last freezing point is given. */
+const twoLists = (point: number): Rows => [
+  ...LIST,
+  ["Freezing point (°C)", -9],
+  ["Water frozen at −12 °C (%)", 20],
+  ["Served as", "scooped at −13"],
+  [],
+  ["Second", null],
+  ["Ingredient", "Amount (g)"],
+  ["Water", 700],
+  ["Sucrose", 150],
+  ["Freezing point (°C)", point],
+  ["Water frozen at −12 °C (%)", 15],
+  ["Served as", "scooped at −13"],
+];
+
+test("where no list of a sheet has an answer that fits, that is told once, and nothing of their mixes", () => {
+  const found = findingsOf(twoLists(-8));
+  expect(placesOf(found)).toEqual(["B5 result-differs"]);
+  expect(found[0]?.message).toMatch(/^None of the 4 answers here fits the list/);
+});
+
+test("where one of them has, everything is told", () => {
+  expect(placesOf(findingsOf(twoLists(-1.2))).sort()).toEqual([
+    ...["B14 result-differs", "B15 misses-its-target", "B5 result-differs", "B6 result-differs"],
+  ]);
+});
+
 const ownSolution: Rows = [
   ["Weight of it (g)", 12],
   ["Its molar mass (g/mol)", 180.16],

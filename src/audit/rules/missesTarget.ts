@@ -1,4 +1,5 @@
 import { callFunction } from "../../worksheet/callFunction";
+import { unfitRecipes } from "../answers/unfitRecipes";
 import { column, iceFraction, numberFrom } from "../answers/answers";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
@@ -88,8 +89,11 @@ export const missesTarget: Rule = {
   title: "The mix misses the serving-temperature target named beside it",
   find: (context) => {
     const mended = { count: 0 };
+    const unfit = unfitRecipes(context);
     return context.blocks.flatMap((block) =>
-      namedTargets(context, block).flatMap((named) => finding(context, named, mended) ?? []),
+      namedTargets(context, block)
+        .filter(({ recipe }) => !unfit.has(recipe))
+        .flatMap((named) => finding(context, named, mended) ?? []),
     );
   },
 };

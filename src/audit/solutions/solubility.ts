@@ -1,4 +1,5 @@
 import { componentPer100, compositionGrams, numberFrom } from "../answers/answers";
+import { unfitRecipes } from "../answers/unfitRecipes";
 import type { AuditContext } from "../context";
 import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
@@ -21,22 +22,22 @@ export interface JudgedRecipe {
 /** Of a ledger the first recipes are judged. */
 const MOST_RECIPES = 200;
 
-const judged = new WeakMap<AuditContext["blocks"], readonly JudgedRecipe[]>();
+const judged = new WeakMap<AuditContext, readonly JudgedRecipe[]>();
 
-/** The recipes of a workbook of which nothing is left out, with what they mean. */
+/** The recipes of a workbook of which nothing is left out and to which some answer fits, with what they mean. */
 export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
   const known =
-    judged.get(context.blocks) ??
+    judged.get(context) ??
     context.blocks.flatMap((block) =>
       block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
         // A class's list whose water stands where nobody finds it is not all of a mix.
         if (isClassBlock(block) && !hasWater(block)) return [];
-        if (isExtract(block, context.blocks)) return [];
+        if (isExtract(block, context.blocks) || unfitRecipes(context).has(recipe)) return [];
         const mix = context.mixOf(block, recipe);
         return mix.whole && mix.items.length > 1 ? [{ block, recipe, mix }] : [];
       }),
     );
-  judged.set(context.blocks, known);
+  judged.set(context, known);
   return known;
 }
 
