@@ -58,6 +58,8 @@ const SAID_BY: Readonly<Record<string, readonly string[]>> = {
     ...["per-water-or-per-mix", "freezing-point-sign", "ice-of-water-or-mix", "water-not-counted"],
   ],
   "inconsistent-formula": ["total-incomplete", "water-not-counted"],
+  // The total of what each line brings is an answer, too.
+  "total-incomplete": ["water-not-counted"],
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, ["reference-slips"]])),
 };
 

@@ -51,6 +51,7 @@ import { totalPlaceCases } from "./totalPlaceCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
 import { walkCases } from "./walkCases";
+import { wholeCases } from "./wholeCases";
 import { wordingCases } from "./wordingCases";
 import { waterOfClassCases } from "./waterOfClassCases";
 import { workedExampleCases } from "./workedExampleCases";
@@ -136,6 +137,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...boundCases,
   ...classCases,
   ...plainPartCases,
+  ...wholeCases,
   ...wordingCases,
   ...waterOfClassCases,
   ...workedExampleCases,

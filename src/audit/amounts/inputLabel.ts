@@ -12,7 +12,7 @@ const SAYS_UNIT =
   /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|\b(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)\b/i;
 /** What is counted by name or compared has no unit; what is dissolved is looked after by its own rules. */
 const HAS_NONE =
-  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|id|ph|ice|trial|versuch|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|water|wasser/i;
+  /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|id|ph|ice|(?<!\b(?:one|an?|each|per|eine?|je|pro|jeder) )(?:trial|versuch)|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|water|wasser/i;
 const COUNTED =
   /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */

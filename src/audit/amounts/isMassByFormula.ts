@@ -1,19 +1,20 @@
 import { parseCellName } from "../../workbook/address";
-import type { RecipeBlock } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { powerOfMass, type CellOnSheet } from "./powerOfMass";
 
-const FACTOR = /([*/]?)\s*(?:(\$?[A-Z]{1,3}\$?\d{1,7})|(\d+(?:\.\d+)?))\s*/giy;
+const FACTOR =
+  /([*/]?)\s*(?:(?:('(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(\$?[A-Z]{1,3}\$?\d{1,7})|(\d+(?:\.\d+)?))\s*/giuy;
 
 /** A tenth more, a twentieth less: a number, whatever it is worked out from. */
 const MORE_OR_LESS = /\(\s*1\s*[-+][^()]*\)/g;
 
 interface Factor {
   readonly sign: 1 | -1;
-  /** Null for a number. */
-  readonly cell: { readonly row: number; readonly column: number } | null;
+  /** Null for a number; its sheet is null for the formula's own. */
+  readonly cell: (Place & { readonly sheet: string | null }) | null;
 }
 
-/** A formula that only multiplies and divides cells of its own sheet, by its factors; null for others. */
+/** A formula that only multiplies and divides cells, by its factors; null for others. */
 function factorsOf(formula: string): Factor[] | null {
   // What is divided by a product is left alone.
   if (/\/\s*\(/.test(formula)) return null;
@@ -21,10 +22,11 @@ function factorsOf(formula: string): Factor[] | null {
   const factors: Factor[] = [];
   FACTOR.lastIndex = 0;
   while (FACTOR.lastIndex < plain.length) {
-    const [all, operator, name] = FACTOR.exec(plain) ?? [];
+    const [all, operator, home, name] = FACTOR.exec(plain) ?? [];
     if (all === undefined || (operator === "") !== (factors.length === 0)) return null;
-    const cell = name === undefined ? null : parseCellName(name.replaceAll("$", ""));
-    factors.push({ sign: operator === "/" ? -1 : 1, cell });
+    const place = name === undefined ? null : parseCellName(name.replaceAll("$", ""));
+    const sheet = home?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'") ?? null;
+    factors.push({ sign: operator === "/" ? -1 : 1, cell: place && { ...place, sheet } });
   }
   return factors;
 }
@@ -41,13 +43,16 @@ export function isMassByFormula(
 ): boolean {
   const factors = factorsOf(formula);
   let open = powerOfMass(blocks, answer);
-  if (factors === null || open === null || answer.sheet !== input.sheet) return false;
+  if (factors === null || open === null) return false;
+  const sheets = [answer.sheet, input.sheet, ...blocks.map(({ sheet }) => sheet)];
   let own = 0;
   for (const { sign, cell } of factors) {
     if (cell === null) continue;
-    if (cell.row === input.row && cell.column === input.column) own += sign;
+    const sheet = sheets.find(({ name }) => name === (cell.sheet ?? answer.sheet.name));
+    if (sheet === input.sheet && cell.row === input.row && cell.column === input.column)
+      own += sign;
     else {
-      const power = powerOfMass(blocks, { sheet: answer.sheet, ...cell });
+      const power = sheet === undefined ? null : powerOfMass(blocks, { ...cell, sheet });
       if (power === null) return false;
       open -= sign * power;
     }

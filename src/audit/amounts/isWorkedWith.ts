@@ -3,7 +3,9 @@ import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
 import { isPrice, isQuantity } from "./inputLabel";
 import { isMassByFormula } from "./isMassByFormula";
+import type { CellOnSheet } from "./powerOfMass";
 import type { UnitlessInput } from "./unitlessInput";
+import { wordsOfCell } from "./wordsOfCell";
 
 /** How formulas write a cell: on its own sheet, on others, or by its name. */
 function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegExp {
@@ -17,9 +19,20 @@ function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegEx
 /** One input may be read in every row of a long list. */
 const MOST_WEIGHED = 50;
 
+const MONEY = /[€$£]|\b(eur|euros?|usd|chf)\b/i;
+const GROUP = /[\p{L}.]*\([^()]*\)/gu;
+
+/** Whether a formula adds a number as it is to what is in euros, so that it is in euros, too. */
+function isAddedToMoney(answer: CellOnSheet, formula: string, written: RegExp): boolean {
+  const added = new RegExp(`(?:^|[-+])\\s*${written.source}\\s*(?:$|[-+])`, "iu");
+  if (!added.test(formula.replaceAll(GROUP, "1"))) return false;
+  const { before, above } = wordsOfCell(answer);
+  return MONEY.test(before === "" ? above : before);
+}
+
 /**
  * Whether a formula works with the number as with a quantity: by its label or fraction, as so much per hundred, from grams to
- * kilograms, or so that only a mass makes the units right.
+ * kilograms, or so that only a mass or money makes the units right.
  */
 export function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
   const { label, value } = input;
@@ -39,7 +52,9 @@ export function isWorkedWith({ workbook, blocks }: AuditContext, input: Unitless
       isRead = isMeasured || converted.test(formula);
       if (isRead || weighed === MOST_WEIGHED) return;
       weighed += 1;
-      isRead = isMassByFormula(blocks, { sheet, row, column }, cell.formula ?? formula, input);
+      const answer = { sheet, row, column };
+      const own = cell.formula ?? formula;
+      isRead = isMassByFormula(blocks, answer, own, input) || isAddedToMoney(answer, own, written);
     });
     return isRead;
   });

@@ -3,7 +3,7 @@ import { componentGrams, componentPer100 } from "../answers/answers";
 import { catalogueName } from "../catalogueName";
 import { decimalsOf } from "../decimalsOf";
 import type { MeantMix } from "../mix";
-import { plainWords } from "../recipes/headings/plainWords";
+import { plainWaterGrams } from "./plainWaterGrams";
 import { partIn, type StatedPart } from "../answers/statedParts";
 
 const CLOSE = 0.01;
@@ -38,18 +38,6 @@ export function doesNotDissolve(item: string, ownIngredients: Own): boolean {
   const { inclusion, composition, group } = match.ingredient;
   return inclusion === true || group === "fats" || (composition.fat ?? 0) > 50;
 }
-
-const isPlainWater = (item: string, own: Own): boolean =>
-  /^(water|wasser|ice|eis|tap water|leitungswasser)$/.test(
-    plainWords(catalogueName(item, own) ?? ""),
-  );
-
-const gramsOf = ({ items, grams }: MeantMix, isMeant: (item: string) => boolean): number =>
-  items.reduce((sum, item, at) => sum + (isMeant(item) ? (grams[at] ?? 0) : 0), 0);
-
-/** The water that is poured in as such, g. */
-export const plainWaterGrams = (mix: MeantMix): number =>
-  gramsOf(mix, (item) => isPlainWater(item, mix.ownIngredients));
 
 /** Of more pieces than these not every choice is tried. */
 const MOST_PIECES = 6;

@@ -3,38 +3,17 @@ import { textAt } from "../recipes/cells";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { isMass, unitFromFormat, unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
 import { countsThings } from "./inputLabel";
+import { wordsOfCell } from "./wordsOfCell";
 
 /** A cell that may say of what it is a number. */
 export interface CellOnSheet extends Place {
   readonly sheet: WorkbookSheet;
 }
 
-/** The words for a cell stand at most so far before it. */
-const REACH_BESIDE = 4;
-const REACH_ABOVE = 60;
-
 function unitOfWords(text: string): 0 | 1 | null {
   const unit = text === "" ? null : unitFromHeader(text);
   if (unit !== null) return isMass(unit) ? 1 : 0;
   return countsThings(text) ? 0 : null;
-}
-
-/** The nearest words left of a cell. */
-function wordsBefore({ sheet, row, column }: CellOnSheet): string {
-  for (let at = column - 1; at >= Math.max(0, column - REACH_BESIDE); at -= 1) {
-    const text = textAt(sheet, row, at);
-    if (text !== "") return text;
-  }
-  return "";
-}
-
-/** The heading of the column a cell stands in. */
-function wordsAbove({ sheet, row, column }: CellOnSheet): string {
-  for (let at = row - 1; at >= Math.max(0, row - REACH_ABOVE); at -= 1) {
-    const text = textAt(sheet, at, column);
-    if (text !== "") return text;
-  }
-  return "";
 }
 
 const powerOf = ({ unit }: Recipe): 0 | 1 => (isMass(unit) ? 1 : 0);
@@ -49,7 +28,8 @@ function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 |
     const isAmount = layout === "down" || names.some((name) => name.column === column);
     if (recipe !== undefined && isAmount) return powerOf(recipe);
     const role = roles.get(column);
-    const said = role === "amount" || role === "total" ? unitOfWords(wordsAbove(cell)) : null;
+    const said =
+      role === "amount" || role === "total" ? unitOfWords(wordsOfCell(cell).above) : null;
     // What a row of amounts comes to is in their unit, unless its heading says another.
     return said ?? (recipe !== undefined && role === "total" ? powerOf(recipe) : null);
   }
@@ -68,5 +48,6 @@ export function powerOfMass(blocks: readonly RecipeBlock[], cell: CellOnSheet): 
     unitFromFormat(sheet.cellAt(row, column)?.format) ??
     unitFromWord(textAt(sheet, row, column + 1));
   if (unit !== null) return isMass(unit) ? 1 : 0;
-  return unitOfWords(wordsBefore(cell)) ?? unitOfWords(wordsAbove(cell));
+  const { before, above } = wordsOfCell(cell);
+  return unitOfWords(before) ?? unitOfWords(above);
 }

@@ -38,7 +38,7 @@ const OTHER_THING =
   /milk solids|non-?fat|msnf|milchtrocken|fettfrei|% ?vol|vol\.?-?%|\babv\b|by volume|volumen|undissolved|insoluble|(not|n['’]t|never|nicht) (to )?(dis)?(solve|gelöst|lös)|unlöslich|ungelöst|free of|lost|verlust|activity|aktivität|price|cost|preis|kosten|[€$]|added|zugesetzt|zugegeben|temperatur|°|sweet|sü(ß|ss)|\bi\b|cupboard|vorrat|\bleft\b|\bused\b|bath|bad\b|\btap\b|\bml\b|label|bar\b|riegel|stück\b|portion|density|dichte|\bweighs\b|wiegt/;
 /** What one eater gets of it. */
 const OF_HELPING =
-  /\b(glass(es)?|cups?|tassen?|servings?|helpings?|scoops?|kugeln?|cones?|loll(y|ies)|shots?|spoon\w*|löffel\w*|plates?|tellern?)\b|\b(per|a|each|every) (head|person|guest|eater|child|diner)\b|\b(je|pro|jede[rnm]?) (kopf|person|gast|esser|kind|becher)\b/;
+  /\b(glass(es)?|cups?|tassen?|servings?|helpings?|scoops?|kugeln?|cones?|loll(y|ies)|shots?|spoon\w*|löffel\w*|plates?|tellern?)\b(?! (mix(ture)?|base|batch|recipe|masse|mischung|rezept)\b)|\b(per|a|each|every) (head|person|guest|eater|child|diner)\b|\b(je|pro|jede[rnm]?) (kopf|person|gast|esser|kind|becher)\b/;
 /** What a thing is kept in; a share in it is that of the mix. */
 const KEPT_IN = /bottle|flasche|\bjars?\b|glas\b/;
 const IN_EACH =
@@ -49,7 +49,7 @@ const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|phase\b|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
+  /gesamt|insg|σ$|phase\b|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([
     "freezing point",

@@ -9,6 +9,7 @@ import { plainPartOf } from "./plainPart";
 import { isClassBlock } from "../recipes/classSheet";
 import { partOf, type Part } from "./partLabel";
 import type { Per } from "./perOf";
+import { totalsOfWater } from "./totalsOfWater";
 import { textAt } from "../recipes/cells";
 import { plainWords } from "../recipes/headings/plainWords";
 import {
@@ -107,9 +108,8 @@ export function statedParts(context: AuditContext): readonly StatedPart[] {
   const before = known.get(context.blocks);
   if (before !== undefined) return before;
   const blocks = context.blocks.filter(({ recipes }) => recipes.length <= MOST_RECIPES);
-  const found = partAnswers(context.workbook, blocks).flatMap((answer) =>
-    statedPart(context, answer),
-  );
+  const answers = [...partAnswers(context.workbook, blocks), ...totalsOfWater(context, blocks)];
+  const found = answers.flatMap((answer) => statedPart(context, answer));
   known.set(context.blocks, found);
   return found;
 }

@@ -7,6 +7,7 @@ import { isTaken } from "./isTaken";
 import { headersAcross } from "./headings/headersAcross";
 import { unitOfNames } from "./names/namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
+import { sharesInRows } from "./amounts/sharesInRows";
 import { recipesAcross } from "./recipesAcross";
 import { unitFromWord } from "./amounts/unit";
 import { areNamesOfCall } from "./mixCalls";
@@ -55,7 +56,7 @@ function blockAt(
   if (first === null || isCompositions(context, header, run)) return null;
   const { names: headed, totals, roles } = headersAcross(context, header, run, first);
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
-  const unit = unitOfNames(context, headed, header);
+  const unit = unitOfNames(context, headed, header) ?? sharesInRows(sheet, headed, first);
   const left = run[0] ?? 0;
   const rows = recipesAcross(context, { names: headed, first, left, unit });
   const { recipes, repeats, bottom } = rows;

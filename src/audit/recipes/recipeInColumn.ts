@@ -9,7 +9,9 @@ import {
   type ShareUnit,
 } from "./amounts/unit";
 
-const SHARE = /\b(shares?|fractions?|proportions?|parts?|\p{L}*(anteile?|bruchteile?))(?!\p{L})/iu;
+/** Mass fractions have the letter w. */
+const SHARE =
+  /(^|[\s,(/])w(?=\)?$)|\b(shares?|fractions?|proportions?|parts?|\p{L}*(anteile?|bruchteile?))(?!\p{L})/iu;
 
 /** A column of shares that names no unit is one of fractions when it comes to 1, of percent when to 100. */
 function shareUnit(

@@ -5,13 +5,14 @@ import { cellName } from "../../workbook/address";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { readableMass } from "../amounts/readableMass";
-import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
+import { amountPlace, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import type { LabelledAnswer } from "../answers/labelledAnswer";
 import { labelledAnswers } from "../answers/labelledAnswers";
 import { isNotKnownThere, notKnownThere } from "../formulas/notKnownThere";
 import { partAnswers } from "../answers/partAnswers";
 import { resultRole } from "../answers/statedResults";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 
 const identity = { id: "error-in-an-amount", severity: "error" } as const;
 
@@ -65,23 +66,35 @@ function answersIn(context: AuditContext): readonly LabelledAnswer[] {
   ];
 }
 
+const errorFinding = (sheet: WorkbookSheet, place: Place, error: string, label?: string): Finding =>
+  findingAt(identity, sheet, place, {
+    message:
+      label === undefined
+        ? `${cellName(place.row, place.column)}, a total, is ${error}: it comes to no number.`
+        : `${cellName(place.row, place.column)}, "${label}", is ${error}: it has no answer.`,
+    effect: { quantity: "answers", from: 0, to: 1, unit: "" },
+    fix: "Mend what its formula reads, or write the formula again.",
+  });
+
 function resultFinding({ sheet, row, column, label }: LabelledAnswer): Finding[] {
   const cell = sheet.cellAt(row, column);
   const value = cell?.value;
   if (typeof value !== "object" || value === null || readsError(sheet, row, column)) return [];
-  if (isNotKnownThere(cell)) return [];
-  return [
-    findingAt(
-      identity,
-      sheet,
-      { row, column },
-      {
-        message: `${cellName(row, column)}, "${label}", is ${value.error}: it has no answer.`,
-        effect: { quantity: "answers", from: 0, to: 1, unit: "" },
-        fix: "Mend what its formula reads, or write the formula again.",
-      },
-    ),
-  ];
+  return isNotKnownThere(cell) ? [] : [errorFinding(sheet, { row, column }, value.error, label)];
+}
+
+/** Errors in the rows of totals below lists, whose lines have numbers. */
+function totalFindings({ sheet, layout, recipes, roles, totals }: RecipeBlock): Finding[] {
+  if (layout !== "down") return [];
+  const columns = [...new Set([...recipes.map(({ line }) => line), ...roles.keys()])];
+  return totals.flatMap((row) =>
+    columns.flatMap((column) => {
+      const cell = sheet.cellAt(row, column);
+      const value = cell?.value ?? null;
+      if (typeof value !== "object" || value === null || readsError(sheet, row, column)) return [];
+      return isNotKnownThere(cell) ? [] : errorFinding(sheet, { row, column }, value.error);
+    }),
+  );
 }
 
 /** A workbook that went through a program without our functions shows all of them so: told once a sheet. */
@@ -98,9 +111,11 @@ const calculatedElsewhere = ({ workbook }: AuditContext): Finding[] =>
 export const errorValue: Rule = {
   ...identity,
   title: "An amount or a result is an error",
-  find: (context) => [
-    ...context.blocks.flatMap((block) => findIn(context, block)),
-    ...answersIn(context).flatMap(resultFinding),
-    ...calculatedElsewhere(context),
-  ],
+  find: (context) =>
+    toldOnce([
+      ...context.blocks.flatMap((block) => findIn(context, block)),
+      ...answersIn(context).flatMap(resultFinding),
+      ...context.blocks.flatMap(totalFindings),
+      ...calculatedElsewhere(context),
+    ]),
 };

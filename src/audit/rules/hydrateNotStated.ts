@@ -1,3 +1,4 @@
+import { contains, referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { freezingPointC } from "../answers/answers";
 import { mixEffect } from "../effect";
@@ -6,7 +7,12 @@ import { findingAt } from "../findingAt";
 import { hydrateReadings } from "../solutions/hydrates";
 import { lostByName } from "../amounts/lostByName";
 import { amountOf } from "../recipes/amounts/amountOf";
-import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import {
+  amountPlace,
+  type Recipe,
+  type RecipeBlock,
+  type RecipeName,
+} from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import { meantMix } from "../mix";
 import type { Rule } from "../rule";
@@ -54,11 +60,34 @@ function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   });
 }
 
+/** Whether an amount is worked out from that of the same name in another list, where it is told. */
+function isToldBefore({ blocks }: AuditContext, block: RecipeBlock, name: RecipeName): boolean {
+  const recipe = recipeWith(block, name);
+  if (recipe === undefined) return false;
+  const { row, column } = amountPlace(block, recipe, name);
+  const read = referencesOf(block.sheet.cellAt(row, column)?.formula ?? "");
+  return blocks.some((other) => {
+    const cells = read.filter(({ sheet }) => (sheet ?? block.sheet.name) === other.sheet.name);
+    const again = cells.length === 0 ? [] : other.names.filter(({ item }) => item === name.item);
+    return again.some(
+      (one) =>
+        other !== block &&
+        other.recipes.some((each) => {
+          const at = amountPlace(other, each, one);
+          return cells.some(({ range }) => contains(range, at.row, at.column));
+        }),
+    );
+  });
+}
+
 export const hydrateNotStated: Rule = {
   ...identity,
   title: "A name leaves open whether crystal water is in it",
   find: (context) =>
     withoutExtracts(context.blocks).flatMap((block) =>
-      block.names.flatMap((name) => finding(context, block, name) ?? []),
+      block.names.flatMap((name) => {
+        const found = finding(context, block, name);
+        return found === null || isToldBefore(context, block, name) ? [] : found;
+      }),
     ),
 };

@@ -3,7 +3,8 @@ import { numberEdit } from "../cellEdit";
 import { freezingEffect, rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { misreadingOf, plainWaterGrams } from "../amounts/misreadParts";
+import { misreadingOf } from "../amounts/misreadParts";
+import { plainWaterGrams } from "../amounts/plainWaterGrams";
 import type { Rule } from "../rule";
 import { statedParts, type StatedPart } from "../answers/statedParts";
 

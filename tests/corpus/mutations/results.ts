@@ -115,7 +115,10 @@ export const resultMutations: readonly Mutation[] = [
         const other = (trueValue(pair.recipe.made, basis, pair.result.temperatureC) ?? 0) * scale;
         return Math.abs(other - value) < 0.05 * scale ? null : value;
       }),
-      mistyped(["water", "dissolved"], (_, right, random) => right * random.between(1.2, 1.4)),
+      // In the row of totals it is a wrong total, and told as one.
+      mistyped(["water", "dissolved"], ({ recipe, result }, right, random) =>
+        result.spot.row === recipe.total?.row ? null : right * random.between(1.2, 1.4),
+      ),
     ],
     fair: { "formula-overwritten": "a typed number where other results are formulas" },
   },

@@ -163,6 +163,8 @@ export const recipeFindings: Readonly<Record<string, string>> = {
   "the boiling constant Kb": "die Siedekonstante Kb",
   "The alcohol in {name} is taken as {percent} % of its mass, but that is its share by volume: {right} % by mass.":
     "Der Alkohol in {name} gilt als {percent} % der Masse, das ist aber sein Volumenanteil: {right} % der Masse.",
+  "{cell}, a total, is {error}: it comes to no number.":
+    "{cell}, eine Summe, ist {error}: Sie ergibt keine Zahl.",
   '{cell}, "{label}", is {error}: it has no answer.':
     "{cell}, „{label}“, ist {error}: Es gibt keine Antwort.",
   "Mend what its formula reads, or write the formula again.":
