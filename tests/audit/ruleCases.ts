@@ -10,6 +10,7 @@ import { beakerCases } from "./beakerCases";
 import { besideLineCases } from "./besideLineCases";
 import { boundCases } from "./boundCases";
 import { classCases } from "./classCases";
+import { comparedCases } from "./comparedCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
 import { hiddenCases } from "./hiddenCases";
@@ -107,6 +108,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 
 export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
+  ...comparedCases,
   ...filledLineCases,
   ...solutionRowCases,
   ...solutionTableCases,

@@ -68,13 +68,16 @@ const PLURAL =
 export const countsThings = (label: string): boolean =>
   !MEASURED.test(label) && (HAS_NONE.test(label) || COUNTED.test(label) || PLURAL.test(label));
 
-/** Whether a label may be that of an input and names no unit. */
-export const isBareLabel = (label: string): boolean =>
+/** Whether a label may be that of an input and names no unit; what is wanted is one where it is a cold temperature. */
+export const isBareLabel = (label: string, isCold = false): boolean =>
   label.length <= LONGEST_LABEL &&
   (VESSEL.test(label) || !saysUnit(label)) &&
   !HAS_NONE.test(label) &&
   (!COUNTED.test(label) || MEASURED.test(label)) &&
-  (isWished(label) || DENSITY.test(label) || !NO_INPUT.has(headerRole(label)));
+  (isWished(label) ||
+    DENSITY.test(label) ||
+    !NO_INPUT.has(headerRole(label)) ||
+    (isCold && headerRole(label) === "target"));
 
 export const isPrice = (label: string): boolean => headerRole(label) === "price";
 

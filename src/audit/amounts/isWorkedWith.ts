@@ -38,10 +38,16 @@ export function isWorkedWith({ workbook, blocks }: AuditContext, input: Unitless
   const { label, value } = input;
   // What is counted is a whole number, and below 1 it may be a share.
   const isMeasured = isQuantity(label) || isPrice(label) || (value > 1 && !Number.isInteger(value));
+  const isFraction = value > 0 && value < 1;
   return workbook.sheets.some((sheet) => {
     const written = writtenAs(input, sheet === input.sheet);
     const converted = new RegExp(
       `${written.source}\\s*(?:/\\s*100(?!\\d)|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
+      "iu",
+    );
+    // What is added to anything but 1 is no share of it.
+    const added = new RegExp(
+      `(?<![\\d.]\\s*1\\s*|[(=^]\\s*1\\s*)\\+\\s*${written.source}\\s*(?:$|[-+,)])|^=?\\s*${written.source}\\s*\\+(?!\\s*1(?![\\d.]))`,
       "iu",
     );
     let isRead = false;
@@ -49,7 +55,7 @@ export function isWorkedWith({ workbook, blocks }: AuditContext, input: Unitless
     eachFormula(sheet, (row, column, cell) => {
       const formula = cell.sharedFormula ?? cell.formula;
       if (isRead || formula === undefined || !written.test(formula)) return;
-      isRead = isMeasured || converted.test(formula);
+      isRead = isMeasured || converted.test(formula) || (isFraction && added.test(formula));
       if (isRead || weighed === MOST_WEIGHED) return;
       weighed += 1;
       const answer = { sheet, row, column };

@@ -60,15 +60,15 @@ function inputAt(
   const column = nextColumn(sheet, row, labelColumn);
   const cell = sheet.cellAt(row, column);
   if (typeof cell?.value !== "number" || cell.formula !== undefined) return null;
-  if (!isBareLabel(label)) return null;
+  const { value } = cell;
+  const isTemperature = value <= WARMEST_SERVED_C && value >= COLDEST_C;
+  if (!isBareLabel(label, isTemperature)) return null;
   const format = cell.format ?? "";
   const beside = unitBeside(sheet, row, column);
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
   const place = { row, column };
   if (!isRowOfInputs(sheet, place, labelColumn) && isInTable(sheet, place, recipes)) return null;
-  const { value } = cell;
-  const isTemperature = value <= WARMEST_SERVED_C && value >= COLDEST_C;
   const range = { top: row, bottom: row, left: column, right: lastInRow(sheet, place) };
   return { sheet, row, column, range, label, value, isTemperature };
 }

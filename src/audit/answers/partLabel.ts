@@ -15,7 +15,7 @@ export interface LabelledPart {
 const PARTS: readonly (readonly [Part, RegExp])[] = [
   [
     "dissolved solids",
-    /\bdiss(olv(ed?|es|ing)\b|\.)|\b(solids|what is|dissolved) in solution|^in (solution|lösung)\b|(go|goe|stay)s? in(to)? solution|was in lösung|(geht|gehen|bleibt|bleiben) in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
+    /\bdiss(olv(ed?|es|ing)\b|\.)|\b(solids|what is|dissolved) in solution|^in (solution|lösung)\b|(goe?s?|gone|went|stay(s|ed)?|taken|brought) in(to)? solution|was in lösung|(geht|gehen|bleibt|bleiben) in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
   ],
   [
     "solids",
@@ -49,7 +49,7 @@ const FROZEN = /frozen|\b(as|is|of) ice\b|eisanteil|gefroren/;
 
 /** Words after which a part is that of the mix, or the sum over its ingredients. */
 const OF_ALL =
-  /gesamt|insg|σ$|phase\b|\b(total|overall|all|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
+  /gesamt|insg|σ$|phase\b|\b(total|overall|all|(al)?together|zusammen(genommen)?|combined|allesamt|sum|summe|everything|alles|aller|allen|every|aus|mix|recipe|batch|whole|pan|(eis|grund|sorbet)?masse|(eis|grund)?mischung|(ansatz|gemisch)(es)?|(grund|original|haus|voll|teil|ganzen )?rezept(ur|s)?|form|tisch|im (topf|kessel|eimer|kübel|krug|bottich|behälter|tank|ganzen|eis|sorbet)|in (it|the|der|dem|einem|einer|a (?:jug|pot|pan|bowl|bucket|jar|batch|mix|beaker|churn|tub|tray|tin|mou?ld|vat|kettle|box|drum|tank|load|lot|run)|one|each|jeder|jedem)|darin|davon|enthält|enthalten|steckt|contains|(it|this|they|es|er|sie) (holds?|has|have|carr(y|ies)|hat|haben|führt)|comes to|their|his|whose|ihre?|deren|dessen|wherever|whichever|woher auch|egal woher|from (everywhere|anywhere|all sources)|includ\w*|incl|inkl\w*|eingeschlossen|(mit)?gerechnet|(mit)?gezählt|counted|reckoned)\b/;
 const NOT_PARTS = new Set<Role | null>([
   ...([
     "freezing point",

@@ -5,6 +5,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
+import { comparedInFahrenheit } from "./comparedSettings";
 import { settingsInFahrenheit } from "./settingBesideLog";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
@@ -103,7 +104,8 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (CELSIUS.test(format)) celsius += 1;
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
-  const found = [...cells, ...loggedInFahrenheit(sheet), ...settingsInFahrenheit(sheet)];
+  const settings = [...settingsInFahrenheit(sheet), ...comparedInFahrenheit(sheet)];
+  const found = [...cells, ...loggedInFahrenheit(sheet), ...settings];
   const once = new Map(found.toReversed().map((each) => [`${each.row},${each.column}`, each]));
   return { celsius, fahrenheitHeadings, cells: [...once.values()].toReversed() };
 }

@@ -13,7 +13,7 @@ const MOST_READINGS = 2000;
 
 /** "Door left open", "nach dem Abtauen": a remark in the row says why it was warm. */
 const WHY_WARM =
-  /door|open|defrost|thaw|power|failure|outage|off\b|warm|load|tür|offen|abtau|abgetaut|strom|ausfall|beladen|befüllt|neu\b/i;
+  /door|\b(left|stood|was|lid|hatch|wide|half) open|\bopen(ed|ing)\b|defrost|thaw|power|failure|outage|off\b|warm|load|tür|offen|abtau|abgetaut|strom|ausfall|beladen|befüllt|neu\b/i;
 
 /** "n/a", "–", "defekt": what is written where there is no reading. */
 const NO_READING = /^([-–—?x.]+|n\.?\/?a\.?|none|off|broken|missing|defekt|kaputt|fehlt|aus)$/i;

@@ -20,8 +20,8 @@ const WISHED = anyOf(
   "\\b(wir|ich) (wollen|möchten?|wünschen|hätten gern)|\\b(wollen|möchten|machen) wir\\b",
 );
 const SHALL = anyOf(
-  "\\b(should|shall|supposed to|meant to|ought to|has to|is to) (it )?(be|become|turn|end up|come|feel|taste)\\b",
-  "\\bsoll(te)?( es| das| sie| er)? (mal )?(sein|werden|schmecken)\\b|\\bwie soll\\b|\\bso soll\\b|meant to be",
+  "\\b(should|shall|supposed to|meant to|ought to|has to|is to) (it )?(be|become|turn|end up|come|feel|taste)\\b(?! (ice|frozen)\\b)",
+  "\\bsoll(te)?( es| das| sie| er)? (mal )?(?<!(eis|gefroren) )(sein|werden|schmecken)\\b|\\bwie soll\\b|\\bso soll\\b|meant to be",
 );
 /** Much else has an aim. */
 const OTHER_THING =
