@@ -39,6 +39,15 @@ const lolly = (label: string): Rows => [
   ["One costs us (£)", formula("C4/12+B6", 0.0933)],
 ];
 
+/** Amounts left of their names, and answers with their units beyond a free column, from the list's header on. */
+const hut = (point: number, water: number): Rows => [
+  ["Menge", "Einheit", "Was", null, "Gefrierpunkt", point, "°C"],
+  [750, "g", "Wasser", null, "Wasser drin", water, "g"],
+  [150, "g", "Saccharose", null, "Eis in der Truhe bei −20 °C, von der ganzen Masse", 0, "%"],
+  [100, "g", "Zitronensaft", null, "Zucker je 100 g Wasser", 18, "g"],
+  [formula("SUM(A2:A4)", 1000), "g", "zusammen"],
+];
+
 /** Parts of a whole, in rows and below lines, and numbers whose unit a formula tells. */
 export const wholeCases: readonly RuleCase[] = [
   {
@@ -104,5 +113,29 @@ export const wholeCases: readonly RuleCase[] = [
   {
     ...{ rule: "input-without-unit", cells: [], what: "pounds that are added to pounds" },
     rows: lolly("Stick and bag (£)"),
+  },
+  {
+    ...{
+      rule: "water-not-counted",
+      cells: ["F2"],
+      what: "answers with units beyond a free column",
+    },
+    rows: hut(-1.1, 750),
+  },
+  {
+    ...{
+      rule: "freezing-point-sign",
+      cells: ["F1"],
+      what: "an answer in the row of a list's header",
+    },
+    rows: hut(1.1, 841),
+  },
+  {
+    ...{
+      rule: "temperature-units-mixed",
+      cells: [],
+      what: "a share of ice whose unit stands behind it",
+    },
+    rows: hut(-1.1, 841),
   },
 ];

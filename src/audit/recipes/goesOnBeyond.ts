@@ -34,11 +34,16 @@ function isReadBelow(sheet: WorkbookSheet, items: readonly number[], column: num
   );
 }
 
-/** Whether a column holds nothing but units beside the lines. */
+/** Whether a number with words of its own stands before a place: what is behind it is its unit. */
+const isBehindAnswer = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  holdsNumber(sheet, row, column - 1) && textAt(sheet, row, column - 2) !== "";
+
+/** Whether a column holds nothing but units beside the lines, none of them an answer's. */
 function isOfUnits(sheet: WorkbookSheet, items: readonly number[], column: number): boolean {
   const filled = items.filter((row) => !isBlank(sheet, row, column));
   const isUnit = (row: number) => unitFromWord(textAt(sheet, row, column)) !== null;
-  return filled.length > 0 && filled.every(isUnit);
+  const isFree = filled.length > 0 && !filled.some((row) => isBehindAnswer(sheet, row, column));
+  return isFree && filled.every(isUnit);
 }
 
 /**

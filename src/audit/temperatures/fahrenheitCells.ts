@@ -1,5 +1,6 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
+import { labelAt } from "../answers/labelAt";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
@@ -62,7 +63,9 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     temperatureWords.ofFreezer.test(plainWords(text)) &&
     ![FAHRENHEIT, DURATION, WARMER].some((otherwise) => otherwise.test(text));
   const warm =
-    isLabel && headerRole(text) === "temperature" ? numberAt(sheet, row, column + 1) : null;
+    isLabel && headerRole(labelAt(sheet, { row, column })) === "temperature"
+      ? numberAt(sheet, row, column + 1)
+      : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)
     return { row, column: column + 1, temperatureF: warm, isMarked: false };
   return null;
