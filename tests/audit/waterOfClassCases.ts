@@ -43,4 +43,12 @@ export const waterOfClassCases: readonly RuleCase[] = [
     ...{ rule: "ideal-law-too-far-off", cells: [], what: "a law that may be 2 K away" },
     rows: promise("Key by the ideal law; the true value may be 2 K away, so mark the working."),
   },
+  {
+    ...{ rule: "input-without-unit", cells: ["B1"], what: "water that a formula takes for grams" },
+    rows: handout("Deionised water", 0.6),
+  },
+  {
+    ...{ rule: "input-without-unit", cells: [], what: "water in grams" },
+    rows: handout("Deionised water (g)", 0.6),
+  },
 ];

@@ -1,3 +1,4 @@
+import { massIn } from "./unit";
 import { textAt } from "../cells";
 import { productOf } from "../forms/productOf";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
@@ -42,7 +43,14 @@ export function waterByFormula(block: RecipeBlock): RecipeName | null {
       const divided = dividedBy(block, { row, column });
       if (divided === null) continue;
       const { at, inGrams } = divided;
-      return { ...labelOf(block, at), item: "water", amountAt: at, unit: inGrams ? "g" : "kg" };
+      const label = labelOf(block, at);
+      const { sheet } = block;
+      const marks = [label, { ...at, column: at.column + 1 }].map((one) =>
+        massIn(textAt(sheet, one.row, one.column)),
+      );
+      // What its formula takes for grams is told where it does not say so itself.
+      const unit = marks.find((one) => one !== null) ?? (inGrams ? undefined : "kg");
+      return { ...label, item: "water", amountAt: at, ...(unit !== undefined && { unit }) };
     }
   return null;
 }
