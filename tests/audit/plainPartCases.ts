@@ -46,6 +46,33 @@ const trays = (pointC: number): Rows => [
   ["Freezing begins at (°C)", pointC],
 ];
 
+/** Samples in rows, with their water beside other answers; the second sample's as given, of a kind of water. */
+const samples = (kind: string, water: number): Rows => [
+  ["Sample", kind, "whole milk", "sucrose", "Total", "Water calc. (g)", "Dry matter (%)"],
+  ["A", ...GRAMS, 1000, ALL_WATER, 100 - ALL_WATER / 10],
+  ["B", ...GRAMS, 1000, water, 100 - water / 10],
+  ["C", ...GRAMS, 1000, ALL_WATER, 100 - ALL_WATER / 10],
+];
+
+/** Bowls in columns, and on another sheet a row for each with its water; the second one's as given. */
+const bowls = (water: Rows[number][number]): Readonly<Record<string, Rows>> => ({
+  Overview: [
+    ["Sorte", "Portionen", "Gefrierpunkt (°C)", "Wasser je Schüssel (g)"],
+    ...["B", "C", "D"].map((letter, at): Rows[number] => [
+      ["Eins", "Zwei", "Drei"][at] ?? "",
+      formula(`Bowls!${letter}6/80`, 12.5),
+      formula(`RIME.FREEZINGPOINT(Bowls!$A$3:$A$5,Bowls!${letter}3:${letter}5)`, POINT),
+      at === 1 ? water : ALL_WATER,
+    ]),
+  ],
+  Bowls: [
+    ["Sorte", "Eins", "Zwei", "Drei"],
+    ["Für eine Schüssel in g"],
+    ...ITEMS.map((item, at): Rows[number] => [item, ...[0, 1, 2].map(() => GRAMS[at] ?? null)]),
+    ["wiegt", ...["B", "C", "D"].map((letter) => formula(`SUM(${letter}3:${letter}5)`, 1000))],
+  ],
+});
+
 /** A plain label that names an ingredient, and what tells that it is an answer. */
 export const plainPartCases: readonly RuleCase[] = [
   {
@@ -94,5 +121,29 @@ export const plainPartCases: readonly RuleCase[] = [
     what: "sugar to 100 g of water that is the share of the mix",
     rows: below("Sugar to 100 g of water (g)", Math.round(first("COMPONENT", "sugars")) / 10),
     cells: ["B7"],
+  },
+  {
+    rule: "water-not-counted",
+    what: "only the water poured in, whatever kind, in samples that run across",
+    rows: { Tap: samples("tap water", 200), Drinking: samples("Trinkwasser", 200) },
+    cells: ["F3", "F3"],
+  },
+  {
+    rule: "result-differs",
+    what: "all of the water in samples that run across",
+    rows: samples("Trinkwasser", ALL_WATER),
+    cells: [],
+  },
+  {
+    rule: "water-not-counted",
+    what: "the water of a bowl that is read from its line, in a row for each bowl",
+    rows: bowls(formula("Bowls!C3", 200)),
+    cells: ["D3"],
+  },
+  {
+    rule: "result-differs",
+    what: "the water of the bowls beside one whose water is read from its line",
+    rows: bowls(formula("Bowls!C3", 200)),
+    cells: [],
   },
 ];

@@ -10,7 +10,7 @@ import { saysAnswer } from "./saysAnswer";
 
 /** "Water", "Wassermenge (g)", "Amount of sugar": an ingredient's name or an answer, which its place tells. */
 const PLAIN =
-  /^(?:(?:the|all|g|grams(?: of)?|gramm|amount of(?: the)?|mass of(?: the)?|weight of(?: the)?|gewicht (?:an|des)|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?:?(?: ?[([,]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
+  /^(?:(?:the|all|g|grams(?: of)?|gramm|amount of(?: the)?|mass of(?: the)?|weight of(?: the)?|gewicht (?:an|des)|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?(?:,? [(]?(?:ber|berechnet|gerechnet|errechnet|rechnerisch|calc|calculated|computed|worked out)\.?[)]?)?:?(?: ?[([,]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
 
 /** The part that a label may mean when it stands among answers; null when it says none. */
 export function plainPartOf(label: string): Part | null {
@@ -31,10 +31,13 @@ function isAmongAnswers({ sheet, row, column, block }: LabelledAnswer): boolean 
     (other) =>
       isAnswer(sheet, other, column) && labels.some((at) => saysAnswer(textAt(sheet, other, at))),
   );
+  // Beside names that run across, the heading is that of all rows.
+  const isRow = block.layout === "across" && block.sheet === sheet;
+  const heading = isRow ? (block.headerRow ?? row - 1) : row - 1;
   return (
     isBeside ||
     [column - 1, column + 1].some(
-      (other) => isAnswer(sheet, row, other) && saysAnswer(textAt(sheet, row - 1, other)),
+      (other) => isAnswer(sheet, row, other) && saysAnswer(textAt(sheet, heading, other)),
     )
   );
 }

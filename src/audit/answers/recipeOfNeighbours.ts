@@ -1,5 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
-import { rangesRead } from "../formulas/rangesRead";
+import { rangesRead, type RangeRead } from "../formulas/rangesRead";
 import { readsAmounts, readsTotal, type RecipeInBlock } from "./recipeInBlock";
 import { recipeNamedIn } from "./recipeNamedIn";
 import { isBlank } from "../recipes/cells";
@@ -25,9 +25,32 @@ function formulasAround(
   });
 }
 
+interface Neighbours {
+  readonly recipe: RecipeInBlock;
+  /** How many formulas read it. */
+  readonly formulas: number;
+}
+
+/** The one recipe whose amounts or total some formulas read. */
+function recipeReadBy(
+  workbook: Workbook,
+  recipes: readonly RecipeInBlock[],
+  sheet: WorkbookSheet,
+  formulas: readonly string[],
+): Neighbours[] {
+  const read = formulas.map((formula) => rangesRead(workbook)(sheet, formula));
+  const isRead = (each: RecipeInBlock, ranges: readonly RangeRead[]) =>
+    readsAmounts(ranges, each) || readsTotal(ranges, each);
+  const all = read.flat();
+  const [recipe, ...more] = recipes.filter((each) => isRead(each, all));
+  if (recipe === undefined || more.length > 0) return [];
+  return [{ recipe, formulas: read.filter((ranges) => isRead(recipe, ranges)).length }];
+}
+
 /**
  * The one recipe whose amounts or total the formulas beside an answer read, above and below it or in its row: it is
- * about that, too; else the one that the words of its row or column name.
+ * about that, too; where both read one, that which more of them read; else the one that the words of its row or column
+ * name.
  */
 export function recipeOfNeighbours(
   workbook: Workbook,
@@ -39,14 +62,9 @@ export function recipeOfNeighbours(
     [1, 0],
     [0, 1],
   ] as const;
-  for (const direction of directions) {
-    const ranges = formulasAround(sheet, place, direction).flatMap((formula) =>
-      rangesRead(workbook)(sheet, formula),
-    );
-    const [only, ...more] = recipes.filter(
-      (each) => readsAmounts(ranges, each) || readsTotal(ranges, each),
-    );
-    if (only !== undefined && more.length === 0) return only;
-  }
-  return recipeNamedIn(recipes, sheet, place);
+  const [first, second] = directions.flatMap((direction) =>
+    recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction)),
+  );
+  if (first === undefined) return recipeNamedIn(recipes, sheet, place);
+  return (second !== undefined && second.formulas > first.formulas ? second : first).recipe;
 }

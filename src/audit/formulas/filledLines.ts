@@ -1,6 +1,7 @@
 import { moveFormula } from "../../workbook/moveFormula";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
+import type { Move } from "./movedAcross";
 import { readsOnlyBlanks } from "./readsTheSame";
 import { isNoFood } from "../recipes/names/isNoFood";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
@@ -9,6 +10,8 @@ import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 export interface Line {
   readonly length: number;
   readonly placeAt: (at: number) => Place;
+  /** How a formula is filled along it; as a sheet does it where nothing is said. */
+  readonly move?: Move;
 }
 
 /** Cells of one column (or row) of a recipe that were filled with one formula, but for some strangers. */
@@ -31,20 +34,22 @@ const MOST_LOOKED_AT = 300;
 
 /** The pattern at another place of the line. */
 export function patternAt(
-  { placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">,
+  { placeAt, pattern, move = moveFormula }: Pick<FilledLine, "placeAt" | "pattern" | "move">,
   { row, column }: Place,
 ): string {
   const first = placeAt(0);
-  return moveFormula(pattern, row - first.row, column - first.column);
+  return move(pattern, row - first.row, column - first.column);
 }
 
 /** A place's formula as it would read in the first place; null where there is none. */
-function atFirst(sheet: WorkbookSheet, { placeAt }: Line, { row, column }: Place): string | null {
+function atFirst(
+  sheet: WorkbookSheet,
+  { placeAt, move = moveFormula }: Line,
+  { row, column }: Place,
+): string | null {
   const first = placeAt(0);
   const formula = sheet.cellAt(row, column)?.formula;
-  return formula === undefined
-    ? null
-    : moveFormula(formula, first.row - row, first.column - column);
+  return formula === undefined ? null : move(formula, first.row - row, first.column - column);
 }
 
 /** The formula that most of a few places along the line share. */
@@ -62,7 +67,7 @@ function commonest(sheet: WorkbookSheet, line: Line): string | null {
 /** Whether a formula was filled along the line where there is nothing to read, too: a list of many recipes' names. */
 function isFilledAtBlanks(
   sheet: WorkbookSheet,
-  line: Pick<FilledLine, "length" | "placeAt" | "pattern">,
+  line: Omit<FilledLine, "sheet" | "strangers">,
   strangers: number,
 ): boolean {
   if (strangers === 0 || line.length > MOST_LOOKED_AT) return false;
@@ -78,10 +83,9 @@ function isFilledAtBlanks(
 /** A running sum: what begins it has nothing before it to read. */
 function readsBefore({ placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">): boolean {
   const { row, column } = placeAt(0);
-  return (
-    /#REF!/.test(pattern) ||
-    referencesOf(pattern).some(({ range }) => range.top === row - 1 && range.left === column)
-  );
+  const reads = referencesOf(pattern);
+  if (/#REF!/.test(pattern)) return true;
+  return reads.some(({ range }) => range.top === row - 1 && range.left === column);
 }
 
 /** The line if most of it follows one formula. */

@@ -4,6 +4,7 @@ import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
 import { runsOf, type Run } from "./runsOf";
+import { movedAcross } from "./movedAcross";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
@@ -42,10 +43,13 @@ function endsInSum(sheet: WorkbookSheet, { column, top, bottom }: Run): boolean 
 function lineOf(sheet: WorkbookSheet, run: Run): FilledLine | null {
   const { column, top, bottom, step } = run;
   const every = step ?? 1;
-  const line = filledLine(sheet, {
+  const places = {
     length: (bottom - top) / every + (endsInSum(sheet, run) ? 0 : 1),
-    placeAt: (at) => ({ row: top + at * every, column }),
-  });
+    placeAt: (at: number) => ({ row: top + at * every, column }),
+  };
+  const line =
+    filledLine(sheet, places) ??
+    (every === 1 ? filledLine(sheet, { ...places, move: movedAcross(top, bottom) }) : null);
   if (line === null) return null;
   const strangers = line.strangers.filter(
     (place) => !isSummary(sheet, place, line.pattern) && !goesOnWithItsRow(sheet, place),

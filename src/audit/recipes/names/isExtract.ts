@@ -8,44 +8,48 @@ const MOST_LISTS = 300;
 /** What is looked up by its name in another list. */
 const LOOKED_UP = /\b(?:[VHX]?LOOKUP|INDEX|SUMIFS?)\s*\(/i;
 
-interface Sources {
-  /** What each amount reads. */
-  readonly references: readonly (readonly Reference[])[];
-  readonly areLookedUp: boolean;
-}
-
-/** What the amounts of a list are links to or are looked up in; null when one of them is neither. */
-function sourcesOf(block: RecipeBlock): Sources | null {
+/** The formulas of a list's amounts; null where one of them is typed. */
+function formulasOf(block: RecipeBlock): readonly string[] | null {
   const [recipe] = block.recipes;
   if (recipe === undefined) return null;
   const formulas = block.names.map((name) => {
     const { row, column } = amountPlace(block, recipe, name);
     return block.sheet.cellAt(row, column)?.formula ?? "";
   });
-  const isSaidAgain = (formula: string) => LINK.test(formula) || LOOKED_UP.test(formula);
-  return formulas.every(isSaidAgain)
-    ? {
-        references: formulas.map(referencesOf),
-        areLookedUp: formulas.every((formula) => LOOKED_UP.test(formula)),
-      }
-    : null;
+  return formulas.includes("") ? null : formulas;
 }
+
+/** In how many recipes of another list the references of a formula read amounts. */
+const recipesRead = (
+  { layout, range, recipes }: RecipeBlock,
+  references: readonly Reference[],
+): number =>
+  recipes.filter(({ line }) => {
+    const own = layout === "down" ? { left: line, right: line } : { top: line, bottom: line };
+    return references.some((read) => overlaps({ ...range, ...own }, read.range));
+  }).length;
 
 function isAmong(block: RecipeBlock, all: readonly RecipeBlock[]): boolean {
   if (all.length < 2 || all.length > MOST_LISTS) return false;
-  const sources = sourcesOf(block);
-  if (sources === null) return false;
-  const isIn = (other: RecipeBlock) => (references: readonly Reference[]) =>
-    references.some(
-      ({ sheet, range }) =>
-        (sheet ?? block.sheet.name) === other.sheet.name && overlaps(other.range, range),
+  const formulas = formulasOf(block);
+  if (formulas === null) return false;
+  const areLookedUp = formulas.every((formula) => LOOKED_UP.test(formula));
+  const areSaidAgain = formulas.every((formula) => LINK.test(formula) || LOOKED_UP.test(formula));
+  const references = formulas.map(referencesOf);
+  return all.some((other) => {
+    if (other === block || other.names.length < block.names.length) return false;
+    const inOther = references.map((some) =>
+      some.filter(
+        ({ sheet, range }) =>
+          (sheet ?? block.sheet.name) === other.sheet.name && overlaps(other.range, range),
+      ),
     );
-  // All lines looked up are still a list of what is needed; all of them linked are the recipe once more.
-  const least = block.names.length + (sources.areLookedUp ? 0 : 1);
-  return all.some(
-    (other) =>
-      other !== block && other.names.length >= least && sources.references.every(isIn(other)),
-  );
+    // All lines looked up are still a list of what is needed; all of them linked are the recipe once more.
+    const isPart = areLookedUp || other.names.length > block.names.length;
+    if (areSaidAgain && isPart) return inOther.every(({ length }) => length > 0);
+    // So is what all of several recipes need of each.
+    return inOther.every((some) => recipesRead(other, some) > 1);
+  });
 }
 
 const known = new WeakMap<RecipeBlock, boolean>();
