@@ -43,6 +43,12 @@ describe("A curve of what cools down", () => {
     bag("its first reading in °F", SALTED.with(0, 32), "temperature-units-mixed Bag!B2"),
     bag("its second in °F", SALTED.with(1, 17), "temperature-units-mixed Bag!B3"),
     bag("a chiller so cold that both scales say about the same", [-34.5, -31, -35, -31]),
+    bag("fast at first, and ever slower", [-3.3, -14.7, -15.3, -16.5, -16.5, -17.7, -19.8]),
+    bag(
+      "a freezer's first reading in °F, which then rise and fall",
+      [-1, -17.7, -18.3, -17.5, -18.5, -17.9],
+      "temperature-units-mixed Bag!B2",
+    ),
     row("readings in a row", -0.6),
     row("one of them in °F", 31, "temperature-units-mixed Row!E2"),
     probe("all in °C", CURVE),

@@ -14,6 +14,8 @@ export const furtherPhrases = {
     "calculated (°C)",
     "T expected, °C",
     "berechnet in °C",
+    "ϑ berechnet in °C",
+    "θ calculated (°C)",
     "vorhergesagte Temperatur (°C)",
     "Freezing temp of blend (°C)",
     "turns to ice below",

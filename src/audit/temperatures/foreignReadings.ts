@@ -27,6 +27,8 @@ const ABOUT_K = 2;
 const FIRST_STEPS = 3;
 /** Readings that differ by less have no course. */
 const LEAST_COURSE_K = 5;
+/** Readings of a freezer that only fall by chance are fewer. */
+const LEAST_COURSE = 5;
 /** What is cooled is warmer at first than a freezer, whose readings rise and fall as they like. */
 const COLDEST_START_C = -12;
 /** What falls may rise by so much between two readings. */
@@ -78,13 +80,15 @@ const areTogether = (readings: readonly Reading[]): boolean =>
     return before === undefined || row - before.row + column - before.column === 1;
   });
 
-const isFalling = (values: readonly number[]): boolean =>
-  values.every((value, at) => at === 0 || value <= (values[at - 1] ?? value) + DRIFT_K);
+const isFalling = (values: readonly number[], drift = DRIFT_K): boolean =>
+  values.every((value, at) => at === 0 || value <= (values[at - 1] ?? value) + drift);
 
 /** Whether readings go down one after the other, at first not so much faster that the first is another thing. */
 function isCooling(readings: readonly Reading[]): boolean {
   const [first = 0, ...others] = readings.map(({ value }) => value);
   const leap = first - (others[0] ?? first);
+  // So many that never rise are no freezer's: whatever stood in it was warmer before.
+  if (others.length >= LEAST_COURSE && isFalling([first, ...others], 0)) return true;
   return isFalling([first, ...others]) && leap < LEAST_LEAP_STEPS * largestStep(others);
 }
 

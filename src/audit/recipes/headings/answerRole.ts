@@ -18,7 +18,7 @@ const FREEZES = anyOf(
 );
 /** What a class works out for a solution in degrees; what is measured is no answer. */
 const PREDICTED =
-  /^((the )?(temperature|temp\.?|temperatur|wert|t),? )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law|the formula|calculation)|worked out|from the formula|nach (der )?(formel|rechnung)|laut (rechnung|formel)|rechnerisch(e[rs]?)?|vorhergesagte?|vorhersage|(be|er|(aus)?ge)rechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
+  /^((the )?(temperature|temp\.?|temperatur|wert|t|ϑ|θ|theta),? )?(predicted|calculated|computed|expected|theoretical|in theory|by (theory|the law|the formula|calculation)|worked out|from the formula|nach (der )?(formel|rechnung)|laut (rechnung|formel)|rechnerisch(e[rs]?)?|vorhergesagte?|vorhersage|(be|er|(aus)?ge)rechnete?|erwartete?|theoretische?|theorie)( (temperature|temp\.?|temperatur|value|wert|t))?\W*(in )?°c\)?$/;
 const FIRST_ICE = anyOf(
   "\\b(first|erste[nsr]?) (ice|eis)|\\bice (first )?(begins|starts|forms|appears)",
   "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|\\bfirst (ice )?crystals?|\\berste[nrs]? (eis)?kristalle?",
