@@ -88,4 +88,10 @@ export const inputUnitCases: readonly RuleCase[] = [
     ],
     cells: ["B1"],
   },
+  ...["bleibt hängen", "geht über Nacht verloren, h"].map((label): RuleCase => ({
+    rule: "input-without-unit",
+    what: `"${label}", whose letters between umlauts are no unit and whose last one is`,
+    rows: [...LIST, [], [label, 5], ["Im Glas (g)", formula("B4*(1-B6/100)", 617.5)]],
+    cells: label.endsWith(" h") ? [] : ["B6"],
+  })),
 ];

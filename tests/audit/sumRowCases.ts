@@ -69,4 +69,16 @@ export const sumRowCases: readonly RuleCase[] = [
     ...{ rule: "input-without-unit", cells: [], what: "a batch that says its unit" },
     rows: pilot("Pilot batch (g)"),
   },
+  ...[951, 1090].map((total): RuleCase => ({
+    rule: "total-incomplete",
+    what: `${total} typed as the batch, left of the names with its unit between`,
+    rows: [
+      ["Menge", "Einheit", "Rohstoff"],
+      [544, "g", "Wasser"],
+      [302, "g", "Vollmilch"],
+      [105, "g", "Zucker"],
+      [total, "g", "Ansatz"],
+    ],
+    cells: total === 951 ? [] : ["A5"],
+  })),
 ];

@@ -9,7 +9,7 @@ const NO_INPUT: ReadonlySet<Role | null> = new Set<Role | null>([
 ]);
 
 const SAYS_UNIT =
-  /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|\b(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)\b/i;
+  /[°º%€$£]|[([][^)\]]{1,14}[)\]]\s*$|(?<![\p{L}\d_])(celsius|fahrenheit|kelvin|degrees?|grad|eur|euro|usd|chf|mol|min(utes?|uten)?|hours?|h|stunden?|days?|tage|cm|mm)(?![\p{L}\d_])/iu;
 /** What is counted by name or compared has no unit; what is dissolved is looked after by its own rules. */
 const HAS_NONE =
   /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|id|ph|ice|(?<!\b(?:one|an?|each|per|eine?|je|pro|jeder) )(?:trial|versuch)|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|water|wasser/i;

@@ -40,7 +40,8 @@ export function isTotalRow(
   items: readonly number[],
 ): boolean {
   const next = nextColumn(sheet, row, column);
-  const beside = [next, next + 1, column - 1];
+  // Left of the names, too, a unit may stand between.
+  const beside = [next, next + 1, column - 1, column - 2];
   const inList = [...beside, ...FARTHER.map((step) => column + step)];
   const text = textAt(sheet, row, column);
   if (lotWords.test(plainWords(text)) && inList.some((at) => isTypedSum(sheet, row, at, items)))
