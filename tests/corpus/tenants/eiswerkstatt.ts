@@ -3,6 +3,7 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
 import { markRecipe, say, type Said } from "../layouts/parts";
 import { inUnit } from "../list";
+import type { MarkedRecipe } from "../marks";
 import { listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
 import { ofSpirit, perKilo, tellInRows, timesTo } from "./words";
@@ -21,22 +22,16 @@ const said = (made: MadeRecipe): Said[] => [
   ...ofSpirit(made, { label: "Alkohol g" }),
 ];
 
-/** One batch of the file; gives the row for the next. */
-function batch(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
-  putRow(sheet, top, 0, ["Ansatz", made.title]);
-  const list = listed(
-    sheet,
-    made,
-    { row: top + 1, column: 0 },
-    {
-      heads: HEADS,
-      cells: (name, grams, index) => [
-        ...[index + 1, name, inUnit(grams, "kg"), perKilo(kit.random, made.lines[index]!.en)],
-      ],
-      ...{ name: 1, amount: 2 },
-    },
-  );
-  const { heads, rows, names, amounts, end } = list;
+/** The lines of a batch, their sums and what they cost. */
+function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, row: number): MarkedRecipe {
+  const place = { row, column: 0 };
+  const { heads, rows, names, amounts, end } = listed(sheet, made, place, {
+    heads: HEADS,
+    cells: (name, grams, index) => [
+      ...[index + 1, name, inUnit(grams, "kg"), perKilo(kit.random, made.lines[index]!.en)],
+    ],
+    ...{ name: 1, amount: 2 },
+  });
   const costs = rows.map(([, , kilos, price]) =>
     put(sheet, kilos!.row, 4, `=ROUND(${a1(kilos!)}*${a1(price!)},2)`),
   );
@@ -45,10 +40,15 @@ function batch(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): num
   put(sheet, end, 1, "Summe");
   const total = summed(2, amounts, 3);
   summed(4, costs, 2);
-  const recipe = markRecipe(kit, made, {
-    ...{ names, amounts, total, unit: "kg", amountLabel: heads[2]! },
-  });
-  const next = say(sheet, recipe, { row: end + 1, column: 1 }, said(made));
+  const amountLabel = heads[2]!;
+  return markRecipe(kit, made, { names, amounts, total, unit: "kg", amountLabel });
+}
+
+/** One batch of the file; gives the row for the next. */
+function batch(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
+  putRow(sheet, top, 0, ["Ansatz", made.title]);
+  const recipe = costed(kit, sheet, made, top + 1);
+  const next = say(sheet, recipe, { row: recipe.total!.row + 1, column: 1 }, said(made));
   nameTarget(sheet, recipe, { row: next, column: 1, label: "Soll werden" });
   return tellInRows(sheet, recipe, { row: next + 1, column: 1 }, "Allergene") + 1;
 }

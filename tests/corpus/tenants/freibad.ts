@@ -50,29 +50,24 @@ function scaled(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, tray: Spot) {
   });
 }
 
+/** What is filled in above, and in which row. */
+const GIVEN = [
+  [2, "In die Schale passen (g)", "In die Schale passen"],
+  [3, "Verkaufstruhe (°C)", "Verkaufstruhe"],
+  [5, "Eine Kugel wiegt (g)", "Eine Kugel wiegt"],
+] as const;
+
 /** The basic recipe for the tray in the freezer of a lido's kiosk. */
 function freibad(kit: Kit): void {
   const { random, marked } = kit;
   const sheet = addSheet(marked.book, "Schale");
   const made = called(kit.make(1)[0]!, { Zucker: "Haushaltszucker", Wasser: "Leitungswasser" });
   put(sheet, 0, 0, `Kiosk am Freibad: ${made.title}`);
-  const words = { label: "In die Schale passen (g)", bare: "In die Schale passen" };
-  const value = random.pick([2400, 3200, 4500]);
-  const tray = input(kit, sheet, { row: 2, column: 0 }, { ...words, value });
   const celsius = -random.whole(12, 17);
-  const temperature = input(
-    kit,
-    sheet,
-    { row: 3, column: 0 },
-    { label: "Verkaufstruhe (°C)", bare: "Verkaufstruhe", value: celsius },
-  );
-  const portion = { label: "Eine Kugel wiegt (g)", bare: "Eine Kugel wiegt" };
-  const ball = input(
-    kit,
-    sheet,
-    { row: 5, column: 0 },
-    { ...portion, value: random.pick([55, 60]) },
-  );
+  const values = [random.pick([2400, 3200, 4500]), celsius, random.pick([55, 60])];
+  const [tray, temperature, ball] = GIVEN.map(([row, label, bare], index) =>
+    input(kit, sheet, { row, column: 0 }, { label, bare, value: values[index]! }),
+  ) as [Spot, Spot, Spot];
   const recipe = scaled(kit, sheet, made, tray);
   const at = { temperature, temperatureC: celsius };
   const next = say(sheet, recipe, { row: 2, column: 4 }, said(made, at));

@@ -19,22 +19,14 @@ const said = (made: MadeRecipe): readonly Said[] => [
   ...ofSpirit(made, { label: "Ethanol, g in 100 g" }),
 ];
 
-/** One formula with its pilot batch; gives the row where the next begins. */
-function formula(kit: Kit, given: MadeRecipe, top: number, batch: Spot): number {
-  const sheet = kit.marked.book.sheets[0]!;
-  const made = called(stillMet(perHundred(given)), { sugar: "granulated sugar" });
-  putRow(sheet, top, 0, [`FD-${100 + top}`, made.title]);
-  const list = listed(
-    sheet,
-    made,
-    { row: top + 1, column: 0 },
-    {
-      heads: ["% by weight", "Raw material", "Pilot batch (kg)"],
-      cells: (name, share) => [shown(share, "0.0"), name],
-      ...{ name: 1, amount: 0 },
-    },
-  );
-  const { heads, names, amounts, end } = list;
+/** The shares and the pilot batch beside them. */
+function shares(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, row: number, batch: Spot) {
+  const place = { row, column: 0 };
+  const { heads, names, amounts, end } = listed(sheet, made, place, {
+    heads: ["% by weight", "Raw material", "Pilot batch (kg)"],
+    cells: (name, share) => [shown(share, "0.0"), name],
+    ...{ name: 1, amount: 0 },
+  });
   const weighed = beside(kit, heads[2]!, amounts, {
     ...{ sheet, format: "0.000", fixed: [batch] },
     content: (share) => `=${a1(share)}/100*${fixed(batch)}`,
@@ -42,12 +34,20 @@ function formula(kit: Kit, given: MadeRecipe, top: number, batch: Spot): number 
   const total = sumOf(kit, sheet, { row: end, column: 0 }, amounts, "0.0");
   put(sheet, end, 1, "Formula total");
   sumOf(kit, sheet, { row: end, column: 2 }, weighed, "0.000");
-  const recipe = markRecipe(kit, made, {
+  return markRecipe(kit, made, {
     ...{ names, amounts, alsoAmounts: weighed, total, amountLabel: heads[0]!, unit: "%" },
   });
+}
+
+/** One formula with its pilot batch; gives the row where the next begins. */
+function formula(kit: Kit, given: MadeRecipe, top: number, batch: Spot): number {
+  const sheet = kit.marked.book.sheets[0]!;
+  const made = called(stillMet(perHundred(given)), { sugar: "granulated sugar" });
+  putRow(sheet, top, 0, [`FD-${100 + top}`, made.title]);
+  const recipe = shares(kit, sheet, made, top + 1, batch);
   const next = say(sheet, recipe, { row: top + 1, column: 4 }, said(made));
   nameTarget(sheet, recipe, { row: next, column: 4, label: "Texture brief" });
-  const last = Math.max(end + 1, next + 2);
+  const last = Math.max(recipe.total!.row + 1, next + 2);
   return tellOnce(sheet, recipe, { row: last, column: 0 }, "Declare:") + 1;
 }
 

@@ -31,20 +31,15 @@ function pack(kit: Kit, made: MadeRecipe, index: number): [number, number] {
 
 /** What goes into the bowls and what of the receipt that is. */
 function bill(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
-  const list = listed(
-    sheet,
-    made,
-    { row: 6, column: 0 },
-    {
-      heads: HEADS,
-      cells: (name, grams, index) => {
-        const [size, price] = pack(kit, made, index);
-        return [name, size, shown(price, "0.00"), grams];
-      },
-      amount: 3,
+  const place = { row: 6, column: 0 };
+  const { heads, rows, names, amounts, end } = listed(sheet, made, place, {
+    heads: HEADS,
+    cells: (name, grams, index) => {
+      const [size, price] = pack(kit, made, index);
+      return [name, size, shown(price, "0.00"), grams];
     },
-  );
-  const { heads, rows, names, amounts, end } = list;
+    amount: 3,
+  });
   const costs = beside(kit, heads[4]!, amounts, {
     ...{ sheet, format: "0.00" },
     content: (used, index) => `=${a1(used)}/${a1(rows[index]![1]!)}*${a1(rows[index]![2]!)}`,

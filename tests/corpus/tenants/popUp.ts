@@ -26,24 +26,17 @@ interface Course {
   readonly cost: Spot;
 }
 
-/** A dish on its sheet, the sum over the list. */
-function course(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Course {
-  put(sheet, 0, 0, made.title);
-  const list = listed(
-    sheet,
-    made,
-    { row: 4, column: 0 },
-    {
-      heads: ["item", "grams", "$ a kilo", "$"],
-      cells: (name, grams, index) => [
-        ...[name, grams, shown(perKilo(kit.random, made.lines[index]!.en), "0.00")],
-      ],
-    },
-  );
-  const { heads, rows, names, amounts, end } = list;
+/** What goes into a dish and what it costs, the sums over the list. */
+function weighed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Course {
+  const place = { row: 4, column: 0 };
+  const price = (index: number) => perKilo(kit.random, made.lines[index]!.en);
+  const { heads, rows, names, amounts } = listed(sheet, made, place, {
+    heads: ["item", "grams", "$ a kilo", "$"],
+    cells: (name, grams, index) => [name, grams, shown(price(index), "0.00")],
+  });
   const costs = beside(kit, heads[3]!, columnOf(rows, 2), {
     ...{ sheet, format: "0.00" },
-    content: (price, index) => `=${a1(amounts[index]!)}/1000*${a1(price)}`,
+    content: (kilo, index) => `=${a1(amounts[index]!)}/1000*${a1(kilo)}`,
   });
   put(sheet, 2, 0, "everything");
   const total = sumOf(kit, sheet, { row: 2, column: 1 }, amounts);
@@ -51,10 +44,19 @@ function course(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Course {
   const recipe = markRecipe(kit, made, {
     ...{ names, amounts, total, amountLabel: heads[1]!, unit: "g" },
   });
-  const next = say(sheet, recipe, { row: end + 1, column: 0 }, said(made));
+  return { recipe, total, cost };
+}
+
+/** A dish on its sheet. */
+function course(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Course {
+  put(sheet, 0, 0, made.title);
+  const dish = weighed(kit, sheet, made);
+  const { recipe } = dish;
+  const row = recipe.names.at(-1)!.row + 2;
+  const next = say(sheet, recipe, { row, column: 0 }, said(made));
   nameTarget(sheet, recipe, { row: next, column: 0, label: "plated" });
   tellInRows(sheet, recipe, { row: next + 1, column: 0 }, "contains");
-  return { recipe, total, cost };
+  return dish;
 }
 
 const HEADS = [

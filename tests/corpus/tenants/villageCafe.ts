@@ -1,6 +1,6 @@
 import { addSheet, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { called } from "../kitchens/hand";
+import { called, columnOf } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import { resultAt, type ResultPlan } from "../results";
 import type { MadeRecipe } from "../recipes";
@@ -41,41 +41,46 @@ function ice(kit: Kit, made: MadeRecipe, column: number, grid: Grid): void {
     ...{ total, shared: true },
   });
   const lines = `${absolute(span(names))},${span(all)}`;
-  ANSWERS.forEach(([, plan], index) => {
-    const row = end + 3 + index;
-    const label = { sheet: sheet.name, row, column: 0 };
-    resultAt(sheet, recipe, label, { row, column }, plan, () => lines);
-  });
-  const next = end + 3 + ANSWERS.length;
+  let next = end + 3;
+  for (const [, plan] of ANSWERS) {
+    const label = { sheet: sheet.name, row: next, column: 0 };
+    resultAt(sheet, recipe, label, { row: next++, column }, plan, () => lines);
+  }
   nameTarget(sheet, recipe, { row: next, column });
   tellOnce(sheet, recipe, { row: next + 1, column }, "Contains");
 }
 
+const LABELS = [
+  ...["Weight of the batch, g", "Ingredients cost, £", undefined],
+  ...ANSWERS.map(([label]) => label),
+  ...["Should come out", "For the card"],
+];
+
+/** Down the side: what goes in, and its price. */
+function side(kit: Kit, sheet: CorpusSheet, mades: readonly MadeRecipe[]): Spot[][] {
+  const english = new Map(
+    mades.flatMap(({ names, lines }) => names.map((name, at) => [name, lines[at]!.en] as const)),
+  );
+  putRow(sheet, 2, 0, ["What goes in", "£ per kg"]);
+  return namesOf(mades).map((name, index) => {
+    const price = shown(perKilo(kit.random, english.get(name)!), "0.00");
+    return putRow(sheet, 3 + index, 0, [name, price]);
+  });
+}
+
 /** The ices of the summer beside each other, their ingredients down the side. */
 function villageCafe(kit: Kit): void {
-  const { marked, random } = kit;
+  const { marked } = kit;
   const sheet = addSheet(marked.book, "Ices");
   const title = put(sheet, 0, 0, "Summer ices at the village café, weights in grams");
   const mades = kit.make(5).map((made) => called(made, { sugar: "white sugar" }));
-  const lines = mades.flatMap(({ names, lines: all }) =>
-    names.map((name, index) => [name, all[index]!.en] as const),
-  );
-  const english = new Map(lines);
-  putRow(sheet, 2, 0, ["What goes in", "£ per kg"]);
-  const rows = namesOf(mades).map((name, index) => {
-    const price = shown(perKilo(random, english.get(name)!), "0.00");
-    return putRow(sheet, 3 + index, 0, [name, price]);
-  });
-  const [names, prices] = [rows.map((cells) => cells[0]!), rows.map((cells) => cells[1]!)];
+  const rows = side(kit, sheet, mades);
+  const [names, prices] = [columnOf(rows, 0), columnOf(rows, 1)];
   const end = 3 + names.length;
-  const labels = ["Weight of the batch, g", "Ingredients cost, £", undefined];
-  const last = ["Should come out", "For the card"];
-  [...labels, ...ANSWERS.map(([label]) => label), ...last].forEach((label, index) =>
-    put(sheet, end + index, 0, label),
-  );
+  LABELS.forEach((label, index) => put(sheet, end + index, 0, label));
   const grid = { sheet, names, prices: absolute(span(prices)), title };
   mades.forEach((made, index) => ice(kit, made, 2 + index, grid));
-  note(kit, sheet, end + labels.length + ANSWERS.length + 4, 0, "New cabinet key is on the hook.");
+  note(kit, sheet, end + LABELS.length + 1, 0, "New cabinet key is on the hook.");
 }
 
 /** A café in a village. */

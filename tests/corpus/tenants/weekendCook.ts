@@ -44,22 +44,29 @@ const said = (made: MadeRecipe, at: Pick<Said, "temperature" | "temperatureC">):
   ...ofSpirit(made, { label: "Pure alcohol (g)" }),
 ];
 
-/** The lines in cups and spoons and what they weigh. */
-function lines(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
+/** The recipe with the grams that its cups and spoons make. */
+function inCups(given: MadeRecipe) {
   const measures = given.names.map((name, index) => measureOf(name, given.grams[index]!));
   const weighed = given.lines.map((each, index) => ({ ...each, grams: measures[index]![2] }));
   const made = asBefore(given, { ...withLines(given, weighed), names: given.names });
-  const list = listed(
-    sheet,
-    made,
-    { row: 4, column: 0 },
-    {
-      heads: ["How many", "Cup or spoon", "Of what", "Grams"],
-      cells: (name, _, index) => [measures[index]![0], measures[index]![1], name],
-      ...{ name: 2, amount: 0 },
-    },
-  );
-  const { heads, rows, names, amounts: counts, end } = list;
+  return { measures, made };
+}
+
+/** The lines in cups and spoons and what they weigh. */
+function lines(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
+  const { measures, made } = inCups(given);
+  const place = { row: 4, column: 0 };
+  const {
+    heads,
+    rows,
+    names,
+    amounts: counts,
+    end,
+  } = listed(sheet, made, place, {
+    heads: ["How many", "Cup or spoon", "Of what", "Grams"],
+    cells: (name, _, index) => [measures[index]![0], measures[index]![1], name],
+    ...{ name: 2, amount: 0 },
+  });
   const amounts = beside(kit, heads[3]!, counts, {
     ...{ sheet, format: "0" },
     content: (count, index) => {
@@ -72,7 +79,7 @@ function lines(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): MarkedRecipe {
   return markRecipe(kit, made, { names, amounts, unit: "g", amountLabel: heads[3]!, total });
 }
 
-const TRIES = ["Easter", "May bank holiday", "birthday", "first of July", "heatwave", "last batch"];
+const TRIES = ["Easter", "Memorial Day", "birthday", "Fourth of July", "heat wave", "last batch"];
 
 /** What the table said of it. */
 function verdict(hours: number, celsius: number): string {
