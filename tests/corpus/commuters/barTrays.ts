@@ -4,7 +4,7 @@ import { called, perKilogram } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { beside, listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
-import { alcoholIn, asked, warnAt } from "./words";
+import { alcoholIn, asked, counted, warnAt } from "./words";
 
 interface Needed {
   readonly needed: Spot;
@@ -16,10 +16,10 @@ function trays(kit: Kit, sheet: CorpusSheet): Needed {
   const { random } = kit;
   put(sheet, 2, 6, "Silicone trays");
   const at = (row: number) => [row, 6] as const;
-  const holes = asked(kit, sheet, at(3), ["Bars in a tray", "pieces", random.pick([6, 8, 10])]);
+  const holes = counted(sheet, at(3), ["Bars in a tray", random.pick([6, 8, 10])]);
   const weight = asked(kit, sheet, at(4), ["Mix for one bar", "g", random.whole(58, 84)]);
-  const count = asked(kit, sheet, at(5), ["Trays for the class", "pieces", random.whole(3, 6)]);
-  const lost = asked(kit, sheet, at(6), ["Sticks to bowl and spatula", "%", random.pick([3, 4])]);
+  const count = counted(sheet, at(5), ["Trays for the class", random.whole(3, 6)]);
+  const lost = counted(sheet, at(6), ["Sticks to bowl and spatula (%)", random.pick([3, 4])]);
   const filled = `${a1(holes)}*${a1(weight)}*${a1(count)}`;
   const formula = `=${filled}*(1+${a1(lost)}/100)`;
   const needed = putRow(sheet, 7, 6, ["Mix needed (g)", shown(formula, "0")])[1]!;

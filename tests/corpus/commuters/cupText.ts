@@ -1,11 +1,11 @@
 import { callFunction } from "../../../src/worksheet/callFunction";
 import { addSheet, put, type CorpusSheet } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { called, stillMet } from "../kitchens/hand";
+import { called } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { listed } from "../newcomers/words";
 import { withLines, type MadeRecipe } from "../recipes";
-import { alcoholIn, asked, warnAt } from "./words";
+import { alcoholIn, asBefore, asked, warnAt } from "./words";
 
 const PARTS = ["", "1/4", "1/2", "3/4"];
 
@@ -43,7 +43,7 @@ function scooped(en: string, grams: number): Scooped {
 function inCups(made: MadeRecipe) {
   const cups = made.lines.map(({ en, grams }) => scooped(en, grams));
   const lines = made.lines.map((each, index) => ({ ...each, grams: cups[index]!.grams }));
-  return { cups, made: stillMet(withLines(made, lines)) };
+  return { cups, made: asBefore(made, withLines(made, lines)) };
 }
 
 const answers = (freezer: Pick<Said, "temperature" | "temperatureC">): readonly Said[] => [

@@ -16,7 +16,7 @@ import { beside, listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
 import { itemsOf, upTo } from "../strollers/words";
 import { usualPrice } from "../unseen/shared";
-import { alcoholIn, asked, warnAt } from "./words";
+import { alcoholIn, asked, counted, warnAt } from "./words";
 
 /** What is bought, and what a kilogram of it costs; gives the block for the look-up. */
 function groceries(kit: Kit, sheet: CorpusSheet, mades: readonly MadeRecipe[]): string {
@@ -83,10 +83,10 @@ function cups(kit: Kit, sheet: CorpusSheet, total: Spot, cost: Spot): void {
   const { random } = kit;
   const at = (row: number) => [row, 5] as const;
   const filled = asked(kit, sheet, at(2), ["Becher fasst", "g", random.pick([80, 95, 120])]);
-  const words = ["Becher mit Löffel", "€", random.whole(9, 16) / 100, "0.00"] as const;
-  const empty = asked(kit, sheet, at(3), words);
-  const sold = asked(kit, sheet, at(4), ["Aushang", "€", random.whole(7, 11) / 4, "0.00"]);
-  const tax = asked(kit, sheet, at(5), ["Mehrwertsteuer", "%", 7]);
+  const words = ["Becher mit Löffel (€)", random.whole(9, 16) / 100, "0.00"] as const;
+  const empty = counted(sheet, at(3), words);
+  const sold = counted(sheet, at(4), ["Aushang (€)", random.whole(7, 11) / 4, "0.00"]);
+  const tax = counted(sheet, at(5), ["Mehrwertsteuer (%)", 7]);
   const line = (row: number, label: string, formula: string, format: string): Spot =>
     putRow(sheet, row, 5, [label, shown(formula, format)])[1]!;
   const count = line(6, "Becher je Wanne", `=${a1(total)}/${a1(filled)}`, "0.0");

@@ -4,7 +4,7 @@ import { called, columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import { beside, listed } from "../newcomers/words";
 import { massOf, type MadeRecipe } from "../recipes";
-import { alcoholIn, asked, chosen, hasAlcohol, warnAt } from "./words";
+import { alcoholIn, asked, chosen, counted, hasAlcohol, warnAt } from "./words";
 
 const answers = (made: MadeRecipe, cold: Spot, temperatureC: number): readonly Said[] => [
   ...alcoholIn(made, "Alcohol by weight in the batch, g"),
@@ -21,12 +21,7 @@ const answers = (made: MadeRecipe, cold: Spot, temperatureC: number): readonly S
 function drink(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
   const { random } = kit;
   put(sheet, top, 0, made.title);
-  const glasses = asked(
-    kit,
-    sheet,
-    [top + 1, 0],
-    ["Makes", "glasses", Math.round(massOf(made) / 160)],
-  );
+  const glasses = counted(sheet, [top + 1, 0], ["Makes (glasses)", Math.round(massOf(made) / 160)]);
   const temperatureC = -random.whole(4, 6);
   const words = ["Machine set to", "°C", temperatureC] as const;
   const cold = asked(kit, sheet, [top + 2, 0], words);
@@ -78,7 +73,7 @@ function shelf(kit: Kit): void {
   rows.forEach(([, abv, grams], index) =>
     marked.alcohols.push({ grams: grams!, abv: abv!, alcohol: pure[index]! }),
   );
-  const told = "Contains alcohol: over 18 only, not for pregnant guests, not for drivers.";
+  const told = "Contains alcohol: not for under-18s, not for pregnant guests, not for drivers.";
   const warned = put(sheet, 9, 0, told);
   for (const { flags } of marked.recipes) flags.push(warned);
 }

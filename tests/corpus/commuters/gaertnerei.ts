@@ -4,7 +4,7 @@ import { called, columnOf, strip } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf, type Said } from "../layouts/parts";
 import { beside, listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
-import { alcoholIn, asked, warnAt } from "./words";
+import { alcoholIn, asked, counted, warnAt } from "./words";
 
 const OWN = [
   ["Rhabarbersirup vom Beet", 48, 56],
@@ -70,7 +70,7 @@ function forTins(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): void {
   put(sheet, 0, 0, `Aus dem Buch: ${made.title}, auf unsere Dosen gebracht`);
   const at = (row: number) => [row, 0] as const;
   const tin = asked(kit, sheet, at(1), ["In eine Dose passen", "g", random.pick([420, 480, 850])]);
-  const count = asked(kit, sheet, at(2), ["Dosen fürs Hofcafé", "Stück", random.whole(3, 7)]);
+  const count = counted(sheet, at(2), ["Dosen fürs Hofcafé (Stück)", random.whole(3, 7)]);
   const { heads, names, amounts, end } = listed(
     sheet,
     made,

@@ -1,4 +1,14 @@
-import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import {
+  a1,
+  addSheet,
+  fixed,
+  put,
+  putRow,
+  shown,
+  type Content,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { freezesAt } from "../layouts/parts";
@@ -26,13 +36,13 @@ interface Given {
 function given(kit: Kit, sheet: CorpusSheet): Given {
   const { de, molarMass, particles } = dissolved[1]!;
   const waterGrams = kit.random.pick([250, 400, 500]);
-  const line = (row: number, label: string, content: string | number, format = "General"): Spot =>
-    putRow(sheet, row, 0, [label, shown(content, format)])[1]!;
-  const solute = putRow(sheet, 2, 0, ["Gelöster Stoff", de])[1]!;
-  const molar = line(3, "Molare Masse M (g/mol)", molarMass, "0.00");
+  const line = (row: number, label: string, content: Content): Spot =>
+    putRow(sheet, row, 0, [label, content])[1]!;
+  const solute = line(2, "Gelöster Stoff", de);
+  const molar = line(3, "Molare Masse M (g/mol)", shown(molarMass, "0.00"));
   const count = line(4, "Teilchen je Formeleinheit", particles);
   const water = asked(kit, sheet, [5, 0], ["Wasser je Glas", "g", waterGrams]);
-  const constant = line(6, "Kryoskopische Konstante (K·kg/mol)", 1.86, "0.00");
+  const constant = line(6, "Kryoskopische Konstante (K·kg/mol)", shown(1.86, "0.00"));
   const proviso = put(sheet, 16, 0, "");
   return { solute, molar, particles: count, water, waterGrams, constant, proviso };
 }

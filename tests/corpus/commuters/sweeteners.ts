@@ -10,14 +10,13 @@ import {
   type Spot,
 } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
-import { stillMet } from "../kitchens/hand";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import { withLines, type MadeRecipe } from "../recipes";
 import { resultAt } from "../results";
 import type { Answer } from "../regulars/columns";
 import { itemsOf } from "../strollers/words";
 import { line, type StockLine } from "../stock";
-import { chosen, hasAlcohol, warnAt } from "./words";
+import { asBefore, chosen, hasAlcohol, warnAt } from "./words";
 
 /** The row with the names of all that goes in. */
 const HEAD_ROW = 2;
@@ -45,7 +44,7 @@ function swapped(made: MadeRecipe, part: number, instead: string): MadeRecipe {
   const before = kept.find(({ en }) => en === instead)?.grams ?? 0;
   const others = kept.filter(({ en }) => en !== instead);
   const added = line(instead, instead, before + grams);
-  return stillMet(withLines(made, [...others, added]));
+  return asBefore(made, withLines(made, [...others, added]));
 }
 
 interface Across {

@@ -3,7 +3,7 @@ import type { Kit } from "../kit";
 import type { Place, Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { input } from "../page";
-import { labelWords, type MadeRecipe } from "../recipes";
+import { labelWords, meets, type MadeRecipe } from "../recipes";
 import { stock } from "../stock";
 
 /** Cautions as these people write them. */
@@ -63,8 +63,16 @@ export const asked = (
 export const counted = (
   sheet: CorpusSheet,
   [row, column]: readonly [row: number, column: number],
-  [label, value, format = "General"]: readonly [string, number, string?],
-): Spot => putRow(sheet, row, column, [label, shown(value, format)])[1]!;
+  [label, value, format]: readonly [string, number, string?],
+): Spot =>
+  putRow(sheet, row, column, [label, format === undefined ? value : shown(value, format)])[1]!;
+
+/** Forgets the target where the change, and not a mistake, decides whether it is met. */
+export function asBefore(before: MadeRecipe, after: MadeRecipe): MadeRecipe {
+  const { target } = before;
+  if (target === null || meets(before, target) === meets(after, target)) return after;
+  return { ...after, target: null };
+}
 
 export const hasAlcohol = ({ lines }: MadeRecipe): boolean =>
   lines.some(({ caution }) => /alcohol/.test(caution?.en ?? ""));

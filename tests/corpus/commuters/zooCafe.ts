@@ -6,7 +6,7 @@ import type { MarkedRecipe } from "../marks";
 import { beside, listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
 import { usualPrice } from "../unseen/shared";
-import { alcoholIn, asked, warnAt } from "./words";
+import { alcoholIn, asked, counted, warnAt } from "./words";
 
 const HEADS = ["Goes in", "Case (kg)", "Case price (£)", "£ per kg", "Tub mix (g)", "Cost (£)"];
 
@@ -56,7 +56,7 @@ function scoops(kit: Kit, sheet: CorpusSheet, { total, cost }: Costed, row: numb
     putRow(sheet, row + at, 1, [label, shown(pounds, "0.00")])[1]!;
   const cone = money(1, "Wafer cone and napkin (£)", random.whole(11, 19) / 100);
   const sold = money(2, "Gate price for one (£)", random.whole(11, 15) / 4);
-  const vat = asked(kit, sheet, [row + 3, 1], ["VAT", "%", 20]);
+  const vat = counted(sheet, [row + 3, 1], ["VAT (%)", 20]);
   const line = (at: number, label: string, formula: string, format: string): Spot =>
     putRow(sheet, row + at, 1, [label, shown(formula, format)])[1]!;
   const count = line(4, "Scoops out of the tub", `=${a1(total)}/${a1(scoop)}`, "0");
