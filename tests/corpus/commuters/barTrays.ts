@@ -41,11 +41,8 @@ const answers = (made: MadeRecipe): readonly Said[] => [
   ...alcoholIn(made, "Alcohol per kg (g)"),
 ];
 
-/** A bar for the class: per kilogram, and for the trays. */
-function bars(kit: Kit, made: MadeRecipe, at: number): void {
-  const sheet = addSheet(kit.marked.book, `Lab ${at + 4}`);
-  put(sheet, 0, 0, `Culinary arts 210, lab ${at + 4}: ${made.title} on a stick`);
-  const { needed, next } = trays(kit, sheet);
+/** The lines per kilogram, and for the trays. */
+function weighed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, needed: Spot) {
   const { heads, names, amounts, end } = listed(
     sheet,
     made,
@@ -64,7 +61,15 @@ function bars(kit: Kit, made: MadeRecipe, at: number): void {
   });
   sumOf(kit, sheet, { row: end, column: 3 }, alsoAmounts, "0");
   const lines = { names, amounts, unit: "g", amountLabel: heads[2]!, total, alsoAmounts } as const;
-  const recipe = markRecipe(kit, made, lines);
+  return { recipe: markRecipe(kit, made, lines), end };
+}
+
+/** A bar for the class. */
+function bars(kit: Kit, made: MadeRecipe, at: number): void {
+  const sheet = addSheet(kit.marked.book, `Lab ${at + 4}`);
+  put(sheet, 0, 0, `Culinary arts 210, lab ${at + 4}: ${made.title} on a stick`);
+  const { needed, next } = trays(kit, sheet);
+  const { recipe, end } = weighed(kit, sheet, made, needed);
   const row = say(sheet, recipe, { row: next, column: 6 }, answers(made));
   nameTarget(sheet, recipe, { row, column: 6, label: "Bite we want" });
   const last = warnAt(sheet, recipe, { row: end + 2, column: 1 }, "Label must say: contains");

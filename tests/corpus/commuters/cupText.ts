@@ -56,11 +56,8 @@ const answers = (freezer: Pick<Said, "temperature" | "temperatureC">): readonly 
   { label: "Sugars, g to every 100 g of water", states: "sugar per 100 g water", as: "typed" },
 ];
 
-/** One card of the box. */
-function card(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
-  const { cups, made } = inCups(given);
-  put(sheet, 0, 0, made.title);
-  put(sheet, 1, 0, "from Grandpa's card box, weighed again this winter");
+/** The lines, in words and weighed. */
+function lines(kit: Kit, sheet: CorpusSheet, { cups, made }: ReturnType<typeof inCups>) {
   const { heads, names, amounts, end } = listed(
     sheet,
     made,
@@ -73,8 +70,17 @@ function card(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
   );
   put(sheet, end, 1, "Altogether");
   const total = sumOf(kit, sheet, { row: end, column: 2 }, amounts);
-  const lines = { names, amounts, unit: "g", amountLabel: heads[2]!, total } as const;
-  const recipe = markRecipe(kit, made, lines);
+  const list = { names, amounts, unit: "g", amountLabel: heads[2]!, total } as const;
+  return { recipe: markRecipe(kit, made, list), end };
+}
+
+/** One card of the box. */
+function card(kit: Kit, sheet: CorpusSheet, given: MadeRecipe): void {
+  const own = inCups(given);
+  const { made } = own;
+  put(sheet, 0, 0, made.title);
+  put(sheet, 1, 0, "from Grandpa's card box, weighed again this winter");
+  const { recipe, end } = lines(kit, sheet, own);
   const value = -kit.random.whole(16, 20);
   const temperature = asked(kit, sheet, [end + 2, 1], ["Our freezer", "°C", value]);
   const plans = [...answers({ temperature, temperatureC: value })];

@@ -17,14 +17,9 @@ const answers = (made: MadeRecipe, cold: Spot, temperatureC: number): readonly S
   { label: "Sugar, % of the batch by weight", states: "sugar share", as: "typed" },
 ];
 
-/** One frozen drink: the batch in the middle, a single serve at its right. */
-function drink(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
-  const { random } = kit;
-  put(sheet, top, 0, made.title);
+/** The batch in the middle, a single serve at its right. */
+function poured(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number) {
   const glasses = counted(sheet, [top + 1, 0], ["Makes (glasses)", Math.round(massOf(made) / 160)]);
-  const temperatureC = -random.whole(4, 6);
-  const words = ["Machine set to", "°C", temperatureC] as const;
-  const cold = asked(kit, sheet, [top + 2, 0], words);
   const { heads, names, amounts, end } = listed(
     sheet,
     made,
@@ -42,7 +37,16 @@ function drink(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): num
   const total = sumOf(kit, sheet, { row: end, column: 1 }, amounts);
   sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0.0");
   const lines = { names, amounts, unit: "g", amountLabel: heads[1]!, total, alsoAmounts } as const;
-  const recipe = markRecipe(kit, made, lines);
+  return { recipe: markRecipe(kit, made, lines), end };
+}
+
+/** One frozen drink. */
+function drink(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, top: number): number {
+  put(sheet, top, 0, made.title);
+  const temperatureC = -kit.random.whole(4, 6);
+  const words = ["Machine set to", "°C", temperatureC] as const;
+  const cold = asked(kit, sheet, [top + 2, 0], words);
+  const { recipe, end } = poured(kit, sheet, made, top);
   const next = say(sheet, recipe, { row: end + 1, column: 0 }, answers(made, cold, temperatureC));
   nameTarget(sheet, recipe, { row: next, column: 0, label: "What is left is sold as" });
   const lead = "Say when you hand it over: contains";

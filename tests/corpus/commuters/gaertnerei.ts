@@ -64,10 +64,9 @@ const answers = (made: MadeRecipe): readonly Said[] => [
   ...alcoholIn(made, "Alkohol (g)"),
 ];
 
-/** A recipe out of a book, brought to the size of the nursery's tins. */
-function forTins(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): void {
+/** The lines as in the book and for the tins. */
+function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
   const { random } = kit;
-  put(sheet, 0, 0, `Aus dem Buch: ${made.title}, auf unsere Dosen gebracht`);
   const at = (row: number) => [row, 0] as const;
   const tin = asked(kit, sheet, at(1), ["In eine Dose passen", "g", random.pick([420, 480, 850])]);
   const count = counted(sheet, at(2), ["Dosen fürs Hofcafé (Stück)", random.whole(3, 7)]);
@@ -87,8 +86,14 @@ function forTins(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): void {
     content: (spot) => `=${fixed(factor)}*${a1(spot)}`,
   });
   sumOf(kit, sheet, { row: end, column: 2 }, alsoAmounts, "0");
-  const lines = { names, amounts, unit: "g", amountLabel: heads[1]!, total, alsoAmounts } as const;
-  const recipe = markRecipe(kit, made, lines);
+  const list = { names, amounts, unit: "g", amountLabel: heads[1]!, total, alsoAmounts } as const;
+  return { recipe: markRecipe(kit, made, list), end };
+}
+
+/** A recipe out of a book, brought to the size of the nursery's tins. */
+function forTins(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): void {
+  put(sheet, 0, 0, `Aus dem Buch: ${made.title}, auf unsere Dosen gebracht`);
+  const { recipe, end } = lines(kit, sheet, made);
   put(sheet, end + 2, 0, "Buchmenge:");
   strip(sheet, recipe, { row: end + 3, column: 0 }, answers(made));
   nameTarget(sheet, recipe, { row: end + 6, column: 0, label: "auf der Karte als" });

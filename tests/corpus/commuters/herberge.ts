@@ -11,15 +11,14 @@ import {
 } from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
-import { markRecipe, sumOf } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { listed } from "../newcomers/words";
 import type { MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
 import { upTo } from "../strollers/words";
 import { inUnit } from "../list";
-import { alcoholIn, asked, readings, warnAt } from "./words";
-import { say, type Said } from "../layouts/parts";
+import { alcoholIn, asked, chosen, hasAlcohol, readings, warnAt } from "./words";
+import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 
 const DAYS = ["Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag"];
 
@@ -44,10 +43,10 @@ function dessert(kit: Kit, made: MadeRecipe, day: string): Day {
     made,
     { row: 2, column: 0 },
     {
-      heads: ["Zutat", "Einheit", "Menge (kg)", "aus"],
+      heads: ["Zutat", "Einheit", "Menge (kg)", "Kürzel"],
       cells: (item, grams) => [
         ...[item, "kg", shown(inUnit(grams, "kg"), "0.000")],
-        kit.random.pick(["Lager", "Kühlhaus", undefined]),
+        kit.random.pick(["ML", "TS", undefined]),
       ],
       ...{ name: 0, amount: 2 },
     },
@@ -106,9 +105,9 @@ function herberge(kit: Kit): void {
   put(sheet, 0, 0, "Jugendherberge, Nachtische der Ferienwoche");
   const bowl = asked(kit, sheet, [1, 0], ["Portion", "g", random.pick([70, 80, 90])]);
   const heads = putRow(sheet, 3, 0, HEADS);
-  const mades = kit
-    .make(DAYS.length)
-    .map((made) => called(upTo(made, 6000), { Zucker: "Kristallzucker" }));
+  const mades = chosen(kit, DAYS.length, (made) => !hasAlcohol(made)).map((made) =>
+    called(upTo(made, 6000), { Zucker: "Kristallzucker" }),
+  );
   const days = mades.map((made, index) => dessert(kit, made, DAYS[index]!));
   const rows = days.map((day, index) => line(kit, sheet, day, 4 + index, heads, bowl));
   const end = 4 + days.length;

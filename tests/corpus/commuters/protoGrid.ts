@@ -29,16 +29,10 @@ interface Column {
   readonly off: Spot;
 }
 
-/** One prototype down its column. */
-function prototype(
-  kit: Kit,
-  sheet: CorpusSheet,
-  made: MadeRecipe,
-  column: number,
-  items: readonly Spot[],
-): Column {
-  put(sheet, 1, column, `P${column + 20}`);
-  put(sheet, 2, column, made.title);
+type Place = readonly [sheet: CorpusSheet, column: number];
+
+/** The per cent of a prototype. */
+function shares(kit: Kit, [sheet, column]: Place, made: MadeRecipe, items: readonly Spot[]) {
   const share = put(sheet, FIRST - 1, column, "% w/w");
   const at = placesOf(sheet, items, made.names);
   const amounts = at.map((item, index) =>
@@ -48,9 +42,17 @@ function prototype(
   const total = sumOf(kit, sheet, { row: FIRST + items.length, column }, all, "0.0");
   const names = at.map((item) => items[item]!);
   const lines = { names, amounts, unit: "%", amountLabel: share, total, shared: true } as const;
-  const recipe = markRecipe(kit, made, lines);
   kit.marked.numberColumns.push({ spots: amounts, heading: share, total, kind: "per cent" });
   const cells = `${absolute(span(items))},${span(all)}`;
+  return { recipe: markRecipe(kit, made, lines), cells };
+}
+
+/** One prototype down its column. */
+function prototype(kit: Kit, place: Place, made: MadeRecipe, items: readonly Spot[]): Column {
+  const [sheet, column] = place;
+  put(sheet, 1, column, `P${column + 20}`);
+  put(sheet, 2, column, made.title);
+  const { recipe, cells } = shares(kit, place, made, items);
   answersDown(sheet, recipe, ANSWERS, { row: TOP, column, labels: 0 }, cells);
   nameTarget(sheet, recipe, { row: PROBE + 2, column });
   warnAt(sheet, recipe, { row: PROBE + 3, column }, "Contains");
@@ -80,7 +82,7 @@ function grid(kit: Kit): void {
   put(sheet, FIRST - 1, 0, "Raw material");
   const items = itemsOf(mades).map((item, index) => put(sheet, FIRST + index, 0, item));
   put(sheet, FIRST + items.length, 0, "Sum");
-  const columns = mades.map((made, index) => prototype(kit, sheet, made, 1 + index, items));
+  const columns = mades.map((made, index) => prototype(kit, [sheet, 1 + index], made, items));
   readings(
     kit,
     probe,

@@ -89,11 +89,8 @@ function salzreihe(kit: Kit): void {
       ...{ spots: columnOf(cells, at), heading: heads[2 + at]!, fixed: read },
     }),
   );
-  readings(
-    kit,
-    heads[6]!,
-    rows.map(({ seen }) => seen),
-  );
+  const seen = rows.map((each) => each.seen);
+  readings(kit, heads[6]!, seen);
   note(kit, sheet, 18, 0, "Zeichne beide Spalten in ein Diagramm. Wo laufen sie auseinander?");
 }
 

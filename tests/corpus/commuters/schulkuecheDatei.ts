@@ -6,7 +6,7 @@ import type { MarkedRecipe } from "../marks";
 import { perHundred, type MadeRecipe } from "../recipes";
 import { resultAt } from "../results";
 import type { Answer } from "../regulars/columns";
-import { readings, warnAt } from "./words";
+import { chosen, hasAlcohol, readings, warnAt } from "./words";
 
 const HEADS = ["Eissorte", "Zutat", "Anteil (%)", "geprüft"];
 
@@ -58,7 +58,7 @@ function datei(kit: Kit): void {
   putRow(sheet, 0, 0, ["Zentralküche der Schulen", "Eisrezepte in Massenprozent"]);
   const heads = putRow(sheet, 2, 0, HEADS);
   let row = 3;
-  const recipes = kit.make(4).map((made) => {
+  const recipes = chosen(kit, 4, (made) => !hasAlcohol(made)).map((made) => {
     const { recipe, next } = lines(kit, sheet, stillMet(perHundred(made)), row, heads[2]!);
     row = next;
     return recipe;

@@ -58,7 +58,15 @@ function law(kit: Kit, sheet: CorpusSheet, all: readonly Spot[], waterGrams: num
   return { water, constant, depression, freezingPoint, next: row + 1 };
 }
 
-/** One electrolyte drink of three solutes. */
+/** Labels, signs and units of the table; gives the labels. */
+const labelled = (sheet: CorpusSheet): Spot[] =>
+  ROWS.map(([label, sign, unit], index) => {
+    const [spot] = putRow(sheet, TOP + index, 0, [label, sign]);
+    put(sheet, TOP + index, 5, unit);
+    return spot!;
+  });
+
+/** One solution of three things. */
 function worksheet(kit: Kit, title: string, tab: string): void {
   const { marked, random } = kit;
   const sheet = addSheet(marked.book, tab);
@@ -66,13 +74,10 @@ function worksheet(kit: Kit, title: string, tab: string): void {
   const solutes = choose(random, 3);
   const waterGrams = random.pick([250, 500, 750]);
   const grams = solutes.map((each) => gramsOf(random, each, waterGrams / 2));
-  const labels = ROWS.map(([label, sign, unit], index) => {
-    const [spot] = putRow(sheet, TOP + index, 0, [label, sign]);
-    put(sheet, TOP + index, 5, unit);
-    return spot!;
-  });
+  const labels = labelled(sheet);
   const columns = solutes.map((each, index) => solute(sheet, each, grams[index]!, index));
   const moles = columns.map(({ all }) => all);
+  const amounts = columns.map((each) => each.moles);
   const { water, constant, depression, freezingPoint, next } = law(kit, sheet, moles, waterGrams);
   const gap = tolerated(idealGap(solutes, grams, waterGrams)).replace(".", ",");
   const words = `Ideal gerechnet. Die wirkliche Lösung weicht höchstens ${gap} K davon ab.`;
@@ -81,11 +86,9 @@ function worksheet(kit: Kit, title: string, tab: string): void {
     ...{ names: columns.map(({ name }) => name), grams: columns.map(({ mass }) => mass), moles },
     molarMasses: columns.map(({ molar }) => molar),
     particles: columns.map(({ count }) => count),
-    counted: columns.map((each) => each.moles),
-    ...{ water, constant, depression, freezingPoint, proviso },
+    ...{ counted: amounts, water, constant, depression, freezingPoint, proviso },
   });
-  const spots = columns.map((each) => each.moles);
-  marked.formulaColumns.push({ spots, heading: labels[3]!, fixed: [] });
+  marked.formulaColumns.push({ spots: amounts, heading: labels[3]!, fixed: [] });
   marked.formulaColumns.push({ spots: moles, heading: labels[5]!, fixed: [] });
   note(kit, sheet, next + 2, 0, "Lösungsweg mit Einheiten ins Heft, Taschenrechner erlaubt.");
 }

@@ -88,7 +88,8 @@ const EVERY = stock.length;
 export function chosen(kit: Kit, count: number, test: (made: MadeRecipe) => boolean): MadeRecipe[] {
   const mades = kit.make(EVERY);
   const rank = (made: MadeRecipe): number => (made.seeded !== undefined ? 0 : test(made) ? 1 : 2);
-  return [...mades].sort((one, other) => rank(one) - rank(other)).slice(0, count);
+  const first = [...mades].sort((one, other) => rank(one) - rank(other)).slice(0, count);
+  return mades.filter((made) => first.includes(made));
 }
 
 /** Marks a column of temperatures. */

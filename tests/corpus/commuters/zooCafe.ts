@@ -18,10 +18,9 @@ interface Costed {
   readonly cost: Spot;
 }
 
-/** The lines from the case price to what each costs. */
-function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Costed {
-  const { random } = kit;
-  const { heads, rows, names, amounts, end } = listed(
+/** The lines with the cases they come in. */
+const cases = ({ random }: Kit, sheet: CorpusSheet, made: MadeRecipe) =>
+  listed(
     sheet,
     made,
     { row: 3, column: 1 },
@@ -35,6 +34,10 @@ function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Costed {
       ...{ name: 0, amount: 4 },
     },
   );
+
+/** The lines from the case price to what each costs. */
+function costed(kit: Kit, sheet: CorpusSheet, made: MadeRecipe): Costed {
+  const { heads, rows, names, amounts, end } = cases(kit, sheet, made);
   const content = (spot: Spot, index: number) => `=${a1(spot)}/${a1(rows[index]![1]!)}`;
   const kilo = beside(kit, heads[3]!, columnOf(rows, 2), { sheet, format: "0.00", content });
   const costs = beside(kit, heads[5]!, amounts, {
