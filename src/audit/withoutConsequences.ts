@@ -40,8 +40,8 @@ const FOLLOWS_FROM: Readonly<Record<string, readonly string[]>> = {
   "total-incomplete": ["number-as-text"],
   // A link to an amount that is text is text, too.
   "number-as-text": ["number-as-text"],
-  // Amounts that are calculated from shares are as wrong as those.
-  "mass-units-mixed": ["percent-and-fraction"],
+  // Amounts that are calculated from shares, or summed up for a shopping list, are as wrong as those.
+  "mass-units-mixed": ["percent-and-fraction", "mass-units-mixed"],
   // A part of wrong amounts comes to what a misreading of the right ones would.
   ...Object.fromEntries(MISREADINGS.map((rule) => [rule, AMOUNTS])),
   // Grams calculated from shares, batches from a base: the same mix once more.

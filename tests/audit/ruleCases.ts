@@ -38,6 +38,7 @@ import { pairCases } from "./pairCases";
 import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
+import { severalListsCases } from "./severalListsCases";
 import { solutionRowCases } from "./solutionRowCases";
 import { solutionTableCases } from "./solutionTableCases";
 import { stoppingShortCases } from "./stoppingShortCases";
@@ -708,6 +709,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...manyRecipesCases,
   ...massCases,
   ...sayingCases,
+  ...severalListsCases,
   // own-ingredients-refused
   {
     rule: "own-ingredients-refused",

@@ -2,6 +2,7 @@ import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
+import { negatedDepressions } from "./negatedDepressions";
 import { withNegatedPoints } from "./negatedPoints";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
@@ -60,13 +61,12 @@ const toldByFormula = (blocks: readonly RecipeBlock[]): StatedResult[] =>
   );
 
 /** Finds the labelled answers of a workbook and the recipe each belongs to. */
-export const statedResults = (
+export function statedResults(
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
-): readonly StatedResult[] =>
-  withNegatedPoints([
-    ...labelledAnswers(workbook, blocks, (label) => resultRole(label) !== null).flatMap((answer) =>
-      resultAt(answer),
-    ),
-    ...toldByFormula(blocks),
-  ]);
+): readonly StatedResult[] {
+  const isWanted = (label: string) => resultRole(label) !== null;
+  const labelled = labelledAnswers(workbook, blocks, isWanted).flatMap((one) => resultAt(one));
+  const told = withNegatedPoints([...labelled, ...toldByFormula(blocks)]);
+  return [...told, ...negatedDepressions(told)];
+}

@@ -8,6 +8,7 @@ import type { RecipeBlock } from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 import { cautionsSaid } from "../cautions/cautionsSaid";
+import { readsFrom } from "../cautions/readsFrom";
 import { sheetsTelling } from "../cautions/sheetsTelling";
 import { saysAllergens, saysBesideNames, saysSomewhere } from "../cautions/saidToEater";
 
@@ -96,5 +97,17 @@ function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
 export const cautionNotNamed: Rule = {
   ...identity,
   title: "The workbook does not tell the eater of an allergen or a caution",
-  find: (context) => context.workbook.sheets.flatMap((sheet) => findOn(context, sheet)),
+  find: (context) => {
+    const { workbook, blocks } = context;
+    const found = workbook.sheets
+      .map((sheet) => ({ sheet, findings: findOn(context, sheet) }))
+      .filter(({ findings }) => findings.length > 0);
+    // What a shopping list takes over is told where its recipes stand.
+    const isTakenFrom = (home: WorkbookSheet, other: WorkbookSheet) =>
+      other !== home &&
+      blocks.every((block) => block.sheet !== home || readsFrom(workbook, block, other));
+    return found
+      .filter(({ sheet }) => !found.some((other) => isTakenFrom(sheet, other.sheet)))
+      .flatMap(({ findings }) => findings);
+  },
 };

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
+import { unitFromWord } from "../amounts/unit";
 import { textAt } from "../cells";
 import { addsList } from "./addsList";
 import { isAboutSum } from "./isAboutSum";
@@ -9,6 +10,8 @@ import { plainWords } from "../headings/plainWords";
 import { lotWords } from "../roles/lotWords";
 
 const WHOLE = /batch|\b(whole|mix|recipe|all)\b|ansatz|charge|gesamt|menge|masse|mischung/i;
+/** The sum of a section, though it may have one line only, and be that of the sugars. */
+const OF_SECTION = /^((sub|section|part(ial)?)[ -]?(totals?|sum)|(zwischen|teil)[ -]?summen?)\b/i;
 /** Of several recipes one may have a typed total. */
 const FARTHER = [3, 4, 5, 6];
 
@@ -16,6 +19,18 @@ const numberAt = (sheet: WorkbookSheet, row: number, column: number): number | n
   const value = sheet.cellAt(row, column)?.value;
   return typeof value === "number" ? value : null;
 };
+
+/** The columns farther right in a row, up to words behind a number: what follows those is another list's. */
+function columnsFarther(sheet: WorkbookSheet, row: number, column: number): readonly number[] {
+  const farthest = column + Math.max(...FARTHER);
+  let [at, hasNumber] = [column + 1, false];
+  for (; at <= farthest; at += 1) {
+    const text = textAt(sheet, row, at);
+    if (hasNumber && text !== "" && unitFromWord(text) === null) break;
+    hasNumber ||= numberAt(sheet, row, at) !== null;
+  }
+  return FARTHER.map((step) => column + step).filter((each) => each < at);
+}
 
 /** No recipe is longer; below more lines than this a weight is an entry of a ledger. */
 const LONGEST = 400;
@@ -42,10 +57,11 @@ export function isTotalRow(
   const next = nextColumn(sheet, row, column);
   // Left of the names, too, a unit may stand between.
   const beside = [next, next + 1, column - 1, column - 2];
-  const inList = [...beside, ...FARTHER.map((step) => column + step)];
+  const inList = [...beside, ...columnsFarther(sheet, row, column)];
   const text = textAt(sheet, row, column);
   if (lotWords.test(plainWords(text)) && inList.some((at) => isTypedSum(sheet, row, at, items)))
     return true;
-  if (WHOLE.test(text)) return inList.some((at) => isSumOfColumn(sheet, row, at));
+  if (WHOLE.test(text) || OF_SECTION.test(text))
+    return inList.some((at) => isSumOfColumn(sheet, row, at));
   return !isOfSome(text) && inList.some((at) => addsList(sheet, row, at, items));
 }
