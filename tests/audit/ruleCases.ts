@@ -11,6 +11,7 @@ import { besideLineCases } from "./besideLineCases";
 import { boundCases } from "./boundCases";
 import { classCases } from "./classCases";
 import { comparedCases } from "./comparedCases";
+import { dataBesideCases } from "./dataBesideCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
 import { hiddenCases } from "./hiddenCases";
@@ -116,6 +117,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...besideLineCases,
   ...toldElsewhereCases,
   ...beakerCases,
+  ...dataBesideCases,
   ...walkCases,
   ...helpingCases,
   ...structureCases,

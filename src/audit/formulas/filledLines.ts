@@ -21,6 +21,8 @@ export interface FilledLine extends Line {
   readonly pattern: string;
   /** Cells that hold a number or another formula. */
   readonly strangers: readonly Place[];
+  /** What belongs into a place of a line whose formulas choose the rows that they read by their names. */
+  readonly expectedAt?: (place: Place) => string | null;
 }
 
 /** A line counts as filled when so many cells, and this share of them, follow one pattern. */
@@ -34,9 +36,12 @@ const MOST_LOOKED_AT = 300;
 
 /** The pattern at another place of the line. */
 export function patternAt(
-  { placeAt, pattern, move = moveFormula }: Pick<FilledLine, "placeAt" | "pattern" | "move">,
+  line: Pick<FilledLine, "placeAt" | "pattern" | "move" | "expectedAt">,
   { row, column }: Place,
 ): string {
+  const { placeAt, pattern, move = moveFormula } = line;
+  const expected = line.expectedAt?.({ row, column });
+  if (typeof expected === "string") return expected;
   const first = placeAt(0);
   return move(pattern, row - first.row, column - first.column);
 }
@@ -81,11 +86,11 @@ function isFilledAtBlanks(
 }
 
 /** A running sum: what begins it has nothing before it to read. */
-function readsBefore({ placeAt, pattern }: Pick<FilledLine, "placeAt" | "pattern">): boolean {
-  const { row, column } = placeAt(0);
-  const reads = referencesOf(pattern);
-  if (/#REF!/.test(pattern)) return true;
-  return reads.some(({ range }) => range.top === row - 1 && range.left === column);
+function readsBefore({ row, column }: Place, pattern: string): boolean {
+  return (
+    /#REF!/.test(pattern) ||
+    referencesOf(pattern).some(({ range }) => range.top === row - 1 && range.left === column)
+  );
 }
 
 /** The line if most of it follows one formula. */
@@ -110,7 +115,7 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
     return null;
   const odd = isFilledAtBlanks(sheet, { ...line, pattern }, atBlanks.length) ? atBlanks : [];
   const first = line.placeAt(0);
-  const begins = readsBefore({ ...line, pattern });
+  const begins = readsBefore(first, pattern);
   const strangers = [...others, ...odd].filter(({ row, column }) => {
     if (begins && row === first.row && column === first.column) return false;
     const cell = sheet.cellAt(row, column);

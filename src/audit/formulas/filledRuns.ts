@@ -3,6 +3,7 @@ import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
+import { lineByName } from "./lineByName";
 import { runsOf, type Run } from "./runsOf";
 import { movedAcross } from "./movedAcross";
 import { textAt } from "../recipes/cells";
@@ -40,7 +41,10 @@ function endsInSum(sheet: WorkbookSheet, { column, top, bottom }: Run): boolean 
   return sumsUp(bottom) && !sumsUp(top);
 }
 
-function lineOf(sheet: WorkbookSheet, run: Run): FilledLine | null {
+const isOwnFormula = (sheet: WorkbookSheet, line: FilledLine, place: Place): boolean =>
+  isSummary(sheet, place, line.pattern) || goesOnWithItsRow(sheet, place);
+
+function lineOf({ workbook }: AuditContext, sheet: WorkbookSheet, run: Run): FilledLine | null {
   const { column, top, bottom, step } = run;
   const every = step ?? 1;
   const places = {
@@ -49,12 +53,10 @@ function lineOf(sheet: WorkbookSheet, run: Run): FilledLine | null {
   };
   const line =
     filledLine(sheet, places) ??
-    (every === 1 ? filledLine(sheet, { ...places, move: movedAcross(top, bottom) }) : null);
+    (every === 1 ? filledLine(sheet, { ...places, move: movedAcross(top, bottom) }) : null) ??
+    lineByName(workbook, sheet, places);
   if (line === null) return null;
-  const strangers = line.strangers.filter(
-    (place) => !isSummary(sheet, place, line.pattern) && !goesOnWithItsRow(sheet, place),
-  );
-  return { ...line, strangers };
+  return { ...line, strangers: line.strangers.filter((at) => !isOwnFormula(sheet, line, at)) };
 }
 
 const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
@@ -63,7 +65,8 @@ const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
  * The lines of a workbook that are filled with one formula: those of its recipes, the answers below recipes in
  * columns, then all other columns.
  */
-export function filledColumns({ workbook, blocks }: AuditContext): readonly FilledLine[] {
+export function filledColumns(context: AuditContext): readonly FilledLine[] {
+  const { workbook, blocks } = context;
   const before = known.get(blocks);
   if (before !== undefined) return before;
   // One solution's row tells nothing of its columns, nor do the labels of a worked example.
@@ -72,7 +75,7 @@ export function filledColumns({ workbook, blocks }: AuditContext): readonly Fill
     const here = own.filter((block) => block.sheet === sheet);
     return runsOf(sheet)
       .filter((run) => !here.some((block) => touches(run, block)))
-      .flatMap((run) => lineOf(sheet, run) ?? []);
+      .flatMap((run) => lineOf(context, sheet, run) ?? []);
   });
   const answers = own.flatMap((block) => filledAnswerRows(block, blocks));
   const found = [...own.flatMap(filledLines), ...answers, ...others];

@@ -1,24 +1,14 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { replaceReferences } from "../../workbook/replaceReferences";
-import { unitFromWord } from "../recipes/amounts/unit";
-import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { isOfOwnName } from "./namesOfRow";
 
 const MOVING_ROW = /(?<!\$)(?<=[A-Z])\d+/g;
 
 /** A formula without the rows of references that move. */
 const withoutRows = (formula: string): string =>
   replaceReferences(formula, ({ written }) => written.replaceAll(MOVING_ROW, "#"));
-
-/** The words that a row begins with, left of a column; a unit before them is no name. */
-function nameOf(sheet: WorkbookSheet, row: number, column: number): string {
-  for (let at = 0; at < column; at += 1) {
-    const text = textAt(sheet, row, at);
-    if (text !== "" && unitFromWord(text) === null) return text;
-  }
-  return "";
-}
 
 /**
  * Whether a formula differs from the one expected only in the row that it reads, and that row, here or on another
@@ -31,15 +21,14 @@ export function goesByName(
   formula: string,
   expected: string,
 ): boolean {
-  const name = nameOf(sheet, row, column);
-  if (name === "" || withoutRows(formula) !== withoutRows(expected)) return false;
+  if (withoutRows(formula) !== withoutRows(expected)) return false;
   const theirs = referencesOf(expected);
   const moved = referencesOf(formula).filter(
     ({ range }, at) => range.top !== theirs[at]?.range.top,
   );
-  return moved.some(({ sheet: other, range: { top, bottom } }) => {
+  return moved.some(({ sheet: other, range: { top, bottom, left } }) => {
     const read = other === null ? sheet : sheets.find((each) => each.name === other);
-    const isOther = read !== sheet || top !== row;
-    return read !== undefined && isOther && top === bottom && nameOf(read, top, column) === name;
+    const isOne = read !== undefined && top === bottom;
+    return isOne && isOfOwnName(sheet, { row, column }, { sheet: read, row: top, column: left });
   });
 }

@@ -90,7 +90,7 @@ const placesOf = ({ length, placeAt }: FilledLine): Place[] =>
   Array.from({ length }, (_, at) => placeAt(at));
 
 function driftFinding(line: FilledLine): Finding[] {
-  const drift = driftIn(line);
+  const drift = line.expectedAt === undefined ? driftIn(line) : null;
   if (drift === null) return [];
   const { anchor, wrong } = drift;
   const cell = cellName(anchor.row, anchor.column);

@@ -44,28 +44,47 @@ function placeOf(
     : valueIn(given, beside?.column ?? -1);
 }
 
+const isAt = (one: Place | undefined, other: Place | undefined): boolean =>
+  one === other || (one !== undefined && other !== undefined && keyOf(one) === keyOf(other));
+
 /** Rows of a column that are asked what it is worked out from. */
 const SAMPLES = 5;
 
+interface OfRow {
+  readonly row: number;
+  readonly sources: Sources;
+}
+
+/** What a row is worked out from, as others of its column are: from what stands in their row, or from one place. */
+function sourcesLike(others: readonly OfRow[], row: number): Sources {
+  const like = others.find((one) => one.sources.get("mass")?.row === one.row) ?? others[0];
+  const isMost = (test: (one: OfRow) => boolean) => 2 * others.filter(test).length > others.length;
+  const moved = [...(like?.sources ?? [])].flatMap(([role, at]): [ClassRole, Place][] => {
+    if (isMost((one) => one.sources.get(role)?.row === one.row)) return [[role, { ...at, row }]];
+    return isMost(({ sources }) => isAt(sources.get(role), at)) ? [[role, at]] : [];
+  });
+  return new Map(moved);
+}
+
 /** What an answer is worked out from; of a typed one, what the formulas of its column are in other rows. */
 function sourcesIn(
-  { context, pairAt, columns }: SolutionTable,
+  { context, pairAt }: SolutionTable,
   column: LabelledPair,
   place: Place,
 ): Sources | null {
   const own = sourcesOf(context.sheet, pairAt, place);
-  if (own === null || own.has("mass") || own.has("molar mass")) return own;
-  const others = column.values.slice(0, SAMPLES).map((value) => ({
-    row: value.row,
-    sources: sourcesOf(context.sheet, pairAt, value),
-  }));
-  const like = others.find(({ sources }) => sources?.has("mass"));
-  const isInTable = (at: Place) => columns.some((one) => one.column === at.column);
-  const moved = [...(like?.sources ?? [])].map(([role, at]): [ClassRole, Place] => [
-    role,
-    at.row === like?.row && isInTable(at) ? { ...at, row: place.row } : at,
-  ]);
-  return new Map([...moved, ...own]);
+  const mass = own?.get("mass");
+  // A reference that slipped into another row says nothing of this row's solution.
+  const hasSlipped =
+    mass !== undefined &&
+    mass.row !== place.row &&
+    pairAt.get(keyOf(mass))?.values.some(({ row }) => row === place.row) === true;
+  if (own === null || (!hasSlipped && (mass !== undefined || own.has("molar mass")))) return own;
+  const others = column.values.slice(0, SAMPLES).flatMap((value) => {
+    const sources = sourcesOf(context.sheet, pairAt, value);
+    return sources?.has("mass") === true ? [{ row: value.row, sources }] : [];
+  });
+  return new Map([...sourcesLike(others, place.row), ...(hasSlipped ? [] : own)]);
 }
 
 function withUnread(table: SolutionTable, solution: SolutionInRow): SolutionInRow {
@@ -77,21 +96,29 @@ function withUnread(table: SolutionTable, solution: SolutionInRow): SolutionInRo
   return { ...solution, sources };
 }
 
+/** Whether answers come from the same mass of the same substance; a typed one may not tell its substance. */
+function isOfOne(one: Sources, other: Sources): boolean {
+  const [mass, theirs] = [one.get("molar mass"), other.get("molar mass")];
+  const isUntold = one.has("mass") && (mass === undefined || theirs === undefined);
+  return isAt(one.get("mass"), other.get("mass")) && (isUntold || isAt(mass, theirs));
+}
+
 /** The solutions of a row: answers that come from the same mass of the same substance are of one. */
 export function solutionsInRow(table: SolutionTable, row: number): SolutionInRow[] {
   const { columns } = table;
-  const found = new Map<string, { sources: Sources; answers: LabelledPair[] }>();
+  const found: { sources: Sources; answers: LabelledPair[] }[] = [];
   for (const column of columns) {
     const place = isAnswerColumn(column) ? valueInRow(column, row) : undefined;
     const sources = place === undefined ? null : sourcesIn(table, column, place);
     if (sources === null) continue;
-    const of = (["mass", "molar mass"] as const).map((role) => sources.get(role));
-    const key = of.map((one) => (one === undefined ? "" : keyOf(one))).join(" ");
-    const known = found.get(key);
-    if (known === undefined) found.set(key, { sources, answers: [column] });
-    else known.answers.push(column);
+    const known = found.find((one) => isOfOne(one.sources, sources));
+    if (known === undefined) found.push({ sources, answers: [column] });
+    else {
+      known.answers.push(column);
+      known.sources = new Map([...sources, ...known.sources]);
+    }
   }
-  return [...found.values()].map(({ sources, answers }) =>
+  return found.map(({ sources, answers }) =>
     withUnread(table, { row, sources, answers, form: formOf(table, sources) }),
   );
 }
