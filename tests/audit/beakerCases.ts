@@ -10,21 +10,26 @@ interface Given {
   readonly names?: string;
   readonly water?: string;
   readonly unit?: string;
+  readonly second?: string;
 }
 
 /** Beakers beside each other, a column of units between labels and values. */
 function beakers(given: Given = {}): Rows {
   const { molarMass = 58.44, ions = 2, names = "What is in it", water = "Tap water" } = given;
-  const falls = [(1.86 * 20) / 342.3 / 0.3, (ions * 1.86 * 4) / molarMass / 0.3];
+  const falls = [
+    (1.86 * 20) / 342.3 / 0.3,
+    (ions * 1.86 * 4) / molarMass / 0.3,
+    (1.86 * 9) / 180.16 / 0.2,
+  ];
   return [
-    ["Beaker", "", "A", "B"],
-    [names, "", "sucrose", "sodium chloride"],
-    [water, given.unit ?? "g", 300, 300],
-    ["Weighed in", "g", 20, 4],
-    ["One mole weighs", "g/mol", 342.3, molarMass],
-    ["Splits into so many particles", "", 1, ions],
-    ["So it freezes lower by", "K", ...falls.map((fall, at) => law("CD"[at] ?? "", fall))],
-    ["Freezing point", "°C", ...falls.map((fall, at) => formula(`-${"CD"[at] ?? ""}7`, -fall))],
+    ["Beaker", "", "A", "B", "C"],
+    [names, "", "sucrose", given.second ?? "sodium chloride", "fructose"],
+    [water, given.unit ?? "g", 300, 300, 200],
+    ["Weighed in", "g", 20, 4, 9],
+    ["One mole weighs", "g/mol", 342.3, molarMass, 180.16],
+    ["Splits into so many particles", "", 1, ions, 1],
+    ["So it freezes lower by", "K", ...falls.map((fall, at) => law("CDE"[at] ?? "", fall))],
+    ["Freezing point", "°C", ...falls.map((fall, at) => formula(`-${"CDE"[at] ?? ""}7`, -fall))],
   ];
 }
 
@@ -37,7 +42,7 @@ const inLetters = (molarMass: number): Rows => [
   ["Vergleich", "", "Saccharose", "Fruktose"],
   ["m(H₂O)", "g", 150, 150],
   ["m(Stoff)", "g", 9, 5],
-  ["M(Stoff)", "g/mol", 342.3, molarMass],
+  ["M(Stoff)", "g/mol", 342.3, molarMass, 180.16],
   ["n(Stoff)", "mol", formula("C4/C5", 0.0263), formula("D4/D5", 5 / molarMass)],
   ["Kf(H₂O)", "K·kg/mol", 1.86, 1.86],
   [
@@ -66,6 +71,18 @@ export const beakerCases: readonly RuleCase[] = [
   { rule: CONSTANT, what: "letters with digits below", rows: inLetters(198.17), cells: ["D5"] },
   { rule: CONSTANT, what: "right letters", rows: inLetters(180.16), cells: [] },
   { rule: "more-than-dissolves", what: "letters in rows", rows: inLetters(180.16), cells: [] },
+  {
+    rule: "inclusion-as-solute",
+    what: "nuts in a beaker",
+    rows: beakers({ second: "hazelnuts" }),
+    cells: ["D5"],
+  },
+  { rule: "inclusion-as-solute", what: "right beakers", rows: beakers(), cells: [] },
   { rule: NO_UNIT, what: "letters in rows", rows: inLetters(180.16), cells: [] },
-  { rule: NO_UNIT, what: "water of beakers", rows: beakers({ unit: "" }), cells: ["C3", "D3"] },
+  {
+    rule: NO_UNIT,
+    what: "water of beakers",
+    rows: beakers({ unit: "" }),
+    cells: ["C3", "D3", "E3"],
+  },
 ];

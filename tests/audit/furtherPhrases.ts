@@ -146,6 +146,10 @@ export const furtherPhrases = {
     "dry solids %",
   ],
   "sugar share": [
+    "Zucker, Anteil an allem (%)",
+    "Zuckeranteil von allem (%)",
+    "sugar as a share of everything (%)",
+    "sugars, share of the lot (%)",
     "Zuckergeh. (%)",
     "Sug. cont. (%)",
     "Sugar content of the mix",
@@ -693,6 +697,8 @@ export const furtherPhrases = {
     "Ablesung Thermometer",
   ],
   none: [
+    "share of lactose (%)",
+    "Zuckeranteil der Birnen (%)",
     "Ice for the base (kg)",
     "Eis in der Kühlbox (kg)",
     "Freezer space (l)",

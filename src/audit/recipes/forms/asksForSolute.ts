@@ -15,18 +15,21 @@ function namesFrom({ sheet }: FinderContext, row: number, first: number): string
   return names;
 }
 
-/** Whether a name of a substance, and no number, stands right of a label: so it says what is dissolved. */
+/** Whether names of substances, and no number, stand right of a label: so it says what is dissolved. */
 export function asksForSolute(context: FinderContext, { row, column }: Place): boolean {
   const { sheet, check } = context;
   const isEmpty = isBlank(sheet, row, column + 1);
   const first = column + 1 + (isEmpty ? BETWEEN : 0);
-  const names = namesFrom(context, row, first);
-  const isSubstance = (name: string) => {
-    const item = chemicalName(name, check);
-    return item !== null && pureSolute(item) !== null;
-  };
-  const isFollowed = holdsNumber(sheet, row, first + names.length);
+  const items = namesFrom(context, row, first).map((name) => chemicalName(name, check));
+  const known = items.filter((item) => item !== null);
+  const pure = known.filter((item) => pureSolute(item) !== null);
   const least = isEmpty ? 2 : 1;
-  const isAll = names.length >= least && !isFollowed && names.every(isSubstance);
-  return isAll && chemicalName(textAt(sheet, row, column), check) === null;
+  return (
+    known.length === items.length &&
+    pure.length >= least &&
+    // Of several one may be a food by mistake.
+    pure.length >= items.length - 1 &&
+    !holdsNumber(sheet, row, first + items.length) &&
+    chemicalName(textAt(sheet, row, column), check) === null
+  );
 }
