@@ -40,6 +40,7 @@ import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
 import { sayingCases } from "./sayingCases";
 import { severalListsCases } from "./severalListsCases";
+import { oddOneOutCases } from "./oddOneOutCases";
 import { solutionRowCases } from "./solutionRowCases";
 import { solutionTableCases } from "./solutionTableCases";
 import { stoppingShortCases } from "./stoppingShortCases";
@@ -712,6 +713,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...massCases,
   ...sayingCases,
   ...severalListsCases,
+  ...oddOneOutCases,
   // own-ingredients-refused
   {
     rule: "own-ingredients-refused",

@@ -1,5 +1,6 @@
 import { fahrenheitToC } from "../answers/resultLabel";
 import type { Place } from "../recipes/recipeBlock";
+import { foreignOfThree } from "./foreignOfThree";
 
 /** One temperature of a log. */
 export interface Reading extends Place {
@@ -115,7 +116,7 @@ export function foreignReadings(
   readings: readonly Reading[],
   mayBeCurve: boolean,
 ): readonly Reading[] {
-  if (readings.length < LEAST_READINGS) return [];
+  if (readings.length < LEAST_READINGS) return foreignOfThree(readings);
   const outside = isCooling(readings) ? [] : outsideOthers(readings);
   if (outside.length > 0 || !mayBeCurve) return outside;
   const rising = againstCourse(readings);

@@ -31,6 +31,12 @@ const stepped = ({ row, column }: Place, down: number, right: number): Place => 
   column: column + right,
 });
 
+/** A heading that asks for a number, above the one cell that a row of prices leaves blank in its column. */
+function labelAbove(sheet: WorkbookSheet, { row, column }: Place): string {
+  const label = textAt(sheet, row - 1, column);
+  return saysOf(label) === "a number" ? label : "";
+}
+
 /** Counts cells one way up to a blank one; backwards the first word is the label. */
 function walk(
   sheet: WorkbookSheet,
@@ -42,7 +48,10 @@ function walk(
   let at = stepped(from, down, right);
   for (let step = 0; step < FAR && at.row >= 0 && at.column >= 0; step += 1) {
     const value = sheet.cellAt(at.row, at.column)?.value ?? "";
-    if (value === "") break;
+    if (value === "") {
+      if (down < 0) into.label = labelAbove(sheet, at);
+      break;
+    }
     if (typeof value === "number" || typeof value === "object") into.numbers += 1;
     else if (numberText(value) !== null) into.texts += 1;
     else if (isBack) {
