@@ -60,6 +60,8 @@ const SAID_BY: Readonly<Record<string, readonly string[]>> = {
   "inconsistent-formula": ["total-incomplete", "water-not-counted"],
   // The total of what each line brings is an answer, too.
   "total-incomplete": ["water-not-counted"],
+  // Calculated anew it may be right.
+  "constant-of-a-solute": ["stale-value"],
   ...Object.fromEntries(OF_A_MIX.map((rule) => [rule, ["reference-slips"]])),
 };
 

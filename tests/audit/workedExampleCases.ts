@@ -86,6 +86,13 @@ export const workedExampleCases: readonly RuleCase[] = [
     rows: worked({ "molar mass": 35.45 }),
     cells: ["B4"],
   },
+  {
+    rule: CONSTANT,
+    what: "a molar mass that is only not calculated anew",
+    rows: worked({ "molar mass": formula("50+8.44", 52.18) }),
+    fresh: { B4: 58.44 },
+    cells: [],
+  },
   { rule: CONSTANT, what: "one particle of salt", rows: worked({ particles: 1 }), cells: ["B5"] },
   { rule: CONSTANT, what: "a right worked example", rows: worked(), cells: [] },
   { rule: CONSTANT, what: "one of two solutions", rows: beside(3, -0.543), cells: ["C5"] },
