@@ -35,8 +35,26 @@ const samples = (...sums: Rows[number]): Rows => [
 ];
 const [sumOfA, sumOfC] = [formula("SUM(C2:C4)", 100), formula("SUM(C10:C12)", 100)];
 
+/** Two cards side by side; the first one's last name stands beside the other's sum. */
+const cards: Rows = [
+  ["grams", "of", null, "grams", "of"],
+  [500, "water", null, 600, "whole milk"],
+  [150, "sucrose", null, 120, "sucrose"],
+  [40, "lemon juice", null, 80, "cream 35 % fat"],
+  [60, "walnts", null, formula("SUM(D2:D4)", 800), "whole"],
+  [formula("SUM(A2:A5)", 750), "whole"],
+];
+
 /** True and false examples of totals above their lists, left of them, and typed where others are sums. */
 export const totalPlaceCases: readonly RuleCase[] = [
+  {
+    ...{ rule: "unknown-ingredient", cells: ["B5"], rows: cards },
+    what: "a name beside the sum of the next list",
+  },
+  {
+    ...{ rule: "total-incomplete", cells: [], rows: cards },
+    what: "a sum that counts a line beside the sum of the next list",
+  },
   {
     rule: "total-incomplete",
     what: "the size of a batch above its list that leaves out the last line",

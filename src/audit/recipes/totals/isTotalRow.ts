@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { unitFromWord } from "../amounts/unit";
-import { textAt } from "../cells";
+import { isBlank, textAt } from "../cells";
 import { addsList } from "./addsList";
 import { isAboutSum } from "./isAboutSum";
 import { isOfSome } from "./isOfSome";
@@ -44,6 +44,21 @@ function isTypedSum(sheet: WorkbookSheet, row: number, column: number, items: re
   return value !== null && amounts.length > 1 && isAboutSum(value, sum);
 }
 
+/** Whether a number right of a list, beyond a free column, has a label of its own behind it: the sum of the next list. */
+function isOfNextList(
+  sheet: WorkbookSheet,
+  row: number,
+  { column, at }: { readonly column: number; readonly at: number },
+  items: readonly number[],
+): boolean {
+  const between = Array.from(
+    { length: Math.max(0, at - column - 1) },
+    (_, step) => column + 1 + step,
+  );
+  const isFree = (each: number) => [...items, row].every((line) => isBlank(sheet, line, each));
+  return textAt(sheet, row, at + 1) !== "" && between.some(isFree);
+}
+
 /**
  * Whether a row has a word for the whole in a column of names and adds up amounts beside it, or adds up the list, or
  * has the weight of the lot typed in.
@@ -55,9 +70,11 @@ export function isTotalRow(
   items: readonly number[],
 ): boolean {
   const next = nextColumn(sheet, row, column);
-  // Left of the names, too, a unit may stand between.
-  const beside = [next, next + 1, column - 1, column - 2];
-  const inList = [...beside, ...columnsFarther(sheet, row, column)];
+  const isUnitLeft = unitFromWord(textAt(sheet, row, column - 1)) !== null;
+  const beside = [next, next + 1, column - 1, ...(isUnitLeft ? [column - 2] : [])];
+  const inList = [...beside, ...columnsFarther(sheet, row, column)].filter(
+    (at) => !isOfNextList(sheet, row, { column, at }, items),
+  );
   const text = textAt(sheet, row, column);
   if (lotWords.test(plainWords(text)) && inList.some((at) => isTypedSum(sheet, row, at, items)))
     return true;

@@ -7,7 +7,7 @@ import { headerRole } from "../headings/headerRole";
 import { referencesOf } from "../../../workbook/references";
 
 const SUM_OF_RANGE = /^\s*SUM\s*\(\s*\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+\s*\)\s*$/i;
-const NEAR = [-1, -2, -3, 1];
+const NEAR = [-1, 1, -2, -3];
 /** Where people add up more than this, they do not call it by words of their own. */
 const MOST_LABELS = 500;
 

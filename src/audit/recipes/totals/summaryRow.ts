@@ -5,7 +5,8 @@ import type { RecipeName } from "../recipeBlock";
 export const isSummaryTitle = (title: string): boolean =>
   /^(average|mean|total|sum|mittelwert|durchschnitt|summe|min|max|Ø)(?!\p{L})/iu.test(title);
 
-const SUMS_UP = /^\s*(ROUND\s*\(\s*)?(AVERAGE|MEDIAN|MIN|MAX|SUM|SUMPRODUCT|SUBTOTAL|AGGREGATE)\s*\(/i;
+const SUMS_UP =
+  /^\s*(ROUND\s*\(\s*)?(AVERAGE|MEDIAN|MIN|MAX|SUM|SUMPRODUCT|SUBTOTAL|AGGREGATE)\s*\(/i;
 
 /** Whether all amounts of a row are worked out from a column each, whatever it is called: "Mittel" may be a grade, too. */
 export function isSummaryRow(
