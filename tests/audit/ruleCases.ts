@@ -52,6 +52,7 @@ import { textNumberCases } from "./textNumberCases";
 import { toldElsewhereCases } from "./toldElsewhereCases";
 import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
+import { tubeCases } from "./tubeCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
 import { walkCases } from "./walkCases";
@@ -138,6 +139,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...pastedCases,
   ...quantityCases,
   ...placedAnswerCases,
+  ...tubeCases,
   ...unitCases,
   ...bareShareCases,
   ...boundCases,

@@ -76,3 +76,26 @@ test.each([
   const found = findingsOf(litres(label)).some(({ rule }) => rule === "input-without-unit");
   expect(found).toBe(isBare);
 });
+
+/** A jug in cups, weighed beside the names. 1 US cup is 236.6 mL (NIST Handbook 44, appendix C). */
+const jug = (weigh: (row: number) => string): Rows => [
+  ["Qty", "Measure", "Ingredient", "Grams", "Grams each"],
+  [4, "cup", "water", formula(weigh(2), 946), formula("D2/4", 236.5)],
+  [2, "cup", "sucrose", formula(weigh(3), 400), formula("D3/4", 100)],
+  [0.5, "cup", "lemon juice", formula(weigh(4), 120), formula("D4/4", 30)],
+  ["", "", "The whole jug", formula("SUM(D2:D4)", 1466), formula("SUM(E2:E4)", 366.5)],
+];
+
+test.each([
+  (row: number) => `RIME.GRAMS(C${row},A${row},B${row})`,
+  (row: number) => `IF(B${row}="cup",A${row}*236.6,A${row})`,
+])("cups that a column of formulas weighs are no recipe beside it", (weigh) => {
+  const [block] = auditContext(bookOf({ Sheet1: jug(weigh) }), []).blocks;
+  expect(block?.recipes.map(({ title }) => title)).toEqual(["Grams", "Grams each"]);
+  expect(block?.unitColumn).toBeNull();
+});
+
+test("grams that another column only scales are a recipe", () => {
+  const [block] = auditContext(bookOf({ Sheet1: jug((row) => `A${row}*2`) }), []).blocks;
+  expect(block?.recipes.map(({ line }) => line)).toContain(0);
+});

@@ -60,7 +60,7 @@ const table = (water: string): Rows => [
   ["NaCl", 10, 58.44, 2],
   [],
   [water, 500],
-  ["Kf", 1.86],
+  ["Kf (K·kg/mol)", 1.86],
 ];
 
 /** Labelled data of a shop: no solution, though sugar, grams and water stand there. */

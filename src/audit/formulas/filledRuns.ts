@@ -4,6 +4,7 @@ import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, type FilledLine } from "./filledLines";
 import { lineByName } from "./lineByName";
+import { filledSolutions } from "./filledSolutions";
 import { runsOf, type Run } from "./runsOf";
 import { movedAcross } from "./movedAcross";
 import { textAt } from "../recipes/cells";
@@ -78,7 +79,7 @@ export function filledColumns(context: AuditContext): readonly FilledLine[] {
       .flatMap((run) => lineOf(context, sheet, run) ?? []);
   });
   const answers = own.flatMap((block) => filledAnswerRows(block, blocks));
-  const found = [...own.flatMap(filledLines), ...answers, ...others];
+  const found = [...own.flatMap(filledLines), ...answers, ...filledSolutions(blocks), ...others];
   known.set(blocks, found);
   return found;
 }

@@ -22,6 +22,7 @@ import { isTableOfSolutions } from "./tableOfSolutions";
 import { isShare } from "./amounts/unit";
 import { unitBeside } from "./amounts/unitBeside";
 import { unitOfList } from "./amounts/unitOfList";
+import { withoutMeasures } from "./amounts/withoutMeasures";
 import { withoutLinesAbove } from "./names/withoutLinesAbove";
 import { withoutRemarks } from "./names/withoutRemarks";
 import { withoutSums } from "./totals/withoutSums";
@@ -54,7 +55,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const all = rolesBeside(sheet, segment, items);
   const beside = columnsOfList(sheet, segment, items);
   const chosen = amountColumns(sheet, segment, items, { roles: all, beside, totals: said });
-  const columns = withoutSums(sheet, items, chosen);
+  const columns = withoutMeasures(sheet, items, withoutSums(sheet, items, chosen), all);
   const { column, headerRow } = segment;
   // Where the amounts stand left, what is beyond an empty column to the right is another list's.
   const isLeft = columns.every((each) => each < column);

@@ -1,12 +1,15 @@
 import { cellName, columnName } from "../../workbook/address";
+import type { CellRange } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
-import { labelledNumbers } from "../labels";
+import { labelledNumbers, type LabelledNumber } from "../labels";
 import { amountPlace, isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+import { headerRole } from "../recipes/headings/headerRole";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
+import { bareConstants } from "../solutions/bareConstants";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 import { unitlessInputs } from "../amounts/unitlessInputs";
@@ -47,10 +50,11 @@ function amountFindings(block: RecipeBlock): Finding[] {
     );
   });
   if (besides || saysMass(block)) return [];
+  const title = { row: recipe.line, column: range.left };
+  const isTitled = headerRole(textAt(sheet, title.row, title.column)) === "amount";
+  const across = isTitled ? title : { row: range.top, column: first.column };
   const where =
-    layout === "down"
-      ? { row: block.headerRow ?? place.row, column: recipe.line }
-      : { row: range.top, column: first.column };
+    layout === "down" ? { row: block.headerRow ?? place.row, column: recipe.line } : across;
   const what = layout === "down" ? `column ${columnName(recipe.line)}` : "this table";
   return [
     findingAt(identity, sheet, where, {
@@ -81,47 +85,47 @@ function massFindings(block: RecipeBlock): Finding[] {
   });
 }
 
+type Labelled = Pick<LabelledNumber, "sheet" | "row" | "column" | "label" | "value">;
+
+function inDegrees({ sheet, row, column, label, value }: Labelled, range?: CellRange): Finding {
+  return findingAt(identity, sheet, range ?? { row, column }, {
+    message: `${cellName(row, column)}, "${label}", is ${value} without a unit: °C is assumed.`,
+    effect: null,
+    fix: "Write °C or °F beside it or in its label.",
+  });
+}
+
 function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
   if (blocks.length === 0) return [];
-  return labelledNumbers(workbook, ["temperature"]).flatMap(
-    ({ sheet, row, column, label, beside, value }) => {
-      const format = sheet.cellAt(row, column)?.format ?? "";
-      const above = textAt(sheet, row - 1, column);
-      if ([label, beside, format, above].some((text) => SAYS_DEGREES.test(text))) return [];
-      return findingAt(
-        identity,
-        sheet,
-        { row, column },
-        {
-          message: `${cellName(row, column)}, "${label}", is ${value} without a unit: °C is assumed.`,
-          effect: null,
-          fix: "Write °C or °F beside it or in its label.",
-        },
-      );
-    },
-  );
+  return labelledNumbers(workbook, ["temperature"]).flatMap((number) => {
+    const { sheet, row, column, label, beside } = number;
+    const format = sheet.cellAt(row, column)?.format ?? "";
+    const above = textAt(sheet, row - 1, column);
+    const isSaid = [label, beside, format, above].some((text) => SAYS_DEGREES.test(text));
+    return isSaid ? [] : inDegrees(number);
+  });
+}
+
+function constantFindings(context: AuditContext): Finding[] {
+  return bareConstants(context).map(({ sheet, row, column, label, value }) => {
+    const place = { row, column };
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(row, column)}, "${label}", is ${value} without a unit: K·kg/mol is assumed.`,
+      effect: null,
+      fix: "Write K·kg/mol beside it or in its label.",
+    });
+  });
 }
 
 function inputFindings(context: AuditContext): Finding[] {
   return unitlessInputs(context).map((input) => {
-    const { sheet, row, column, range, label, value, isTemperature } = input;
-    const cell = cellName(row, column);
-    return findingAt(
-      identity,
-      sheet,
-      range,
-      isTemperature
-        ? {
-            message: `${cell}, "${label}", is ${value} without a unit: °C is assumed.`,
-            effect: null,
-            fix: "Write °C or °F beside it or in its label.",
-          }
-        : {
-            message: `${cell}, "${label}", is ${value} without a unit, and formulas work with it.`,
-            effect: null,
-            fix: "Write its unit beside it or in its label.",
-          },
-    );
+    const { sheet, row, column, range, label, value } = input;
+    if (input.isTemperature) return inDegrees(input, range);
+    return findingAt(identity, sheet, range, {
+      message: `${cellName(row, column)}, "${label}", is ${value} without a unit, and formulas work with it.`,
+      effect: null,
+      fix: "Write its unit beside it or in its label.",
+    });
   });
 }
 
@@ -132,6 +136,7 @@ export const inputWithoutUnit: Rule = {
     ...context.blocks.flatMap(amountFindings),
     ...toldOnce(context.blocks.flatMap(massFindings)),
     ...temperatureFindings(context),
+    ...toldOnce(constantFindings(context)),
     ...inputFindings(context),
   ],
 };

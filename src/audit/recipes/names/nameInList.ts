@@ -4,6 +4,9 @@ import { unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 const UNIT_IN_BRACKETS = /\s*[([]\s*([^()[\]]{1,12})\s*[)\]]\s*$/;
 const UNIT_AFTER_COMMA = /\s*,\s*(?:in )?(g|kg|mg|oz|lb|ml|l|%)$/i;
 const UNIT_AFTER_NAME = /\s+(?:in )?(g|kg|mg|oz|lb|%)$/i;
+/** "g sucrose", "kg of water", "Gramm Zucker". */
+const UNIT_BEFORE_NAME =
+  /^(k?g|mg|oz|lb|%|(?:kilo)?grams?|(?:kilo)?gramm)\s+(?:(?:of|von)\s+)?(?=\p{L})/iu;
 const NUMBERED = /^\s*(?:\d{1,2}\s*[.)]|[-–•*·])\s*/;
 const MASS_OF =
   /^(?:mass|weight|grams?|amount|masse|menge|gewicht|gramm)\s+(?:of\s+|von\s+|an\s+|der\s+|des\s+)?(?:the\s+)?/i;
@@ -45,6 +48,10 @@ export function nameInList(text: string, check: ItemCheck): NameInList {
   const short = bare.item.replace(NUMBERED, "").replace(REMARK, "").trim();
   const named = short.replace(MASS_OF, "").replace(WENT_IN, "").trim();
   const item = [bare.item, short, named].find(isKnown);
+  const before = UNIT_BEFORE_NAME.exec(text);
+  const behind = before === null ? "" : text.slice(before[0].length);
+  if (item === undefined && isKnown(behind))
+    return { item: behind, unit: unitFromWord(before?.[1] ?? "") };
   return item === undefined
     ? { item: bare.unit === null ? text : bare.item, unit: bare.unit }
     : { item, unit: bare.unit };

@@ -127,6 +127,10 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "Die Einheit in den Kopf schreiben, etwa „Menge (g)“.",
   '{cell}, "{label}", is {value} without a unit: °C is assumed.':
     "{cell}, „{label}“, ist {value} ohne Einheit: angenommen ist °C.",
+  '{cell}, "{label}", is {value} without a unit: K·kg/mol is assumed.':
+    "{cell}, „{label}“, ist {value} ohne Einheit: angenommen ist K·kg/mol.",
+  "Write K·kg/mol beside it or in its label.":
+    "K·kg/mol daneben oder in die Beschriftung schreiben.",
   "Write °C or °F beside it or in its label.":
     "°C oder °F daneben oder in die Beschriftung schreiben.",
 
