@@ -63,6 +63,31 @@ const CONSTANT = "constant-of-a-solute";
 const NO_UNIT = "input-without-unit";
 
 /** Solutions beside each other, with a column of units between their labels and their values. */
+const SOLUTES = [
+  ["Sodium chloride", 1, 58.44, 2],
+  ["Sucrose", 14, 342.3, 1],
+] as const;
+
+/** Two substances side by side in 250 g of water, and the moles of their particles below; the unit stands behind. */
+function sideBySide(ofSalt: string, salt: number): Rows {
+  const [one, other] = SOLUTES;
+  const [first, second] = [one[1] / one[2], other[1] / other[2]];
+  const all = salt + second;
+  return [
+    ["Substance", one[0], other[0], null],
+    ["Weighed in", one[1], other[1], "g"],
+    ["Molar mass", one[2], other[2], "g/mol"],
+    ["Amount of substance", formula("B2/B3", first), formula("C2/C3", second), "mol"],
+    ["Particles per formula unit", one[3], other[3], null],
+    ["Dissolved particles", formula(ofSalt, salt), formula("C4*C5", second), "mol"],
+    [],
+    ["Solvent water", 250, "g"],
+    ["Particles together", formula("SUM(B6:C6)", all), "mol"],
+    ["Molality", formula("1000*B9/B8", 4 * all), "mol/kg"],
+    ["Freezing point depression", formula("1.86*B10", 7.44 * all), "K"],
+  ];
+}
+
 export const beakerCases: readonly RuleCase[] = [
   { rule: CONSTANT, what: "a beaker", rows: beakers({ molarMass: 35.45 }), cells: ["D5"] },
   { rule: CONSTANT, what: "a beaker's particles", rows: beakers({ ions: 3 }), cells: ["D6"] },
@@ -84,5 +109,17 @@ export const beakerCases: readonly RuleCase[] = [
     what: "water of beakers",
     rows: beakers({ unit: "" }),
     cells: ["C3", "D3", "E3"],
+  },
+  {
+    rule: "particles-not-counted",
+    what: "moles of particles below those of formula units, without the factor",
+    rows: sideBySide("B4", 1 / 58.44),
+    cells: ["B6"],
+  },
+  {
+    rule: "particles-not-counted",
+    what: "moles of particles below those of formula units, with it",
+    rows: sideBySide("B4*B5", 2 / 58.44),
+    cells: [],
   },
 ];

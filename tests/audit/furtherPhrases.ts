@@ -608,6 +608,8 @@ export const furtherPhrases = {
     "Formelgewicht",
   ],
   moles: [
+    "Amount / mol",
+    "Menge / mol",
     "Number of moles",
     "mols",
     "amount n",
@@ -642,6 +644,8 @@ export const furtherPhrases = {
     "Molalität der Lösung",
   ],
   particles: [
+    "Ions or molecules per unit",
+    "Ionen bzw. Moleküle je Einheit",
     "i factor",
     "number of ions",
     "ions per formula unit",

@@ -53,6 +53,9 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "Freezing point pulled down by, K",
+    "Freezing temperature is brought down by (K)",
+    "Gefrierpunkt nach unten gezogen um (K)",
     "Kf × b × i = ΔTf (K)",
     "tiefer als bei Wasser um",
     "Lower than that of water by",
@@ -226,6 +229,7 @@ export const labelPhrases = {
     "Zucker bezogen auf Wasser %",
   ],
   alcohol: [
+    "Alcohol by weight in the batch, g",
     "Pure alcohol (g)",
     "alcohol, grams",
     "ethanol in the mix",
@@ -254,6 +258,9 @@ export const labelPhrases = {
     "tatsächlich gefroren bei",
   ],
   none: [
+    "Freezing point against A (K)",
+    "Freezes, compared with last week (K)",
+    "Gefrierpunkt gegenüber Version A (K)",
     "GP (%)",
     "GP after VAT, %",
     "Freezing time (h)",

@@ -4,6 +4,10 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "Am Buffet auszeichnen: Milch.",
+    "Bitte am Büfett aushängen: Milch",
+    "Put up at the counter: milk",
+    "Display beside the tub: milk",
     "Contains milk",
     "Allergens: MILK",
     "CONTAINS: Milk (cream, skimmed milk powder)",
@@ -218,6 +222,8 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Am Buffet auszeichnen: Preise",
+    "Display beside the tub: prices",
     "beat the eggs with the sugar",
     "toast the nuts",
     "honey from the neighbour",

@@ -4,6 +4,7 @@ import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { negatedDepressions } from "./negatedDepressions";
 import { withNegatedPoints } from "./negatedPoints";
+import { withoutDifferences } from "./withoutDifferences";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
@@ -67,6 +68,7 @@ export function statedResults(
 ): readonly StatedResult[] {
   const isWanted = (label: string) => resultRole(label) !== null;
   const labelled = labelledAnswers(workbook, blocks, isWanted).flatMap((one) => resultAt(one));
-  const told = withNegatedPoints([...labelled, ...toldByFormula(blocks)]);
+  const own = withoutDifferences([...labelled, ...toldByFormula(blocks)]);
+  const told = withNegatedPoints(own);
   return [...told, ...negatedDepressions(told)];
 }

@@ -4,7 +4,7 @@ const NAME =
 
 /** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =
-  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|erwähnen|write|note|mention|print)\b[^:]*:/u;
+  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|auszeichn\p{L}*|ausgezeichnet|ausweisen|ausgewiesen|aushängen|ausgehängt|bekannt ?(geben|machen)|mitteilen|anzeigen|display|disclose|state|flag|(put|chalk|pin) up|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|erwähnen|write|note|mention|print)\b[^:]*:/u;
 /** These are no ingredients: after whatever words and a colon they are allergens. */
 const ONLY_ALLERGEN =
   /^(tree nuts?|schalenfrüchte|gluten|sul[fp]hites?|sulfite?|crustaceans|krebstiere|molluscs|weichtiere|lupine?n?s?)$/;

@@ -34,6 +34,22 @@ const isOfUnits = (sheet: WorkbookSheet, items: readonly number[], column: numbe
   items.filter((row) => unitFromWord(textAt(sheet, row, column)) !== null).length * 2 >
   items.length;
 
+/** Columns of units that are headed so, and else all that hold units: initials beside them may look like units, too. */
+function unitColumns(
+  sheet: WorkbookSheet,
+  headerRow: number,
+  items: readonly number[],
+  columns: readonly number[],
+): readonly number[] {
+  const holding = columns.filter((column) => isOfUnits(sheet, items, column));
+  if (holding.length < 2) return holding;
+  const headings = holding.map((column) => textAt(sheet, headerRow, column));
+  const isUnit = headings.map((heading) => headerRole(heading) === "unit");
+  return isUnit.includes(true)
+    ? holding.filter((_, at) => isUnit[at] === true || headings[at] === "")
+    : holding;
+}
+
 /** What the headings beside a list are about, by column. */
 export function rolesBeside(
   sheet: WorkbookSheet,
@@ -43,12 +59,14 @@ export function rolesBeside(
   const roles = new Map<number, Role>();
   const { headerRow } = segment;
   if (headerRow === null) return roles;
-  for (const column of columnsOfList(sheet, segment, items)) {
+  const columns = columnsOfList(sheet, segment, items);
+  const ofUnits = new Set(unitColumns(sheet, headerRow, items, columns));
+  for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
     const role = headerRole(header);
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
-    if (isOfUnits(sheet, items, column)) roles.set(column, "unit");
+    if (ofUnits.has(column)) roles.set(column, "unit");
     else if (header !== "") roles.set(column, role ?? "other");
   }
   return roles;

@@ -3,18 +3,25 @@ import { referencesOf } from "../../../workbook/references";
 import { columnName } from "../../../workbook/address";
 import type { Role } from "../headings/headerRole";
 
+/** A formula that works with a price, and the columns of its row that it reads. */
+interface Cost {
+  readonly column: number;
+  readonly formula: string;
+  readonly read: ReadonlySet<number>;
+}
+
 /** The formulas of a row that work with a price. */
 function costsOf(
   sheet: WorkbookSheet,
   row: number,
   roles: ReadonlyMap<number, Role>,
-): { readonly formula: string; readonly read: ReadonlySet<number> }[] {
+): readonly Cost[] {
   return [...roles.keys()].flatMap((column) => {
     const formula = sheet.cellAt(row, column)?.formula;
     if (formula === undefined) return [];
     const inRow = referencesOf(formula).filter(({ range }) => range.top === row);
     const read = new Set(inRow.map(({ range }) => range.left));
-    return [...read].some((each) => roles.get(each) === "price") ? [{ formula, read }] : [];
+    return [...read].some((each) => roles.get(each) === "price") ? [{ column, formula, read }] : [];
   });
 }
 
@@ -35,10 +42,13 @@ export function withoutPacks(
   const isPack = (column: number): boolean => {
     const rows = costs.filter(({ row, costs: here }) => {
       const divided = new RegExp(`/\\s*\\$?${columnName(column)}\\$?${row + 1}(?!\\d)`, "i");
+      const isOfAmount = ({ read }: Cost) =>
+        columns.some((other) => other !== column && read.has(other));
+      // The price of a kilogram may have a column of its own, which what another amount costs then reads.
+      const isCost = (cost: Cost) =>
+        isOfAmount(cost) || here.some((next) => next.read.has(cost.column) && isOfAmount(next));
       return here.some(
-        ({ formula, read }) =>
-          divided.test(formula) &&
-          (columns.length < 2 || columns.some((other) => other !== column && read.has(other))),
+        (cost) => divided.test(cost.formula) && (columns.length < 2 || isCost(cost)),
       );
     });
     return rows.length * 2 > items.length;

@@ -4,7 +4,7 @@ import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
 import { isOfParticles } from "../amounts/ofParticles";
 import type { Place } from "../recipeBlock";
-import { bareLabel } from "./formLabels";
+import { bareLabel, type FormKind } from "./formLabels";
 import type { Form, FormSolute } from "./form";
 import { goesOnFrom } from "./goesOnFrom";
 import { isSameSubstance } from "./isSameSubstance";
@@ -25,15 +25,16 @@ const ANY = /\b(salt|sugar|salz(es)?|zuckers?)\b/i;
 
 function itemFor(context: FinderContext, form: Form, label: string): string | null {
   const isSaid = form.solutes.some(({ named }) => named !== null);
-  const item = itemInLabel(label, context);
-  return isSaid && ANY.test(label) && !/chlor/i.test(label) ? null : item;
+  const isAny = ANY.test(label) && !/chlor/i.test(label);
+  return isSaid && isAny ? null : itemInLabel(label, context);
 }
 
 /** "Molar mass of sodium" is that of a part of the salt. */
 const OF_ANOTHER =
   /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!(one |a |1 |einem |einer )?mole?\b|.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
 
-const numberAt = (sheet: WorkbookSheet, at: Place) => sheet.cellAt(at.row, at.column)?.value;
+const valueAt = (sheet: WorkbookSheet, at: Place | undefined) =>
+  at === undefined ? undefined : sheet.cellAt(at.row, at.column)?.value;
 
 /** A mass said again in another unit is no new one. */
 const isConversion = ({ sheet }: FinderContext, { values: [first] }: LabelledPair): boolean =>
@@ -68,7 +69,7 @@ function addMass(context: FinderContext, form: Form, pair: LabelledPair): void {
 function addSolute(context: FinderContext, form: Form, pair: LabelledPair): void {
   const [first] = pair.values;
   if (first === undefined) return;
-  if (typeof numberAt(context.sheet, first) === "number") {
+  if (typeof valueAt(context.sheet, first) === "number") {
     addMass(context, form, pair);
     return;
   }
@@ -83,8 +84,7 @@ function addSolute(context: FinderContext, form: Form, pair: LabelledPair): void
 }
 
 function addSolvent(context: FinderContext, form: Form, pair: LabelledPair): void {
-  const [first] = pair.values;
-  const value = first === undefined ? null : numberAt(context.sheet, first);
+  const value = valueAt(context.sheet, pair.values[0]);
   if (typeof value === "number") form.water = pair;
   else if (typeof value === "string" && !/water|wasser|h2o/i.test(value))
     form.isOtherSolvent = true;
@@ -92,23 +92,29 @@ function addSolvent(context: FinderContext, form: Form, pair: LabelledPair): voi
 }
 
 /** One number where there are several solutes beside each other is that of all of them. */
-const isOfAll = ({ solutes }: Form, { kind, values }: LabelledPair): boolean =>
+const isOfAll = ({ solutes }: Form, { values }: LabelledPair, kind: FormKind): boolean =>
   kind === "moles" &&
   values.length === 1 &&
   solutes.some(({ mass, details }) => mass !== null && mass.values.length > 1 && details.has(kind));
 
+/** What is worked out of the moles of a substance are moles of its particles, not how many fall out of one. */
+const detailKind = ({ sheet }: FinderContext, { solutes }: Form, pair: LabelledPair): FormKind =>
+  pair.kind === "particles" && goesOnFrom(sheet, pair, solutes.at(-1)?.details.get("moles"))
+    ? "moles"
+    : pair.kind;
+
 function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void {
-  const { kind } = pair;
+  const kind = detailKind(context, form, pair);
   if (kind !== "molar mass" && kind !== "moles" && kind !== "particles") return;
-  if (/\b(water|wasser|solvent|h2o)\b/.test(bareLabel(pair.label)) || isOfAll(form, pair)) return;
+  const bare = bareLabel(pair.label);
+  if (/\b(water|wasser|solvent|h2o)\b/.test(bare) || isOfAll(form, pair, kind)) return;
   const item = itemFor(context, form, pair.label);
   const named = form.solutes.find((one) => isSameSubstance(one.item, item));
   const last = form.solutes.at(-1);
   const goesOn = goesOnFrom(context.sheet, pair, last?.details.get(kind));
-  if (item === null && !goesOn && OF_ANOTHER.test(bareLabel(pair.label))) return;
+  if (item === null && !goesOn && OF_ANOTHER.test(bare)) return;
   if (item !== null && named === undefined) form.solutes.push(soluteNamed(item, null));
-  const solute = item === null ? (last ?? soluteNamed(null, null)) : (named ?? form.solutes.at(-1));
-  if (solute === undefined) return;
+  const solute = named ?? form.solutes.at(-1) ?? soluteNamed(null, null);
   if (!form.solutes.includes(solute)) form.solutes.push(solute);
   // The sheet goes on with the moles of particles.
   const isLast = kind === "moles" && (goesOn || isOfParticles(pair.label));

@@ -25,6 +25,8 @@ const FIRST_ICE = anyOf(
 );
 const LOWERED = anyOf(
   "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
+  "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|push|driv|driven|tak)\\w* (it )?(further )?down\\b",
+  "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
   "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
   "\\b(below|under|unter)\\b.*\\b(by|um)\\b",
   "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
@@ -53,6 +55,9 @@ const WATER_AS_ICE = anyOf(
   `(ice|eis),? (of|in|vom|im|am|in der|von der|an der) ((the|its|a|one|our|whole|finished|ganzen|gesamten|fertigen) )*((gesamt)?(water|wasser)|${MIX_NOUNS})\\b`,
 );
 const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
+/** "Freezing point against version A": how one answer compares with another, unless that is water's. */
+const COMPARED =
+  /\b(against|versus|vs\.?|(as )?compared (to|with)|relative to|in comparison (to|with)|gegen(über)?|verglichen mit|im vergleich (zu[mr]?|mit)) (?!.*\b(water|wassers?|0|zero|null|time|zeit)\b)\p{L}/u;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
 const OTHER_THING = anyOf(
   "freezers?\\b|deep[- ]freez|freez\\w* (room|cost|speed|machine|tunnel)|maschine|truhe|schrank",
@@ -93,7 +98,7 @@ export function answerRole(plain: string): AnswerRole | null {
   const ice = isIce(plain) && !FIRST_ICE.test(plain) && !/freezing[ -]?p|gefrier-?p/.test(plain);
   if (ice && (!OTHER_THING.test(plain) || WATER_AS_ICE.test(plain) || SHARE.test(plain)))
     return "ice fraction";
-  if (OTHER_THING.test(plain)) return null;
+  if (OTHER_THING.test(plain) || COMPARED.test(plain)) return null;
   const freezes = FREEZES.test(plain) || PREDICTED.test(plain);
   if (freezes && UNIT_IS_PERCENT.test(plain)) return null;
   if (LOWERED.test(plain) && (freezes || THAN_WATER.test(plain))) return "depression";

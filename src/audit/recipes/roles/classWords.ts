@@ -5,7 +5,7 @@ const PARTICLES = anyOf(
   "van\\W{0,3}t\\W{0,3}hoff",
   "^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\\b(factor|faktor) i$",
   "\\bparticles\\b|\\bteilchen",
-  "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|zahl (der )?(ionen|teilchen)",
+  "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|\\b(ions|ionen|molecules|moleküle)( or| and|[,/]| oder| und| bzw\\.?) ?(ions|ionen|molecules|moleküle|atoms|atome) (per|pro|je|from|aus)\\b|zahl (der )?(ionen|teilchen)",
   "dissociation (factor|number)|dissoziationsfaktor",
 );
 const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?|ionen)\b|entsteh/;
@@ -39,7 +39,7 @@ export const classWords = {
   molality:
     /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:
-    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/,
+    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\p{L}{3}(?<!\b(ions|particles|ionen|teilchen)) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
   particles,
   constant:
     /^k ?_?f\b|cryosc(?!opes?\b)|kryosk(?!ops?\b)|freezing (point )?constant|gefrier(punkts?)?konst/,
