@@ -1,5 +1,6 @@
 import { boarders } from "./boarders";
 import { callers } from "./callers";
+import { caterers } from "./caterers";
 import { guests } from "./guests";
 import type { Layout } from "./kit";
 import { kitchens } from "./kitchens";
@@ -7,11 +8,15 @@ import { lodgers } from "./lodgers";
 import { neighbours } from "./neighbours";
 import { newcomers } from "./newcomers";
 import { passing } from "./passing";
+import { pilgrims } from "./pilgrims";
+import { ramblers } from "./ramblers";
 import { regulars } from "./regulars";
+import { scholars } from "./scholars";
 import { strangers } from "./strangers";
 import { travellers } from "./travellers";
 import { unseenLayouts } from "./unseen";
 import { visitors } from "./visitors";
+import { wanderers } from "./wanderers";
 import { baths } from "./layouts/baths";
 import { cards } from "./layouts/cards";
 import { lab } from "./layouts/lab";
@@ -64,4 +69,5 @@ export const layouts: readonly Layout[] = [
   ...[...kitchens, ...newcomers, ...strangers, ...visitors, ...unseenLayouts],
   ...[...guests, ...neighbours, ...regulars, ...callers],
   ...[...passing, ...lodgers, ...boarders, ...travellers],
+  ...[...pilgrims, ...ramblers, ...wanderers, ...scholars, ...caterers],
 ];
