@@ -128,6 +128,32 @@ test("a share of the mass left of amounts in kg is an answer, and its unit is it
   expect(block?.recipes.map(({ unit }) => unit)).toEqual(["kg", "kg"]);
 });
 
+/** Sorts in rows, with what is said of the mix behind their sum; there is water among the ingredients or not. */
+const withWaterBehind = (liquid: string, behind: string): Rows => [
+  ["Rezepte in kg je Ansatz"],
+  [],
+  ["Sorte", liquid, "Zucker", "Zitronensaft", "Ansatz (kg)", "Ware (€)", behind, "Fett (g)"],
+  ["Preis (€/kg)", 0.5, 2, 4],
+  ["Zitrone", 0.7, 0.25, 0.05, formula("SUM(B5:D5)", 1), 0.7, 746, 0],
+  ["Süß", 1.3, 0.6, 0.1, formula("SUM(B6:D6)", 2), 1.4, 1391, 0],
+];
+
+test.each([
+  ["Wasser", "Wasser (g)"],
+  ["Wasser", "Zucker (g)"],
+  ["Orangensaft", "Wasser (g)"],
+])("behind the sum of %p and others %p is said of the mix", (liquid, behind) => {
+  const [block] = auditContext(bookOf({ Sheet1: withWaterBehind(liquid, behind) }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toEqual([liquid, "Zucker", "Zitronensaft"]);
+  expect(block?.recipes.map(({ unit }) => unit)).toEqual(["kg", "kg"]);
+});
+
+test("another ingredient behind a sum may be one of the recipe", () => {
+  const rows = withWaterBehind("Wasser", "Schokolade");
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toContain("Schokolade");
+});
+
 test("shares of a table in per cent are its lines", () => {
   const rows: Rows = [
     ["Sort", "Water (%)", "Sugar (% of mix)", "Lemon juice (%)"],

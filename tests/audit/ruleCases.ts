@@ -9,6 +9,7 @@ import { bareShareCases } from "./bareShareCases";
 import { beakerCases } from "./beakerCases";
 import { besideLineCases } from "./besideLineCases";
 import { boundCases } from "./boundCases";
+import { classAcrossCases } from "./classAcrossCases";
 import { classCases } from "./classCases";
 import { comparedCases } from "./comparedCases";
 import { dataBesideCases } from "./dataBesideCases";
@@ -143,6 +144,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...unitCases,
   ...bareShareCases,
   ...boundCases,
+  ...classAcrossCases,
   ...classCases,
   ...plainPartCases,
   ...wholeCases,

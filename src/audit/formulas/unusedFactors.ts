@@ -7,13 +7,12 @@ import { explainResult, SALT_AS_ONE } from "../answers/explainResult";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { changedMix, gramsIn } from "../mix";
-import { isNear, molesOf } from "../solutions/molesOf";
-import { givesMolesOfParticles } from "../solutions/molesOfParticles";
+import { isNear } from "../solutions/molesOf";
+import { countedTimes } from "../solutions/countedTimes";
 import { pureSolute } from "../solutions/pureSolute";
-import { amountOf } from "../recipes/amounts/amountOf";
 import { isClassBlock } from "../recipes/classSheet";
-import type { Place, Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
-import { saidOf, type SaidPlace } from "../recipes/saidOf";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { saidOf } from "../recipes/saidOf";
 import type { StatedResult } from "../answers/statedResults";
 
 /** The rule to which what is found here belongs. */
@@ -53,34 +52,17 @@ const saltsOf = (block: RecipeBlock): readonly RecipeName[] =>
     return ions >= 2 && (place === null || (typeof given === "number" && given > 1));
   });
 
-/** Moles of particles in which a salt has its formula units. */
-function inMoles(context: AuditContext, block: RecipeBlock): Finding[] {
+/** Moles or molalities of particles in which a salt has its formula units. */
+function inCounted(context: AuditContext, block: RecipeBlock): Finding[] {
   const [recipe] = block.recipes;
   if (recipe === undefined) return [];
   return saltsOf(block).flatMap((name) => {
-    const counted = countedTimes(block, recipe, name);
+    const counted = countedTimes(context, block, recipe, name);
     if (counted === null || !isNear(counted.times, 1)) return [];
-    const { place } = counted;
-    const says = `"${place.label}" counts each of its ${rounded(molesOf(block, name), 4)} mol`;
+    const { place, moles } = counted;
+    const says = `"${place.label}" counts each of its ${rounded(moles, 4)} mol`;
     return findingOf(context, block, name, place, says);
   });
-}
-
-/** How many times a column of moles of particles counts each formula unit of a solute; null without one. */
-function countedTimes(
-  block: RecipeBlock,
-  recipe: Recipe,
-  name: RecipeName,
-): { readonly place: SaidPlace; readonly times: number } | null {
-  const place = saidOf(block, name, "moles");
-  const molarMass = pureSolute(name.item, block.ownIngredients)?.molarMass.value;
-  const grams = amountOf(block, recipe, name).grams ?? 0;
-  return place === null ||
-    molarMass === undefined ||
-    grams <= 0 ||
-    !givesMolesOfParticles(block, place.label)
-    ? null
-    : { place, times: (molesOf(block, name) * molarMass) / grams };
 }
 
 /** A result that comes out when every salt is taken for one particle, on a sheet that works with moles. */
@@ -97,7 +79,7 @@ function inResults(context: AuditContext, block: RecipeBlock): Finding[] {
   // One whose particles are counted in their own column does not make the difference.
   const [salt] = saltsOf(block).filter(
     (name) =>
-      (recipe === undefined || countedTimes(block, recipe, name) === null) &&
+      (recipe === undefined || countedTimes(context, block, recipe, name) === null) &&
       (first === undefined || !readsFactors(context, first)),
   );
   return first === undefined || salt === undefined
@@ -140,7 +122,7 @@ export function unusedFactors(context: AuditContext, told: readonly Finding[]): 
     );
   return context.blocks.filter(isClassBlock).flatMap((block) => {
     if (isTold(block)) return [];
-    const found = inMoles(context, block);
+    const found = inCounted(context, block);
     return found.length > 0 ? found : inResults(context, block);
   });
 }

@@ -1,4 +1,5 @@
 import type { CellRange } from "../../workbook/model";
+import { classAcross } from "./classAcross";
 import type { FinderContext } from "./finderContext";
 import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headings/headerRole";
@@ -66,7 +67,7 @@ function blockAt(
   const names = headed.filter(
     (name) => isUsed(name) || context.check(name.item).kind !== "unknown",
   );
-  return {
+  return classAcross(context, {
     sheet,
     layout: "across",
     range: { top: header, left, bottom, right: run.at(-1) ?? 0 },
@@ -78,7 +79,7 @@ function blockAt(
     unitColumn: null,
     roles,
     ownIngredients,
-  };
+  });
 }
 
 /** Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else. */

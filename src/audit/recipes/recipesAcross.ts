@@ -56,7 +56,7 @@ function unitOfRow(context: FinderContext, row: number, table: RowsOfAmounts) {
     const unit = unitFromWord(textAt(sheet, row, column));
     if (unit !== null) return unit;
   }
-  const label = textAt(sheet, row, table.left);
+  const label = titleOfRow(sheet, row, table.left, from);
   const isSaid = /[([,]|\bin\b/.test(label) || headerRole(label) === "amount";
   return (isSaid ? unitFromHeader(label) : null) ?? unitOfRowBeside(context, row, table);
 }

@@ -1,4 +1,5 @@
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Counted } from "./countsParticles";
 import { saidOf } from "../recipes/saidOf";
 
 /** Numbers worked out by hand agree to the digits on the sheet. */
@@ -7,9 +8,9 @@ const AGREES = 0.01;
 /** Whether two numbers of a class sheet are the same. */
 export const isNear = (one: number, other: number): boolean => Math.abs(one / other - 1) < AGREES;
 
-/** The moles that a class sheet gives for one solute; 0 when it gives none. */
-export function molesOf(block: RecipeBlock, name: RecipeName): number {
-  const place = saidOf(block, name, "moles");
+/** The moles, or moles to a kilogram of water, that a class sheet gives for one solute; 0 when it gives none. */
+export function molesOf(block: RecipeBlock, name: RecipeName, role: Counted = "moles"): number {
+  const place = saidOf(block, name, role);
   const value = place === null ? null : place.sheet.cellAt(place.row, place.column)?.value;
   return typeof value === "number" ? value : 0;
 }

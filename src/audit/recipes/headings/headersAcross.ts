@@ -63,7 +63,9 @@ export function headersAcross(
     }
   }
   // Whatever a total is called, what stands behind it is no ingredient.
-  const summed = sumsAcross(context, first, names, []);
+  const ofAmounts = () =>
+    [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
+  const summed = sumsAcross(context, first, names, ofAmounts());
   const beyond = beyondTotals(context, names, [...totals, ...summed]);
   const within = { names: names.filter(({ column }) => !beyond.includes(column)), totals, roles };
   for (const column of namesInDisguise(context.sheet, first, within)) {
@@ -74,8 +76,7 @@ export function headersAcross(
   for (const column of stated) roles.set(column, "composition");
   const left = names.filter(({ column }) => !stated.includes(column));
   left.sort((one, other) => one.column - other.column);
-  const ofAmounts = [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
-  const sums = sumsAcross(context, first, left, ofAmounts);
+  const sums = sumsAcross(context, first, left, ofAmounts());
   for (const column of sums) roles.set(column, "total");
   const listed = left.filter(({ column }) => !sums.includes(column));
   const derived = derivedAcross(context, first, listed, [...roles.keys()]);

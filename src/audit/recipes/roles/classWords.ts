@@ -21,7 +21,7 @@ const particles: Words = {
 /** What a class works with: English and German as teachers write them; common practice, no source. */
 export const classWords = {
   constantOfWater:
-    /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|erniedrigung\b.*\bk_?f\b|molale? (gefrier|freezing)|\bk ?·? ?k?g ?\/ ?mol/,
+    /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|erniedrigung\b.*\bk_?f\b|molale? (gefrier|freezing)|\bk ?·? ?k?g ?\/ ?mol|\b(k|°c) ?(\/|per|pro|je) ?\(?(mol(es?)? ?(\/|per|pro|je) ?(kg|kilo\w*)|molal)/,
   ofPureWater:
     /^(?!.*\b(below|under|unter|tiefer)\b).*(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
   /** What stays whole is the opposite of what counts as dissolved. */
@@ -39,7 +39,7 @@ export const classWords = {
   molality:
     /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
   moles:
-    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|\p{L}{3}(?<!\b(ions|particles|ionen|teilchen)) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
+    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|(\p{L}{3}|\s)(?<!\b(ions|particles|ionen|teilchen)\s?) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
   particles,
   constant:
     /^k ?_?f\b|cryosc(?!opes?\b)|kryosk(?!ops?\b)|freezing (point )?constant|gefrier(punkts?)?konst/,

@@ -8,8 +8,9 @@ export const listWords = {
   price:
     /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
   perLot: perLotWords,
-  /** As physicists write it: "Mass / g". */
-  massInUnit: /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage)( m)? ?\/ ?(k?g|mg)$/,
+  /** As physicists write it: "Mass / g", "mass added / g". */
+  massInUnit:
+    /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage)(?!.*\b(of|von|des|der|per|pro|je)\b)( \p{L}+){0,3} ?\/ ?(k?g|mg)$/u,
   /** Nothing but the unit of a share, and of what. */
   shareOnly:
     /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,

@@ -1,0 +1,66 @@
+import { isOfParticles } from "./amounts/ofParticles";
+import { waterByFormula } from "./amounts/waterByFormula";
+import { waterLabel } from "./amounts/waterLabel";
+import { looksNumeric } from "./cells";
+import { formKind } from "./forms/formLabels";
+import { hasWater } from "./classSheet";
+import type { FinderContext } from "./finderContext";
+import { headerRole, type Role } from "./headings/headerRole";
+import { chemicalName } from "./names/chemicalName";
+import { titleOfRow } from "./names/titleOfRow";
+import type { DetailPlace, RecipeBlock, RecipeName } from "./recipeBlock";
+
+const SAID = new Set<Role | null>(["molar mass", "particles", "moles", "molality"]);
+const OF_SOLUTION = new Set<Role | null>(["depression", "freezing point"]);
+
+/** A row that says something of each substance. */
+interface ClassRow {
+  readonly role: Role | null;
+  readonly row: number;
+  readonly label: string;
+}
+
+function rowsBelow({ sheet, range, names, headerRow }: RecipeBlock): readonly ClassRow[] {
+  const first = (headerRow ?? range.top) + 1;
+  return Array.from({ length: range.bottom - first + 1 }, (_, at) => {
+    const label = titleOfRow(sheet, first + at, range.left, names[0]?.column ?? 0);
+    return { role: headerRole(label), row: first + at, label };
+  });
+}
+
+/** The rows that say what a class works with, none where each column is a solution; of several of a kind that of particles. */
+function classRows(block: RecipeBlock): ReadonlyMap<Role, ClassRow> {
+  const rows = rowsBelow(block);
+  const isOfEach = rows.some(
+    ({ role, label }) => OF_SOLUTION.has(role) || formKind(label) === "water",
+  );
+  const found = new Map<Role, ClassRow>();
+  for (const one of isOfEach ? [] : rows) {
+    const { role, label } = one;
+    if (role === null || !SAID.has(role)) continue;
+    if (!found.has(role) || isOfParticles(label)) found.set(role, one);
+  }
+  return found;
+}
+
+/**
+ * Substances of a class that stand beside each other, with their masses, molar masses and particles in rows below, and
+ * the water they are dissolved in, which stands apart.
+ */
+export function classAcross(context: FinderContext, block: RecipeBlock): RecipeBlock {
+  const { sheet, recipes } = block;
+  const rows = recipes.length === 1 ? [...classRows(block)] : [];
+  if (rows.length === 0) return block;
+  const names = block.names.map((name): RecipeName => {
+    const said = rows.filter(([, { row }]) => looksNumeric(sheet, row, name.column));
+    const details = said.map(([role, { row, label }]): [Role, DetailPlace] => [
+      role,
+      { row, column: name.column, label },
+    ]);
+    const item = chemicalName(name.item, context.check) ?? name.item;
+    return { ...name, item, details: new Map(details) };
+  });
+  const solved = { ...block, names };
+  const water = hasWater(solved) ? null : (waterByFormula(solved) ?? waterLabel(sheet, solved));
+  return water === null ? solved : { ...solved, names: [...names, water] };
+}
