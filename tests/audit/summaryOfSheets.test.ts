@@ -47,3 +47,30 @@ test("it shows a formula unlike the others", () => {
 test("it is silent where all rows are alike", () => {
   expect(slips("$B$1")).toEqual([]);
 });
+
+/** Kilograms of each sort by the tanks of it; the third as given. */
+const week = (third: ReturnType<typeof formula> | number): Readonly<Record<string, Rows>> => ({
+  Sheet1: [
+    ["Sorte", "Wannen", "kg"],
+    ...SORTS.map((name, at) => [
+      name,
+      at + 1,
+      at === 2 ? third : formula(`B${2 + at}*${name}!B${5 + (at % 2)}/1000`, 0.67 * (at + 1)),
+    ]),
+    ["Alle", formula("SUM(B2:B5)", 10), formula("SUM(C2:C5)", 6.7)],
+  ],
+  ...Object.fromEntries(
+    SORTS.map((name, at) => {
+      const sum = ["Summe", formula("SUM(B2:B4)", 670)];
+      return [name, at % 2 === 0 ? [...recipe, sum] : [...recipe, [], sum]];
+    }),
+  ),
+});
+
+test.each([
+  [2.01, ["C4"]],
+  [formula("B4*Kirsche!B5/1000", 2.01), []],
+])("a number typed where each row reads its own sheet: %j", (third, cells) => {
+  const found = of(findingsOf(week(third)), "formula-overwritten");
+  expect(found.map(({ cell }) => cell)).toEqual(cells);
+});

@@ -37,6 +37,17 @@ const syrups = (share: number, heads = ["g sucrose", "g water"]): Rows => [
   ["C", 52, 130, 28.6, 40],
 ];
 
+/** A flavour in a row, its answers below; the last ingredient as given. */
+const tank = ([name, kilos]: readonly [string, number], first = "blueberries"): Rows => [
+  ["Flavour 3"],
+  ["One tank", first, "water", "sugar", name, "Tank holds"],
+  ["kg", 3.68, 1.66, 0.84, kilos, formula("SUM(B3:E3)", 6.18 + kilos)],
+  [],
+  ["Dry matter in 100 g, g", 24],
+  ["Made on shelf no.", 36],
+  ["Tubs from it", 48],
+];
+
 export const tubeCases: readonly RuleCase[] = [
   {
     rule: "formula-overwritten",
@@ -96,6 +107,30 @@ export const tubeCases: readonly RuleCase[] = [
     rule: "per-water-or-per-mix",
     what: "shares of syrups under headings that begin with the unit",
     rows: syrups(20.5),
+    cells: [],
+  },
+  {
+    rule: "ingredient-twice",
+    what: "a column copied in a row of amounts",
+    rows: tank(["sugar", 0.84]),
+    cells: ["E2"],
+  },
+  {
+    rule: "ingredient-twice",
+    what: "sugar that is added twice in a row of amounts, not alike",
+    rows: tank(["sugar", 0.2]),
+    cells: [],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "a misspelt name before the others in a row of amounts, answers below it",
+    rows: tank(["lemon juice", 0.1], "blubberies"),
+    cells: ["B2"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a total that counts a misspelt name, answers below it",
+    rows: tank(["lemon juice", 0.1], "blubberies"),
     cells: [],
   },
 ];

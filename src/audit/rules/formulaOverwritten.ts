@@ -2,11 +2,13 @@ import { cellName } from "../../workbook/address";
 import { formulaEdit, writtenFormula } from "../cellEdit";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
+import { summaryNumbers, type SummaryNumber } from "../formulas/summaryStrangers";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Place } from "../recipes/recipeBlock";
 import { referencesOf } from "../../workbook/references";
 import type { Rule } from "../rule";
+import { toldOnce } from "../toldOnce";
 
 const LEAST_ZEROS = 2;
 const identity = { id: "formula-overwritten", severity: "warning" } as const;
@@ -50,8 +52,23 @@ function findIn(line: FilledLine): Finding[] {
   });
 }
 
+/** What belongs there reads a sheet that the others do not tell. */
+const amongSummary = (numbers: readonly SummaryNumber[]): Finding[] =>
+  numbers.map(({ sheet, row, column, value }) => {
+    const place = { row, column };
+    return findingAt(identity, sheet, place, {
+      message: `${cellName(row, column)} is the number ${value} among formulas: it does not follow when the recipe changes.`,
+      effect: null,
+      fix: "Enter a formula that reads its own sheet, as those around it read theirs, if the number is not meant.",
+    });
+  });
+
 export const formulaOverwritten: Rule = {
   ...identity,
   title: "A number stands where the cells around it are formulas",
-  find: (context) => filledColumns(context).flatMap(findIn),
+  find: (context) =>
+    toldOnce([
+      ...filledColumns(context).flatMap(findIn),
+      ...amongSummary(summaryNumbers(context.workbook)),
+    ]),
 };

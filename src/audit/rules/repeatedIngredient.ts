@@ -4,7 +4,7 @@ import { findingAt } from "../findingAt";
 import type { Finding } from "../finding";
 import { amountOf } from "../recipes/amounts/amountOf";
 import { plainWords } from "../recipes/headings/plainWords";
-import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import type { Recipe, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import type { Rule } from "../rule";
 import type { AuditContext } from "../context";
 import { mixEffect } from "../effect";
@@ -25,17 +25,25 @@ function repeats({ names }: RecipeBlock): { first: RecipeName; again: RecipeName
 /** Amounts are rounded, and one of them made to fit the sum. */
 const CLOSE = 0.005;
 
+const FIXES = {
+  down: "Delete one of the rows if it was copied by mistake.",
+  across: "Delete one of the columns if it was copied by mistake.",
+} as const;
+
 const isSame = (one: number, other: number): boolean =>
   Math.abs(one - other) <= CLOSE * Math.max(one, other);
 
 function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
   return repeats(block).flatMap(({ first, again }) => {
     // The same amount twice is a row copied by mistake; two amounts may be two additions.
-    const recipe = block.recipes.find((one) => {
+    const isTwice = (one: Recipe) => {
       const [a, b] = [amountOf(block, one, first).grams, amountOf(block, one, again).grams];
       return a !== null && b !== null && a > 0 && isSame(a, b);
-    });
+    };
+    const recipe = block.recipes.find(isTwice);
     if (recipe === undefined) return [];
+    // Of recipes in rows one may have two additions alike where others have not.
+    if (block.layout === "across" && !block.recipes.every(isTwice)) return [];
     const twice = context.mixOf(block, recipe);
     const once = changedMix(twice, again, { grams: 0 });
     const whole = twice.grams.reduce((sum, grams) => sum + grams, 0);
@@ -49,7 +57,7 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
     return findingAt(identity, block.sheet, again, {
       message: `${again.item} stands twice with the same amount (${cellName(first.row, first.column)} and ${cellName(again.row, again.column)}).`,
       effect,
-      fix: "Delete one of the rows if it was copied by mistake.",
+      fix: FIXES[block.layout],
     });
   });
 }
@@ -57,8 +65,5 @@ function findIn(context: AuditContext, block: RecipeBlock): Finding[] {
 export const repeatedIngredient: Rule = {
   ...identity,
   title: "An ingredient stands twice with the same amount",
-  find: (context) =>
-    context.blocks
-      .filter(({ layout }) => layout === "down")
-      .flatMap((block) => findIn(context, block)),
+  find: (context) => context.blocks.flatMap((block) => findIn(context, block)),
 };

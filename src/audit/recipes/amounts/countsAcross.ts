@@ -31,7 +31,7 @@ export function countsAcross(
     const filled = rows.filter((row) => numberAt(row, column) > 0);
     const leftOut = filled.filter((row) => {
       const rest = names.slice(at + 1).reduce((sum, one) => sum + numberAt(row, one.column), 0);
-      return isTotal(row, rest, PART * numberAt(row, column));
+      return rest > 0 && isTotal(row, rest, PART * numberAt(row, column));
     });
     return leftOut.length >= LEAST_ROWS && leftOut.length * 2 > filled.length ? [column] : [];
   });

@@ -59,6 +59,10 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "Aus den Molen und der gelösten Trockenmasse herauslassen.",
   "{name} stands twice with the same amount ({first} and {second}).":
     "{name} steht zweimal mit derselben Menge da ({first} und {second}).",
+  "Delete one of the columns if it was copied by mistake.":
+    "Eine der Spalten löschen, wenn sie versehentlich kopiert wurde.",
+  "Enter a formula that reads its own sheet, as those around it read theirs, if the number is not meant.":
+    "Eine Formel eingeben, die das eigene Blatt liest, so wie die Formeln ringsum ihres, wenn die Zahl nicht gemeint ist.",
   "Delete one of the rows if it was copied by mistake.":
     "Eine der Zeilen löschen, wenn sie versehentlich kopiert ist.",
   "{grams} g of lactose is what the milk ingredients bring already ({there} g): it is counted twice.":
