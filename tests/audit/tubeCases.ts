@@ -71,6 +71,12 @@ export const tubeCases: readonly RuleCase[] = [
   },
   {
     rule: "input-without-unit",
+    what: "a bare Kf, once",
+    rows: tubes(RIGHT, "Kf"),
+    cells: ["B1"],
+  },
+  {
+    rule: "input-without-unit",
     what: "a cryoscopic constant in K kg mol⁻¹",
     rows: tubes(RIGHT, "Kf of water / K kg mol⁻¹"),
     cells: [],

@@ -4,7 +4,7 @@ import { unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
 /** Labels of answers, and of what the rules on constants look after. */
 const NO_INPUT: ReadonlySet<Role | null> = new Set<Role | null>([
   ...(["freezing point", "depression", "ice fraction", "molality", "moles"] as const),
-  ...(["particles", "molar mass", "measured"] as const),
+  ...(["particles", "molar mass", "cryoscopic constant", "measured"] as const),
   ...(["composition", "abv", "ethanol", "total", "target", "temperature"] as const),
 ]);
 
