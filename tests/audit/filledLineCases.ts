@@ -34,6 +34,18 @@ const PORTIONS = (last: ReturnType<typeof formula> | number): Rows => [
   ["Portions", formula("B6/$B$1", 20), formula("C6/$B$1", 20), last],
 ];
 
+/** The same with what is said of each above the list. */
+const ABOVE = (last: ReturnType<typeof formula> | number): Rows => [
+  ["Flavour", "Lemon", "Lime", "Orange"],
+  ["Portion (g)", 50, 40, 50],
+  ["Portions", formula("B8/B2", 20), formula("C8/C2", 25), last],
+  ["Ingredient", "g", "g", "g"],
+  ["water", 600, 590, 500],
+  ["sugar", 200, 210, 150],
+  ["lemon juice", 200, 200, 350],
+  ["Total", ...["B", "C", "D"].map((column) => formula(`SUM(${column}5:${column}7)`, 1000))],
+];
+
 /** What a canteen needs in a week, with its sum right below. */
 const NEEDS = (
   third: ReturnType<typeof formula> | number,
@@ -119,6 +131,18 @@ export const filledLineCases: readonly RuleCase[] = [
     rule: "formula-overwritten",
     what: "a cost typed where nothing is weighed and no formula is filled",
     rows: COSTS,
+    cells: [],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "a number in a row above the recipes that work it out",
+    rows: ABOVE(21),
+    cells: ["D3"],
+  },
+  {
+    rule: "formula-overwritten",
+    what: "a row above the recipes, worked out of each",
+    rows: ABOVE(formula("D8/D2", 20)),
     cells: [],
   },
 ];

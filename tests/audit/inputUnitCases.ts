@@ -94,4 +94,14 @@ export const inputUnitCases: readonly RuleCase[] = [
     rows: [...LIST, [], [label, 5], ["Im Glas (g)", formula("B4*(1-B6/100)", 617.5)]],
     cells: label.endsWith(" h") ? [] : ["B6"],
   })),
+  {
+    rule: "input-without-unit",
+    what: "the mix for one of what is counted",
+    rows: [
+      ...LIST,
+      ...[[], ["Bars in a tray", 6], ["Mix for one bar", 74]],
+      ["Mix needed (g)", formula("B6*B7", 444)],
+    ],
+    cells: ["B7"],
+  },
 ];

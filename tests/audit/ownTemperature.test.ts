@@ -27,6 +27,18 @@ const drawn = (title: string, celsius: number, share: number): Rows => [
   [],
 ];
 
+/** A drink with the temperature of its machine right above its list. */
+const poured = (title: string, celsius: number, share: number): Rows => [
+  ...[[title], ["Machine set to (°C)", celsius], ["Pour in", "Batch, g"]],
+  ...[
+    ["water", 850],
+    ["sucrose", 150],
+    ["In the jug", 1000],
+  ],
+  ["Slush, ice as % of the whole pour", share],
+  [],
+];
+
 describe("A share of ice goes by the temperature of its own recipe", () => {
   test.each<Tried>([
     {
@@ -40,6 +52,20 @@ describe("A share of ice goes by the temperature of its own recipe", () => {
       what: "of two, one of them of the mix",
       sheets: { Day: [...drawn("One", -6, ice(-6, "water")), ...drawn("Two", -9, ice(-9, "mix"))] },
       found: ["ice-of-water-or-mix Day!E9", "result-differs Day!E9"],
+    },
+    {
+      what: "of two right above their lists",
+      sheets: {
+        Bar: [...poured("One", -6, ice(-6, "mix")), ...poured("Two", -9, ice(-9, "mix"))],
+      },
+      found: [],
+    },
+    {
+      what: "of two right above their lists, one share that of the water",
+      sheets: {
+        Bar: [...poured("One", -6, ice(-6, "mix")), ...poured("Two", -9, ice(-9, "water"))],
+      },
+      found: ["ice-of-water-or-mix Bar!B15", "result-differs Bar!B15"],
     },
     {
       what: "of two, by the one its formula reads",

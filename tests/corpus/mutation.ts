@@ -76,19 +76,24 @@ export const textAt = ({ book }: MarkedBook, spot: Spot): string => {
   return typeof content === "string" ? content : "";
 };
 
-/** The recipe that `prepare` changed. */
-export const preparedIn = ({ recipes }: MarkedBook): MarkedRecipe | undefined =>
-  recipes.find(({ made }) => made.seeded !== undefined);
+/** The recipes that `prepare` changed: several where a layout has versions of one, each with its mistake. */
+export const allPreparedIn = ({ recipes }: MarkedBook): readonly MarkedRecipe[] =>
+  recipes.filter(({ made }) => made.seeded !== undefined);
+
+/** The first of them. */
+export const preparedIn = (marked: MarkedBook): MarkedRecipe | undefined =>
+  allPreparedIn(marked)[0];
 
 /** The cells of the lines that `prepare` put in or changed. */
 export function seededSpots(marked: MarkedBook): Spot[] | null {
-  const recipe = preparedIn(marked);
-  if (recipe === undefined) return null;
-  const { names, amounts, alsoAmounts, made } = recipe;
-  const at = made.names.flatMap((name, index) => (made.seeded!.includes(name) ? [index] : []));
-  return at.flatMap((index) => {
-    const amount = amounts[index]!;
-    return [names[index]!, amount, ...alsoAmounts.filter(({ row }) => row === amount.row)];
+  const recipes = allPreparedIn(marked);
+  if (recipes.length === 0) return null;
+  return recipes.flatMap(({ names, amounts, alsoAmounts, made }) => {
+    const at = made.names.flatMap((name, index) => (made.seeded!.includes(name) ? [index] : []));
+    return at.flatMap((index) => {
+      const amount = amounts[index]!;
+      return [names[index]!, amount, ...alsoAmounts.filter(({ row }) => row === amount.row)];
+    });
   });
 }
 

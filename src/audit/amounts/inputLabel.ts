@@ -17,7 +17,7 @@ const COUNTED =
   /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
-  /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge/i;
+  /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge|\b(mix|base|liquid|syrup|mischung|flüssigkeit|sirup|eis) (for|in|per|je|pro|für) (an?|one|each|every|eine?n?|jede[mnrs]?)\b/i;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
 const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 /** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */

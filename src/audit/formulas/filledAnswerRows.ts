@@ -4,12 +4,12 @@ import { rangeLines } from "../recipes/corrections/rangeLines";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { filledLine, type FilledLine } from "./filledLines";
 
-/** Answers stand at most so many rows below recipes that are beside each other. */
+/** Answers stand at most so many rows below, or above, recipes that are beside each other. */
 const REACH = 25;
 const LEAST_RECIPES = 3;
 const MOST_RECIPES = 60;
 
-/** The rows below recipes in columns that work out the same of each: portions, costs, what is frozen. */
+/** The rows below and above recipes in columns that work out the same of each: portions, costs, what is frozen. */
 export function filledAnswerRows(
   block: RecipeBlock,
   blocks: readonly RecipeBlock[],
@@ -17,13 +17,15 @@ export function filledAnswerRows(
   const { sheet, layout, range, recipes } = block;
   const isTable = recipes.length >= LEAST_RECIPES && recipes.length <= MOST_RECIPES;
   if (layout !== "down" || !isTable) return [];
-  const last = Math.min(range.bottom + REACH, sheet.rowCount - 1);
-  const rows = rangeLines(range.bottom + 1, last);
-  const end = rows.findIndex((row) =>
-    blocks.some((other) => other.sheet === sheet && contains(other.range, row, range.left)),
-  );
-  return rows
-    .slice(0, end < 0 ? rows.length : end)
+  const isOfOther = (row: number) =>
+    blocks.some((other) => other.sheet === sheet && contains(other.range, row, range.left));
+  const below = rangeLines(range.bottom + 1, Math.min(range.bottom + REACH, sheet.rowCount - 1));
+  const above = rangeLines(Math.max(0, range.top - REACH), range.top - 1).reverse();
+  return [below, above]
+    .flatMap((rows) => {
+      const end = rows.findIndex(isOfOther);
+      return rows.slice(0, end < 0 ? rows.length : end);
+    })
     .filter((row) => textAt(sheet, row, block.names[0]?.column ?? range.left) !== "")
     .flatMap((row) => {
       const placeAt = (at: number) => ({ row, column: recipes[at]?.line ?? 0 });

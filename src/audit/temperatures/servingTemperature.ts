@@ -66,6 +66,23 @@ function temperatureAboveC({ sheet, row, column }: StatedResult): number | null 
 const isOf = ({ layout, range }: RecipeBlock, row: number): boolean =>
   layout === "down" && row >= range.top && row <= range.bottom + REACH_BELOW;
 
+/** What is said right above a list, below any other, is said of it: "Machine set to (°C)". */
+const HEAD_ROWS = 4;
+const isAbove = ({ blocks }: AuditContext, { sheet, layout, range }: RecipeBlock, row: number) =>
+  layout === "down" &&
+  row < range.top &&
+  row >= range.top - HEAD_ROWS &&
+  !blocks.some(
+    (other) => other.sheet === sheet && other.range.bottom >= row && other.range.top < range.top,
+  );
+
+/** Of several temperatures those of a list: in it or right below, else right above it. */
+function ownOf(context: AuditContext, { block }: StatedResult, all: readonly LabelledNumber[]) {
+  if (all.length < 2) return all;
+  const within = all.filter(({ row }) => isOf(block, row));
+  return within.length > 0 ? within : all.filter(({ row }) => isAbove(context, block, row));
+}
+
 const inCelsius = ({ label, beside, value }: LabelledNumber): number =>
   resultUnit(label, beside, { value }, "temperature") === "°F" ? fahrenheitToC(value) : value;
 
@@ -101,7 +118,7 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
   // Beside the readings of a freezer the one at which it is served; of one for each recipe its own.
   const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
   const some = served.length > 0 ? served : onSheet;
-  const own = some.length > 1 ? some.filter(({ row }) => isOf(result.block, row)) : some;
+  const own = ownOf(context, result, some);
   const [only] = own;
   if (only === undefined || own.length > 1) return temperatureAboveC(result);
   return inCelsius(only);

@@ -2,7 +2,15 @@ import { quotedSheet } from "../../../src/workbook/quotedSheet";
 import { callFunction } from "../../../src/worksheet/callFunction";
 import { isFormula, put, sheetNamed, type Spot } from "../book";
 import type { Prepare } from "../kit";
-import { linesOf, one, preparedIn, seededSpots, type Mutation, type Variant } from "../mutation";
+import {
+  allPreparedIn,
+  linesOf,
+  one,
+  preparedIn,
+  seededSpots,
+  type Mutation,
+  type Variant,
+} from "../mutation";
 import { adding } from "./ingredients";
 import type { MarkedBook } from "../marks";
 import { massOf, withLines, type MadeRecipe } from "../recipes";
@@ -33,8 +41,9 @@ const anyLine = (
 ): Variant => ({
   prepare,
   apply: (marked) => {
-    const recipe = preparedIn(marked);
-    return recipe === undefined || !test(marked) ? null : [...linesOf(recipe), ...recipe.targets];
+    const recipes = allPreparedIn(marked);
+    if (recipes.length === 0 || !test(marked)) return null;
+    return recipes.flatMap((recipe) => [...linesOf(recipe), ...recipe.targets]);
   },
 });
 

@@ -1,7 +1,7 @@
 import { retype, type Spot } from "../book";
 import type { Prepare } from "../kit";
 import type { MarkedRecipe } from "../marks";
-import { linesOf, one, preparedIn, type Mutation, type Variant } from "../mutation";
+import { allPreparedIn, linesOf, one, type Mutation, type Variant } from "../mutation";
 import { meets, withLines } from "../recipes";
 
 const OTHER_TARGETS = [
@@ -49,8 +49,8 @@ const sweetened =
 const missing = (factor: number): Variant => ({
   prepare: sweetened(factor),
   apply: (marked) => {
-    const recipe = preparedIn(marked);
-    return recipe === undefined || recipe.targets.length === 0 ? null : targetSpots(recipe);
+    const aimed = allPreparedIn(marked).filter(({ targets }) => targets.length > 0);
+    return aimed.length === 0 ? null : aimed.flatMap(targetSpots);
   },
 });
 
