@@ -57,6 +57,36 @@ const tried = (what: string, marked: Marked, ...found: string[]): Tried => ({
   ...{ what, sheets: { Marks: marks(marked), "Handed in": HANDED_IN }, found },
 });
 
+/** A front page of three sorts, each mixed on a sheet of its own; the water of the last one is typed. */
+const frontPage = (water: number): Tried["sheets"] => {
+  const sorts = ["One", "Two", "Three"];
+  const line = (sort: string, at: number): Rows[number] => [
+    ...[sort, formula(`RIME.FREEZINGPOINT('${sort}'!A2:A4,'${sort}'!B2:B4)`, -1.84)],
+    ...[at === 2 ? water : 692, 61],
+  ];
+  const mixed: Rows = [
+    ["Item", "g"],
+    ["water", 600],
+    ["sucrose", 200],
+    ["lemon juice", 100],
+  ];
+  return {
+    Front: [
+      ["Course", "Freezing point (°C)", "Water (g)", "Ice at −14 °C (% of the mix)"],
+      ...sorts.map(line),
+    ],
+    ...Object.fromEntries(sorts.map((sort) => [sort, mixed])),
+  };
+};
+
+test.each([
+  [692, []],
+  [600, ["water-not-counted Front!C4"]],
+  [900, ["result-differs Front!C4"]],
+])("water of %p g in the last line of a front page", (water, found) => {
+  expectFound({ what: "", sheets: frontPage(water), found });
+});
+
 describe("Answers in a table on another sheet than their recipes", () => {
   test.each<Tried>([
     tried("are about the recipe that the formulas of their row read", {}),

@@ -29,6 +29,17 @@ export const oddOneOutCases: readonly RuleCase[] = [
     rows: drawn(-5.2, 5, -5.4),
     cells: [],
   },
+  ...(
+    [
+      ["of a freezer in °F", "Plate freezer at six (°C)", ["B4"]],
+      ["of a machine that may thaw", "Drawn from machine at (°C)", []],
+    ] as const
+  ).map(([what, heading, cells]) => ({
+    rule: "temperature-units-mixed",
+    what: `three readings apart, one ${what}`,
+    rows: [["Trial", heading], ...drawn(-17, -13, 9).slice(1)],
+    cells,
+  })),
   {
     rule: "temperature-units-mixed",
     what: "the first of three readings, from which it was cooled",

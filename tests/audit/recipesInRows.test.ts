@@ -128,6 +128,21 @@ test("a share of the mass left of amounts in kg is an answer, and its unit is it
   expect(block?.recipes.map(({ unit }) => unit)).toEqual(["kg", "kg"]);
 });
 
+test.each([
+  ["Batch (kg)", 1, "kg"],
+  ["alles zusammen, kg", 1, "kg"],
+  ["Batch (kg)", 0.001, "g"],
+  ["Batch", 1, "g"],
+])("below %p with %p of their sum recipes in rows are in %p", (heading, factor, unit) => {
+  const rows: Rows = [
+    ["Sort", "Water", "Sugar", heading],
+    ["Lemon", 0.7, 0.3, factor],
+    ["Sweet", 1.3, 0.7, 2 * factor],
+  ];
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.recipes.map((recipe) => recipe.unit)).toEqual([unit, unit]);
+});
+
 /** Sorts in rows, with what is said of the mix behind their sum; there is water among the ingredients or not. */
 const withWaterBehind = (liquid: string, behind: string): Rows => [
   ["Rezepte in kg je Ansatz"],

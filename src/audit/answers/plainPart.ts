@@ -22,8 +22,21 @@ export function plainPartOf(label: string): Part | null {
 /** Labels stand at most this far left or right of their answer. */
 const [LEFT, RIGHT] = [4, 2];
 
+/** A table's headings stand at most this far above its answers. */
+const MOST_ROWS = 20;
+
+/** The row in which a number's column is headed: right above it, or above the numbers that stand there. */
+function headingRow({ sheet, row, column, block }: LabelledAnswer): number {
+  // Beside names that run across, the heading is that of all rows.
+  if (block.layout === "across" && block.sheet === sheet) return block.headerRow ?? row - 1;
+  const isNumber = (at: number) => typeof sheet.cellAt(at, column)?.value === "number";
+  const above = Array.from({ length: MOST_ROWS }, (_, at) => row - 1 - at);
+  return above.find((at) => !isNumber(at)) ?? row - 1;
+}
+
 /** Whether an answer stands right above, below or beside a cell. */
-function isAmongAnswers({ sheet, row, column, block }: LabelledAnswer): boolean {
+function isAmongAnswers(answer: LabelledAnswer): boolean {
+  const { sheet, row, column, block } = answer;
   // Of recipes in columns the labels stand below the names, however far left.
   const near = Array.from({ length: LEFT + RIGHT + 1 }, (_, at) => column - LEFT + at);
   const labels = block.layout === "down" ? [...near, block.names[0]?.column ?? column] : near;
@@ -31,9 +44,7 @@ function isAmongAnswers({ sheet, row, column, block }: LabelledAnswer): boolean 
     (other) =>
       isAnswer(sheet, other, column) && labels.some((at) => saysAnswer(textAt(sheet, other, at))),
   );
-  // Beside names that run across, the heading is that of all rows.
-  const isRow = block.layout === "across" && block.sheet === sheet;
-  const heading = isRow ? (block.headerRow ?? row - 1) : row - 1;
+  const heading = headingRow(answer);
   return (
     isBeside ||
     [column - 1, column + 1].some(

@@ -9,6 +9,7 @@ import { headersAcross } from "./headings/headersAcross";
 import { unitOfNames } from "./names/namesAcross";
 import { runs, type SheetTexts } from "./sheetTexts";
 import { sharesInRows } from "./amounts/sharesInRows";
+import { unitOfTotals } from "./amounts/unitOfTotals";
 import { recipesAcross } from "./recipesAcross";
 import { unitFromWord } from "./amounts/unit";
 import { areNamesOfCall } from "./mixCalls";
@@ -57,7 +58,10 @@ function blockAt(
   if (first === null || isCompositions(context, header, run)) return null;
   const { names: headed, totals, roles } = headersAcross(context, header, run, first);
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
-  const unit = unitOfNames(context, headed, header) ?? sharesInRows(sheet, headed, first);
+  const unit =
+    unitOfNames(context, headed, header) ??
+    unitOfTotals(sheet, headed, totals, { header, first }) ??
+    sharesInRows(sheet, headed, first);
   const left = run[0] ?? 0;
   const rows = recipesAcross(context, { names: headed, first, left, unit });
   const { recipes, repeats, bottom } = rows;

@@ -115,8 +115,9 @@ function againstCourse(readings: readonly Reading[]): readonly Reading[] {
 export function foreignReadings(
   readings: readonly Reading[],
   mayBeCurve: boolean,
+  isOfFreezer = false,
 ): readonly Reading[] {
-  if (readings.length < LEAST_READINGS) return foreignOfThree(readings);
+  if (readings.length < LEAST_READINGS) return foreignOfThree(readings, isOfFreezer);
   const outside = isCooling(readings) ? [] : outsideOthers(readings);
   if (outside.length > 0 || !mayBeCurve) return outside;
   const rising = againstCourse(readings);

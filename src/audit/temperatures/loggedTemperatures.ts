@@ -2,7 +2,9 @@ import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { plainWords } from "../recipes/headings/plainWords";
 import { nextRow } from "../recipes/nextFilled";
+import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignReadings, type Reading } from "./foreignReadings";
 
@@ -118,8 +120,9 @@ function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly 
     [beside, isSaidBehind],
   ] as const;
   const isOfPoints = role === "freezing point";
+  const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(textAt(sheet, row, column)));
   return logs.flatMap(([readings, isCurve]) => {
-    const foreign = foreignReadings(readings, isCurve);
+    const foreign = foreignReadings(readings, isCurve, isOfFreezer);
     return isOfPoints ? foreign.filter((one) => !lostItsSign(one, readings)) : foreign;
   });
 }

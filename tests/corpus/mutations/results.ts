@@ -165,7 +165,11 @@ export const resultMutations: readonly Mutation[] = [
     variants: [
       mistyped(["dissolved"], ({ recipe }, right) => right + seededGrams(recipe), withNuts),
     ],
-    fair: { ...WRONG_RESULT, "misses-its-target": "nuts leave the share of ice in the mix lower" },
+    fair: {
+      ...WRONG_RESULT,
+      "misses-its-target": "nuts leave the share of ice in the mix lower",
+      "formula-overwritten": "a typed number where other results are formulas",
+    },
   },
   {
     rule: "abv-as-mass",

@@ -33,9 +33,10 @@ export function sumsAcross(
       );
       return summed.length * 2 > known.length;
     }
-    const others = names.reduce((sum, one) => sum + numberAt(row, one.column), 0);
+    const others = names.filter((one) => one.column !== column);
+    const sum = others.reduce((all, one) => all + numberAt(row, one.column), 0);
     const own = numberAt(row, column);
-    return own > 0 && Math.abs((others - own) / own - 1) <= CLOSE;
+    return own > 0 && Math.abs(sum / own - 1) <= CLOSE;
   };
   const unknown = names.filter((name) => !known.includes(name)).map(({ column }) => column);
   return [...unknown, ...headed].filter((column) => {
