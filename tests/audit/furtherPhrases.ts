@@ -286,6 +286,11 @@ export const furtherPhrases = {
     "Portion g",
   ],
   "total row": [
+    "Jug holds now",
+    "The kettle contains, g",
+    "Tank holds altogether",
+    "Kessel enthält jetzt",
+    "Der Topf fasst (g)",
     "Sa.",
     "Sa. (g)",
     "Grand total",
