@@ -1,11 +1,12 @@
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
-import { textAt } from "./cells";
+import { isBlank, textAt } from "./cells";
 import { rangeLines } from "./corrections/rangeLines";
 import { statedDown } from "./corrections/statedDown";
 import type { FinderContext } from "./finderContext";
 import type { MixCall } from "./mixCalls";
-import type { RecipeBlock } from "./recipeBlock";
+import { nameInList } from "./names/nameInList";
+import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 
 /** Names and amounts beside each other, each in a column. */
@@ -71,17 +72,46 @@ function takenApart(block: RecipeBlock, calls: readonly MixCall[]): readonly Rec
   }));
 }
 
+/** Names among those that calls are given which have an amount in one of some columns only. */
+function namesFor(
+  { sheet, check }: FinderContext,
+  { names, totals }: RecipeBlock,
+  calls: readonly MixCall[],
+  lines: readonly number[],
+): RecipeName[] {
+  const known = new Set([...names.map(({ row }) => row), ...totals]);
+  const places = calls.flatMap(({ names: { left, top, bottom } }) =>
+    rangeLines(top, bottom).map((row) => ({ row, column: left })),
+  );
+  return places.flatMap(({ row, column }) => {
+    const text = textAt(sheet, row, column);
+    if (text === "" || known.has(row) || lines.every((line) => isBlank(sheet, row, line)))
+      return [];
+    known.add(row);
+    const { item, unit } = nameInList(text, check);
+    return { row, column, item, ...(unit !== null && { unit }) };
+  });
+}
+
 /** A list with the columns of amounts that its calls are given besides those that were found. */
-function withColumns(block: RecipeBlock, calls: readonly MixCall[]): RecipeBlock {
-  const { sheet, headerRow, names, recipes } = block;
+function withColumns(
+  context: FinderContext,
+  block: RecipeBlock,
+  calls: readonly MixCall[],
+): RecipeBlock {
+  const { sheet, headerRow, recipes, range } = block;
   const found = new Set(recipes.map(({ line }) => line));
   const missing = [...new Set(calls.map(({ amounts }) => amounts.left))].filter(
     (line) => !found.has(line),
   );
   if (missing.length === 0) return block;
+  const names = [...block.names, ...namesFor(context, block, calls, missing)];
+  names.sort((one, other) => one.row - other.row);
   const rows = names.map(({ row }) => row);
   const more = missing.map((line) => recipeInColumn(sheet, headerRow, line, rows));
-  return { ...block, recipes: [...more, ...recipes].sort((one, other) => one.line - other.line) };
+  const [bottom, right] = [Math.max(range.bottom, ...rows), Math.max(range.right, ...missing)];
+  const all = [...more, ...recipes].sort((one, other) => one.line - other.line);
+  return { ...block, names, recipes: all, range: { ...range, bottom, right } };
 }
 
 /**
@@ -97,7 +127,7 @@ export function withCalledRecipes(
   const isUsed = (call: MixCall) => found.some((block) => isOf(block, call));
   const known = found.flatMap((block) => {
     const own = calls.filter((call) => isOf(block, call));
-    return takenApart(block, own).map((part) => withColumns(part, own));
+    return takenApart(block, own).map((part) => withColumns(context, part, own));
   });
   const unused = calls.filter((call) => !isUsed(call));
   const lists = new Map(
