@@ -56,7 +56,7 @@ describe("Books of the corpus as .xlsx files, written by a library that is not o
   beforeAll(async () => {
     compared = [];
     for (const file of files) compared.push(await compare(file));
-  });
+  }, 240_000);
 
   test("are of every layout that is a file of cells, and hold all kinds of content", () => {
     expect(new Set(files.map(({ layout }) => layout)).size).toBeGreaterThanOrEqual(65);

@@ -2,9 +2,10 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
-import { filledLine, filledLines, type FilledLine } from "./filledLines";
+import { filledLine, filledLines, patternAt, type FilledLine } from "./filledLines";
 import { lineByName } from "./lineByName";
 import { filledSolutions } from "./filledSolutions";
+import { readsFreeElsewhere } from "./readsFreeElsewhere";
 import { runsOf, type Run } from "./runsOf";
 import { movedAcross } from "./movedAcross";
 import { textAt } from "../recipes/cells";
@@ -57,7 +58,9 @@ function lineOf({ workbook }: AuditContext, sheet: WorkbookSheet, run: Run): Fil
     (every === 1 ? filledLine(sheet, { ...places, move: movedAcross(top, bottom) }) : null) ??
     lineByName(workbook, sheet, places);
   if (line === null) return null;
-  return { ...line, strangers: line.strangers.filter((at) => !isOwnFormula(sheet, line, at)) };
+  const isStranger = (at: Place) =>
+    !isOwnFormula(sheet, line, at) && !readsFreeElsewhere(workbook, patternAt(line, at));
+  return { ...line, strangers: line.strangers.filter(isStranger) };
 }
 
 const known = new WeakMap<readonly RecipeBlock[], readonly FilledLine[]>();
