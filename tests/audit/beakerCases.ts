@@ -66,25 +66,33 @@ const NO_UNIT = "input-without-unit";
 const SOLUTES = [
   ["Sodium chloride", 1, 58.44, 2],
   ["Sucrose", 14, 342.3, 1],
+  ["Potassium chloride", 2, 74.55, 2],
 ] as const;
 
-/** Two substances side by side in 250 g of water, and the moles of their particles below; the unit stands behind. */
+/** Substances side by side in 250 g of water, and the moles of their particles below; the unit stands behind. */
 function sideBySide(ofSalt: string, salt: number): Rows {
-  const [one, other] = SOLUTES;
-  const [first, second] = [one[1] / one[2], other[1] / other[2]];
-  const all = salt + second;
+  const moles = SOLUTES.map(([, grams, molar]) => grams / molar);
+  const particles = SOLUTES.map(([, , , ions], at) => (at === 0 ? salt : ions * (moles[at] ?? 0)));
+  const all = particles.reduce((sum, one) => sum + one, 0);
+  const worked = (values: readonly number[], text: (column: string, at: number) => string) =>
+    values.map((value, at) => formula(text("CDE"[at] ?? "", at), value));
   return [
-    ["Substance", one[0], other[0], null],
-    ["Weighed in", one[1], other[1], "g"],
-    ["Molar mass", one[2], other[2], "g/mol"],
-    ["Amount of substance", formula("B2/B3", first), formula("C2/C3", second), "mol"],
-    ["Particles per formula unit", one[3], other[3], null],
-    ["Dissolved particles", formula(ofSalt, salt), formula("C4*C5", second), "mol"],
+    ["Substance", "", ...SOLUTES.map(([name]) => name), null],
+    ["Weighed in", "m", ...SOLUTES.map(([, grams]) => grams), "g"],
+    ["Molar mass", "M", ...SOLUTES.map(([, , molar]) => molar), "g/mol"],
+    ["Amount of substance", "n", ...worked(moles, (column) => `${column}2/${column}3`), "mol"],
+    ["Particles per formula unit", "i", ...SOLUTES.map(([, , , ions]) => ions), null],
+    [
+      "Dissolved particles",
+      "n·i",
+      ...worked(particles, (column, at) => (at === 0 ? ofSalt : `${column}4*${column}5`)),
+      "mol",
+    ],
     [],
-    ["Solvent water", 250, "g"],
-    ["Particles together", formula("SUM(B6:C6)", all), "mol"],
-    ["Molality", formula("1000*B9/B8", 4 * all), "mol/kg"],
-    ["Freezing point depression", formula("1.86*B10", 7.44 * all), "K"],
+    ["Solvent water", "m(W)", 250, "g"],
+    ["Particles together", "Σ", formula("SUM(C6:E6)", all), "mol"],
+    ["Molality", "b", formula("1000*C9/C8", 4 * all), "mol/kg"],
+    ["Freezing point depression", "ΔT", formula("1.86*C10", 7.44 * all), "K"],
   ];
 }
 
@@ -113,13 +121,20 @@ export const beakerCases: readonly RuleCase[] = [
   {
     rule: "particles-not-counted",
     what: "moles of particles below those of formula units, without the factor",
-    rows: sideBySide("B4", 1 / 58.44),
-    cells: ["B6"],
+    rows: sideBySide("C4", 1 / 58.44),
+    cells: ["C6"],
   },
   {
     rule: "particles-not-counted",
     what: "moles of particles below those of formula units, with it",
-    rows: sideBySide("B4*B5", 2 / 58.44),
+    rows: sideBySide("C4*C5", 2 / 58.44),
     cells: [],
   },
+  {
+    rule: CONSTANT,
+    what: "moles of particles as such",
+    rows: sideBySide("C4*C5", 2 / 58.44),
+    cells: [],
+  },
+  { rule: NO_UNIT, what: "a unit behind masses", rows: sideBySide("C4*C5", 2 / 58.44), cells: [] },
 ];

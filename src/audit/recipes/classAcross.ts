@@ -1,14 +1,16 @@
+import { referencesOf } from "../../workbook/references";
 import { isOfParticles } from "./amounts/ofParticles";
+import { isMass, unitFromWord } from "./amounts/unit";
 import { waterByFormula } from "./amounts/waterByFormula";
 import { waterLabel } from "./amounts/waterLabel";
-import { looksNumeric } from "./cells";
+import { looksNumeric, textAt } from "./cells";
 import { formKind } from "./forms/formLabels";
 import { hasWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headings/headerRole";
 import { chemicalName } from "./names/chemicalName";
 import { titleOfRow } from "./names/titleOfRow";
-import type { DetailPlace, RecipeBlock, RecipeName } from "./recipeBlock";
+import type { DetailPlace, Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 
 const SAID = new Set<Role | null>(["molar mass", "particles", "moles", "molality"]);
 const OF_SOLUTION = new Set<Role | null>(["depression", "freezing point"]);
@@ -28,6 +30,18 @@ function rowsBelow({ sheet, range, names, headerRow }: RecipeBlock): readonly Cl
   });
 }
 
+/** Whether a row is worked out of another one: moles of particles of those of formula units. */
+const goesOnFrom = (
+  { sheet, names }: RecipeBlock,
+  { row }: ClassRow,
+  other: ClassRow | undefined,
+): boolean =>
+  names.some(({ column }) =>
+    referencesOf(sheet.cellAt(row, column)?.formula ?? "").some(
+      ({ range }) => range.top === other?.row && range.left === column,
+    ),
+  );
+
 /** The rows that say what a class works with, none where each column is a solution; of several of a kind that of particles. */
 function classRows(block: RecipeBlock): ReadonlyMap<Role, ClassRow> {
   const rows = rowsBelow(block);
@@ -36,11 +50,21 @@ function classRows(block: RecipeBlock): ReadonlyMap<Role, ClassRow> {
   );
   const found = new Map<Role, ClassRow>();
   for (const one of isOfEach ? [] : rows) {
-    const { role, label } = one;
+    const { label } = one;
+    const isOfMoles = one.role === "particles" && goesOnFrom(block, one, found.get("moles"));
+    const role = isOfMoles ? "moles" : one.role;
     if (role === null || !SAID.has(role)) continue;
     if (!found.has(role) || isOfParticles(label)) found.set(role, one);
   }
   return found;
+}
+
+/** A recipe in the unit that stands behind its row of amounts, where nothing else says one. */
+function withUnitBehind({ sheet, names }: RecipeBlock, recipe: Recipe): Recipe {
+  const last = Math.max(...names.map(({ column }) => column));
+  const unit = unitFromWord(textAt(sheet, recipe.line, last + 1));
+  const isSaid = recipe.unitAssumed && unit !== null && isMass(unit);
+  return isSaid ? { ...recipe, unit, unitAssumed: false } : recipe;
 }
 
 /**
@@ -60,7 +84,7 @@ export function classAcross(context: FinderContext, block: RecipeBlock): RecipeB
     const item = chemicalName(name.item, context.check) ?? name.item;
     return { ...name, item, details: new Map(details) };
   });
-  const solved = { ...block, names };
+  const solved = { ...block, names, recipes: recipes.map((one) => withUnitBehind(block, one)) };
   const water = hasWater(solved) ? null : (waterByFormula(solved) ?? waterLabel(sheet, solved));
   return water === null ? solved : { ...solved, names: [...names, water] };
 }
