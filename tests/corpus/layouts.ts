@@ -1,6 +1,7 @@
 import { boarders } from "./boarders";
 import { callers } from "./callers";
 import { caterers } from "./caterers";
+import { commuters } from "./commuters";
 import { guests } from "./guests";
 import type { Layout } from "./kit";
 import { kitchens } from "./kitchens";
@@ -13,6 +14,8 @@ import { ramblers } from "./ramblers";
 import { regulars } from "./regulars";
 import { scholars } from "./scholars";
 import { strangers } from "./strangers";
+import { strollers } from "./strollers";
+import { tenants } from "./tenants";
 import { travellers } from "./travellers";
 import { unseenLayouts } from "./unseen";
 import { visitors } from "./visitors";
@@ -49,7 +52,7 @@ import { perCent } from "./layouts/perCent";
 import { several } from "./layouts/several";
 import { writtenOut } from "./layouts/writtenOut";
 
-/** Every layout but those held in reserve. */
+/** Every layout but those held out. */
 export const layouts: readonly Layout[] = [
   ...[
     ...lists,
@@ -70,4 +73,5 @@ export const layouts: readonly Layout[] = [
   ...[...guests, ...neighbours, ...regulars, ...callers],
   ...[...passing, ...lodgers, ...boarders, ...travellers],
   ...[...pilgrims, ...ramblers, ...wanderers, ...scholars, ...caterers],
+  ...[...strollers, ...tenants, ...commuters],
 ];

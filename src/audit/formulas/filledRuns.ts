@@ -8,7 +8,7 @@ import { filledSolutions } from "./filledSolutions";
 import { readsFreeElsewhere } from "./readsFreeElsewhere";
 import { runsOf, type Run } from "./runsOf";
 import { movedAcross } from "./movedAcross";
-import { textAt } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
@@ -31,6 +31,8 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
   const formula = sheet.cellAt(row, column)?.formula ?? "";
   if (SUMS_UP.test(formula) && !SUMS_UP.test(pattern)) return true;
   for (let at = column - 1; at >= Math.max(0, column - 8); at -= 1) {
+    // Beyond a free column stands another table.
+    if ([row - 1, row, row + 1].every((each) => isBlank(sheet, each, at))) return false;
     const role = headerRole(textAt(sheet, row, at));
     if (role === "total") return true;
   }
