@@ -1,0 +1,18 @@
+import { careHomes } from "./heldOut/careHome";
+import { coPackers } from "./heldOut/coPacker";
+import { dampferKuechen } from "./heldOut/dampfer";
+import { dentalNurses } from "./heldOut/dental";
+import { homeSchools } from "./heldOut/homeSchool";
+import { kaelteklassen } from "./heldOut/kaelte";
+import { marquees } from "./heldOut/marquee";
+import { nachhilfen } from "./heldOut/nachhilfe";
+import { popMakers } from "./heldOut/popMaker";
+import { scoutCamps } from "./heldOut/scouts";
+import { theatres } from "./heldOut/theatre";
+import type { Layout } from "./kit";
+
+/** Layouts that were written apart from the audit, to measure it by. */
+export const heldOut: readonly Layout[] = [
+  ...[...theatres, ...coPackers, ...careHomes, ...homeSchools, ...scoutCamps, ...marquees],
+  ...[...dentalNurses, ...popMakers, ...dampferKuechen, ...kaelteklassen, ...nachhilfen],
+];
