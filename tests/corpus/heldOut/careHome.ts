@@ -1,4 +1,14 @@
-import { a1, addSheet, fixed, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
+import {
+  a1,
+  addSheet,
+  fixed,
+  put,
+  putRow,
+  shown,
+  span,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { absolute, markRecipe, sumOf } from "../layouts/parts";
 import { input } from "../page";
@@ -99,7 +109,13 @@ function careHome(kit: Kit): void {
   const frame = { items, portion, corner };
   const spots = mades.map((made, index) => pudding(kit, sheet, made, 1 + index, frame));
   marked.formulaColumns.push({ spots, heading: bowls!, fixed: [portion] });
-  note(kit, sheet, end + 11, 0, "Thickened diets: ask the nurse before serving anything that melts.");
+  note(
+    kit,
+    sheet,
+    end + 11,
+    0,
+    "Thickened diets: ask the nurse before serving anything that melts.",
+  );
   freezers(kit);
 }
 

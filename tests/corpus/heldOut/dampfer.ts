@@ -5,6 +5,7 @@ import { markRecipe } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import type { MadeRecipe } from "../recipes";
 import { resultAt, type ResultPlan } from "../results";
+import { usualPrice } from "../unseen/shared";
 import { about, toldBy, type Voice } from "./own";
 
 const VOICE: Voice = {
@@ -33,7 +34,7 @@ const cents = (value: number): number => Math.round(100 * value) / 100;
 /** A recipe's lines in the long list. */
 function lines(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, row: number): MarkedRecipe {
   const rows = made.names.map((name, index) => {
-    const price = name === "Wasser" ? 0 : kit.random.whole(80, 1900) / 100;
+    const price = name === "Wasser" ? 0 : usualPrice(kit.random, made.lines[index]!.en);
     const cells = [made.title, name, made.grams[index], price];
     const spots = putRow(sheet, row + index, 0, cells);
     const cost = `=ROUND(${a1(spots[2]!)}*${a1(spots[3]!)}/1000,2)`;

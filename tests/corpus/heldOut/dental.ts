@@ -64,7 +64,12 @@ function version(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, row: number, fr
   }));
   fill(sheet, recipe, cells, `${absolute(span(items))},${span(all)}`);
   const real = trueValue(made, "freezing point", null) ?? -3;
-  const read = put(sheet, row, first + 4, shown(Number((real + kit.random.whole(-2, 2) / 10).toFixed(1)), "0.0"));
+  const read = put(
+    sheet,
+    row,
+    first + 4,
+    shown(Number((real + kit.random.whole(-2, 2) / 10).toFixed(1)), "0.0"),
+  );
   const computed = { ...read, column: first + 1 };
   const gap = put(sheet, row, first + 5, shown(`=${a1(read)}-${a1(computed)}`, "0.0"));
   nameTarget(sheet, recipe, { row, column: first + 6 });

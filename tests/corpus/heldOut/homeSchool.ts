@@ -29,7 +29,7 @@ function jarRow(kit: Kit, sheet: CorpusSheet, jar: Jar, index: number, bench: Be
   const row = 7 + index;
   const cells = putRow(sheet, row, 0, [
     ...["ABCDE"[index], solute.en, grams, shown(solute.molarMass, "0.00"), solute.particles],
-  ]) as Spot[];
+  ]);
   const [, name, mass, molar, bits] = cells as [Spot, Spot, Spot, Spot, Spot];
   const worked = (column: number, formula: string, format: string): Spot =>
     put(sheet, row, column, shown(formula, format));

@@ -1,4 +1,14 @@
-import { a1, addSheet, fixed, put, putRow, shown, span, type CorpusSheet, type Spot } from "../book";
+import {
+  a1,
+  addSheet,
+  fixed,
+  put,
+  putRow,
+  shown,
+  span,
+  type CorpusSheet,
+  type Spot,
+} from "../book";
 import { note, type Kit, type Layout } from "../kit";
 import { freezesAt } from "../layouts/parts";
 import { input } from "../page";
@@ -46,10 +56,10 @@ function law(sheet: CorpusSheet, columns: readonly Column[], water: Spot, consta
 
 /** The display of the test bench, every ten minutes. */
 function bench(kit: Kit, sheet: CorpusSheet): void {
-  const heads = putRow(sheet, 4, 6, ["Minute", "Vorlauf in °C", "Rücklauf in °C"]);
+  const heads = putRow(sheet, 4, 6, ["Minute", "Verdampfer in °C", "Kühlraum in °C"]);
   down(sheet, { row: 5, column: 6 }, [0, 10, 20, 30, 40, 50]);
-  readings(kit, sheet, heads[1]!, [6, -6, -3]);
-  readings(kit, sheet, heads[2]!, [6, -3, -1]);
+  readings(kit, sheet, heads[1]!, [6, -14, -10]);
+  readings(kit, sheet, heads[2]!, [6, -5, -1]);
 }
 
 /** A vocational class of refrigeration fitters: a bath of three substances. */

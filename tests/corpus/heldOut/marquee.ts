@@ -1,4 +1,4 @@
-import { a1, addSheet, fixed, put, putRow, shown, type CorpusSheet, type Spot } from "../book";
+import { a1, addSheet, fixed, put, putRow, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { columnOf } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";

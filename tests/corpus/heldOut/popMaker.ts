@@ -76,13 +76,33 @@ function log(kit: Kit, title: string): void {
   ]);
   const count = 7;
   const batches = Array.from({ length: count }, (_, index) => index);
-  down(sheet, { row: 3, column: 0 }, batches.map((index) => `B${index + 11}`));
-  down(sheet, { row: 3, column: 1 }, batches.map((index) => `${3 * index + 2} June`));
+  down(
+    sheet,
+    { row: 3, column: 0 },
+    batches.map((index) => `B${index + 11}`),
+  );
+  down(
+    sheet,
+    { row: 3, column: 1 },
+    batches.map((index) => `${3 * index + 2} June`),
+  );
   readings(kit, sheet, heads[2]!, [count, 3, 7]);
   readings(kit, sheet, heads[3]!, [count, -23, -18]);
-  down(sheet, { row: 3, column: 4 }, batches.map(() => shown(random.whole(8, 14) / 2, "0.0")));
-  down(sheet, { row: 3, column: 5 }, batches.map(() => random.whole(2, 4)));
-  down(sheet, { row: 3, column: 6 }, batches.map(() => random.pick(REMARKS)));
+  down(
+    sheet,
+    { row: 3, column: 4 },
+    batches.map(() => shown(random.whole(8, 14) / 2, "0.0")),
+  );
+  down(
+    sheet,
+    { row: 3, column: 5 },
+    batches.map(() => random.whole(2, 4)),
+  );
+  down(
+    sheet,
+    { row: 3, column: 6 },
+    batches.map(() => random.pick(REMARKS)),
+  );
 }
 
 /** Somebody who sells pops from a cargo bike's workshop: shares, trays, batches. */

@@ -1,5 +1,5 @@
 import { callFunction } from "../../../src/worksheet/callFunction";
-import { a1, addSheet, fixed, put, shown, type CorpusSheet, type Spot } from "../book";
+import { a1, addSheet, fixed, put, type CorpusSheet, type Spot } from "../book";
 import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf, stillMet } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
@@ -99,7 +99,10 @@ function list(
 /** A scout leader: shaken ice on camp, cups and spoons turned to grams. */
 function scouts(kit: Kit): void {
   const { marked, random } = kit;
-  const base = called(about(kit.make(1)[0]!, 900), { sugar: "granulated sugar", salt: "table salt" });
+  const base = called(about(kit.make(1)[0]!, 900), {
+    sugar: "granulated sugar",
+    salt: "table salt",
+  });
   const whole = scooped(base);
   const sheet = addSheet(marked.book, "Camp ice");
   put(sheet, 0, 0, `Camp ice: ${whole.made.title}`);

@@ -57,8 +57,7 @@ function priced(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
   const { heads, names, amounts, end } = list;
   const costs = beside(kit, heads[4]!, amounts, {
     ...{ sheet, format: "0.00" },
-    content: (spot) =>
-      `=${a1({ ...spot, column: 2 })}*${a1(spot)}/${a1({ ...spot, column: 1 })}`,
+    content: (spot) => `=${a1({ ...spot, column: 2 })}*${a1(spot)}/${a1({ ...spot, column: 1 })}`,
   });
   put(sheet, end, 0, "The whole mix");
   const total = sumOf(kit, sheet, { row: end, column: 3 }, amounts);
