@@ -10,14 +10,14 @@ import { usualPrice } from "../unseen/shared";
 import { declare } from "./own";
 import { LADEN } from "./stimmen";
 
-const answers = (made: MadeRecipe): readonly Said[] => [
+const answers = (made: MadeRecipe, temperature: Spot, temperatureC: number): readonly Said[] => [
   { label: "Gefrierpunkt", inCell: "°C", states: "freezing point", as: "formula", format: "0.0" },
   { label: "Wasser je kg Eis", inCell: "g", states: "water", as: "typed", decimals: 0 },
   { label: "gelöst je kg Eis", inCell: "g", states: "dissolved", as: "typed", decimals: 0 },
   { label: "Zucker in der Masse", inCell: "%", states: "sugar share", as: "typed" },
   {
-    ...{ label: "Eis in der Masse bei −12 °C", inCell: "%", states: "ice of mix" },
-    ...{ as: "typed", temperatureC: -12, decimals: 0 },
+    ...{ label: "in der Vitrine: Eis in der Masse", inCell: "%", states: "ice of mix" },
+    ...{ as: "formula", format: "0", temperature, temperatureC },
   },
   ...ofAlcohol(made, "Alkohol je kg Eis", "g"),
 ];
@@ -83,9 +83,12 @@ function feinkost(kit: Kit): void {
   const bare = "Heute angesetzt";
   const words = { label: `${bare} (kg)`, bare, value: random.pick([4, 6, 7.5]) };
   const batch = input(kit, sheet, { row: 3, column: 1 }, words);
+  const cold = -random.whole(12, 15);
+  const vitrine = { label: "Vitrine (°C)", bare: "Vitrine", value: cold };
+  const temperature = input(kit, sheet, { row: 3, column: 4 }, vitrine);
   const { recipe, cost } = jeKilo(kit, sheet, made, batch);
   const row = recipe.total!.row + 2;
-  const next = say(sheet, recipe, { row, column: 4 }, answers(made));
+  const next = say(sheet, recipe, { row, column: 4 }, answers(made, temperature, cold));
   nameTarget(sheet, recipe, { row: next, column: 4, label: "Einstufung" });
   const last = Math.max(schale(kit, sheet, row, cost), next + 2);
   const end = declare(sheet, recipe, { row: last, column: 1 }, LADEN);

@@ -88,6 +88,11 @@ function kaelte(kit: Kit): void {
     ...{ moles: list(({ moles }) => moles), counted: list(({ counted }) => counted) },
     ...{ water, constant, depression, freezingPoint, proviso },
   });
+  ([list(({ counted }) => counted), list(({ moles }) => moles)] as const).forEach((spots, at) =>
+    marked.formulaColumns.push({
+      ...{ spots, heading: { sheet: sheet.name, row: 8 + 2 * at, column: 0 }, fixed: [] },
+    }),
+  );
   const real = freezesAt(["Wasser", ...solutes.map(({ de }) => de)], [waterGrams, ...grams]);
   putRow(sheet, 15, 0, ["Gemessen am Fühler in °C", shown(real, "0.0")]);
   bench(kit, sheet);

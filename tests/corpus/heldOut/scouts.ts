@@ -53,7 +53,7 @@ function scooped(made: MadeRecipe) {
   return { scoops, made: stillMet({ ...withLines(made, lines), names }) };
 }
 
-const answers = (made: MadeRecipe): readonly Said[] => [
+const answers = (made: MadeRecipe, bath: Spot, temperatureC: number): readonly Said[] => [
   { label: "Freezes from (°C)", states: "freezing point", as: "typed", decimals: 1 },
   { label: "Water in one lot (g)", states: "water", as: "formula", format: "0" },
   {
@@ -61,8 +61,9 @@ const answers = (made: MadeRecipe): readonly Said[] => [
     ...{ states: "sugar per 100 g water", as: "typed", decimals: 0 },
   },
   {
-    label: "Frozen water after a night at −18 °C (% of the water)",
-    ...{ states: "ice of water", as: "typed", temperatureC: -18, decimals: 0 },
+    label: "Frozen at that cold, part of its water (%)",
+    ...{ states: "ice of water", as: "formula", format: "0" },
+    ...{ temperature: bath, temperatureC },
   },
   ...ofAlcohol(made, "Alcohol in one lot (g)"),
 ];
@@ -111,10 +112,10 @@ function scouts(kit: Kit): void {
   const patrols = put(sheet, 2, 1, words.value);
   put(sheet, 2, 0, words.label);
   const recipe = list(kit, sheet, whole, patrols);
-  const bare = "Ice bath read";
-  const bath = { label: `${bare} (°C)`, bare, value: -random.whole(14, 18) };
-  input(kit, sheet, { row: 2, column: 6 }, bath);
-  const next = say(sheet, recipe, { row: 5, column: 6 }, answers(whole.made));
+  const bare = "Bag comes out at";
+  const value = -random.whole(14, 18);
+  const bath = input(kit, sheet, { row: 2, column: 6 }, { label: `${bare} (°C)`, bare, value });
+  const next = say(sheet, recipe, { row: 5, column: 6 }, answers(whole.made, bath, value));
   nameTarget(sheet, recipe, { row: next, column: 6, label: "Aim" });
   const row = Math.max(recipe.total!.row, next) + 2;
   const last = declare(sheet, recipe, { row, column: 0 }, VOICE);
