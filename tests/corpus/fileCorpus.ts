@@ -2,7 +2,6 @@ import type { CorpusBook } from "./book";
 import { buildBook } from "./kit";
 import { layouts } from "./layouts";
 import { mutations } from "./mutations";
-import { reserveLayouts } from "./reserve";
 import { chanceFor, seedBooks } from "./seed";
 
 export interface FileBook {
@@ -13,7 +12,7 @@ export interface FileBook {
 
 /** Books of the corpus that can be files of cells: a clean one of every layout, then seeded ones. */
 export function fileCorpus(seededEach: number, seed: number): FileBook[] {
-  const all = [...layouts, ...reserveLayouts].filter(({ isCsv }) => isCsv !== true);
+  const all = layouts.filter(({ isCsv }) => isCsv !== true);
   const clean = all.map((layout) => ({
     ...{ title: `clean "${layout.name}"`, layout: layout.name },
     book: buildBook(layout, chanceFor(seed, layout.name)).book,

@@ -16,7 +16,7 @@ import { segelclubs } from "./heldOut/segelclub";
 import { theatres } from "./heldOut/theatre";
 import type { Layout } from "./kit";
 
-/** Layouts that were written apart from the audit, to measure it by. */
+/** Layouts that were written apart from the audit, to measure it by: who mends its rules does not look at them. */
 export const heldOut: readonly Layout[] = [
   ...[...theatres, ...coPackers, ...careHomes, ...homeSchools, ...scoutCamps, ...marquees],
   ...[...dentalNurses, ...popMakers, ...dampferKuechen, ...kaelteklassen, ...nachhilfen],

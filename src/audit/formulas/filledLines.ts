@@ -1,7 +1,7 @@
 import { moveFormula } from "../../workbook/moveFormula";
 import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
 import type { Move } from "./movedAcross";
+import { readsBefore } from "./readsBefore";
 import { readsOnlyBlanks } from "./readsTheSame";
 import { isNoFood } from "../recipes/names/isNoFood";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
@@ -83,14 +83,6 @@ function isFilledAtBlanks(
       readsOnlyBlanks(sheet, patternAt(line, place)),
   );
   return filled.length >= 2 && filled.length > strangers;
-}
-
-/** A running sum: what begins it has nothing before it to read. */
-function readsBefore({ row, column }: Place, pattern: string): boolean {
-  return (
-    /#REF!/.test(pattern) ||
-    referencesOf(pattern).some(({ range }) => range.top === row - 1 && range.left === column)
-  );
 }
 
 /** The line if most of it follows one formula. */

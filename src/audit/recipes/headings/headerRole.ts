@@ -2,6 +2,7 @@ import { answerRole, type AnswerRole } from "./answerRole";
 import { plainWords } from "./plainWords";
 import { classWords } from "../roles/classWords";
 import { drinkWords } from "../roles/drinkWords";
+import { heldWords } from "../roles/heldWords";
 import { listWords } from "../roles/listWords";
 import { measuredWords } from "../roles/measuredWords";
 import { nameWords } from "../roles/nameWords";
@@ -38,6 +39,7 @@ const MORE_ROLES = [
   ["temperature", temperatureWords.any],
   ["name", nameWords],
   ["total", totalWords],
+  ["total", heldWords],
   ["composition", listWords.perWater],
   ["amount", listWords.shareOnly],
   ["composition", listWords.composition],

@@ -4,13 +4,6 @@ const UNIT = "[ ,]*[([]?(in )?(g|kg|mg|lb|oz|grams|gramm|%)?[)\\]]?$";
 const LOT =
   "(batch|mix|mixture|recipe|base|lot|eismasse|eismix|eismischung|jug|pot|bowl|tub|pan|tray|bucket|vat|can|thing|list|order|mass|ansatz|charge|masse|mischung|rezept|topf|schüssel|eimer)";
 
-/** What all of it is in: below a list it holds what was put in. */
-const VESSEL =
-  "(jug|pot|bowl|tub|pan|bucket|vat|tank|kettle|machine|churn|mixer|beaker|container|krug|topf|schüssel|eimer|kessel|kanne|bottich|wanne|behälter|maschine|becher)";
-const HOLDS = new RegExp(
-  `^(the |our |der |die |das |unser(e|en)? )?${VESSEL} (now |then |jetzt |nun |dann )?(holds|contains|carries|(ent)?hält|fasst|trägt)( now| then| in all| altogether| jetzt| nun| insgesamt| zusammen)?${UNIT}`,
-);
-
 const SUMS: readonly RegExp[] = [
   /^((grand|overall|net|final|batch|mix|recipe) )?(sub ?-?)?((overall|full) (weight|mass|amount|quantity)|total(gewicht|masse|menge)|totals?|tot\.?|sum|summe|gesamt(menge|gewicht|masse|summe|ansatz|mischung|rezept)?|ges\.?|endsumme|zwischensumme|insgesamt|insg\.|insges\.|zus\.|sa\.)( (of )?(all |the )?(weight|mass|amount|batch|mix|recipe|ingredients|grams|quantity))?[ ,]*[([]?(in )?(g|kg|gramm|grams|%)?[)\]]?$/,
   /^((sub|grand|overall|zwischen)[ -]?)?(totals?|sum|summe|gesamt)\b(?!.*(solid|sugar|fat|water|h2o|\b(ts|tm)\b|guest|people|person|child|pupil|student|steps|schritte|\bmarks|points|hours|stunden|punkte|gäste|kinder|schüler|dry (matter|mass)|protein|lactose|salt|acid|alcohol|dissol|cost|price|kcal|calor|energy|\bkj\b|yield|\bbars?\b|piece|portion|serving|\bper\b|time|volume|\bm?l\b|overrun|mole|\bmol\b|particle|zucker|fett|wasser|trocken(masse|substanz)|eiwei(ß|ss)|säure|alkohol|gelöst|kosten|preis|€|stück|teilchen|feststoff)).{0,30}$/,
@@ -34,8 +27,7 @@ export const totalWords: Words = {
   test: (plain) => {
     const bare = plain.replace(/^[=→>] ?/, "");
     return (
-      SIGN.test(bare) ||
-      [...SUMS, ALL_OF_IT, WHOLE_LOT, COMES_TO, HOLDS].some((one) => one.test(bare))
+      SIGN.test(bare) || [...SUMS, ALL_OF_IT, WHOLE_LOT, COMES_TO].some((one) => one.test(bare))
     );
   },
 };
