@@ -11,6 +11,7 @@
  */
 import { parseArgs } from "node:util";
 import { heldOut } from "../corpus/heldOut";
+import { lastLayouts } from "../corpus/lastLayouts";
 import { layouts } from "../corpus/layouts";
 import { mutations } from "../corpus/mutations";
 import { precisionOf, recallOf, scoreCorpus, type Score } from "../corpus/score";
@@ -66,7 +67,7 @@ function run(title: string, plan: Parameters<typeof scoreCorpus>[0]): Score {
 
 const only = mutations.filter(({ rule }) => onlyRule === undefined || rule === onlyRule);
 const plan = { count: Number(asked.count), cleanEach: 3, mutations: only };
-const chosen = layouts.filter(({ name }) => name.includes(asked.layout));
+const chosen = [...layouts, ...lastLayouts].filter(({ name }) => name.includes(asked.layout));
 const development = run("Development layouts", { ...plan, layouts: chosen, seed });
 if (showsMisses) {
   for (const { rule, line } of development.misses) {

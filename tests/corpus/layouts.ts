@@ -1,7 +1,6 @@
 import { boarders } from "./boarders";
 import { callers } from "./callers";
 import { caterers } from "./caterers";
-import { commuters } from "./commuters";
 import { guests } from "./guests";
 import type { Layout } from "./kit";
 import { kitchens } from "./kitchens";
@@ -14,8 +13,6 @@ import { ramblers } from "./ramblers";
 import { regulars } from "./regulars";
 import { scholars } from "./scholars";
 import { strangers } from "./strangers";
-import { strollers } from "./strollers";
-import { tenants } from "./tenants";
 import { travellers } from "./travellers";
 import { unseenLayouts } from "./unseen";
 import { visitors } from "./visitors";
@@ -52,7 +49,7 @@ import { perCent } from "./layouts/perCent";
 import { several } from "./layouts/several";
 import { writtenOut } from "./layouts/writtenOut";
 
-/** Every layout but those held out. */
+/** Every layout but the last ones looked at and those held out. */
 export const layouts: readonly Layout[] = [
   ...[
     ...lists,
@@ -73,5 +70,4 @@ export const layouts: readonly Layout[] = [
   ...[...guests, ...neighbours, ...regulars, ...callers],
   ...[...passing, ...lodgers, ...boarders, ...travellers],
   ...[...pilgrims, ...ramblers, ...wanderers, ...scholars, ...caterers],
-  ...[...strollers, ...tenants, ...commuters],
 ];

@@ -9,6 +9,7 @@ import { findingAt } from "../findingAt";
 import { basisOfHeadings, type IsSaid } from "../formulas/basisOfHeadings";
 import { formulaNumbers, type FormulaNumber } from "../formulas/formulaNumbers";
 import { labelledNumbers } from "../labels";
+import { isBlank } from "../recipes/cells";
 import type { Rule } from "../rule";
 
 const identity = { id: "hard-coded-number", severity: "warning" } as const;
@@ -73,6 +74,10 @@ interface Run {
   readonly numbers: string;
 }
 
+/** Whether a row follows on a run, right below it or over one free cell. */
+const goesOn = (sheet: WorkbookSheet, { range: { bottom, left } }: Run, row: number): boolean =>
+  bottom === row - 1 || (bottom === row - 2 && isBlank(sheet, row - 1, left));
+
 /** Cells one below the other with the same numbers are told together. */
 function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
   const runs: Run[] = [];
@@ -84,7 +89,7 @@ function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
     const numbers = inputs.filter((one) => !isSaid(text, Number(one))).join(", ");
     if (numbers === "") return;
     const last = lastIn.get(column);
-    if (last?.numbers === numbers && last.range.bottom === row - 1) {
+    if (last?.numbers === numbers && goesOn(sheet, last, row)) {
       last.range = { ...last.range, bottom: row };
       return;
     }
