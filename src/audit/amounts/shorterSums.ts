@@ -1,14 +1,13 @@
 import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
-import { contains, overlaps, referencesOf } from "../../workbook/references";
+import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangeOfAll } from "../formulas/sumFormulas";
+import { sumOfRange } from "../formulas/sumOfRange";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import type { FilledTotal } from "./filledTotals";
 import type { Summand } from "./totalledLines";
 
-/** A sum of cells one below the other. */
-const SUM_OF_RANGE = /^\s*SUM\s*\(\s*\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+\s*\)\s*$/i;
 const MOST_SUMMANDS = 400;
 
 interface ColumnSum extends Place {
@@ -19,10 +18,11 @@ interface ColumnSum extends Place {
 /** The sums of a sheet over what stands above them in their column, by their row. */
 function columnSums(sheet: WorkbookSheet): ReadonlyMap<number, readonly ColumnSum[]> {
   const byRow = new Map<number, ColumnSum[]>();
-  eachFormula(sheet, (row, column, { formula }) => {
-    if (formula === undefined || !SUM_OF_RANGE.test(formula)) return;
-    const range = referencesOf(formula)[0]?.range;
-    if (range?.left !== column || range.right !== column || range.bottom >= row) return;
+  eachFormula(sheet, (row, column, cell) => {
+    const range = sumOfRange(cell);
+    const { formula } = cell;
+    if (formula === undefined || range === null) return;
+    if (range.left !== column || range.right !== column || range.bottom >= row) return;
     const sums = byRow.get(row) ?? [];
     byRow.set(row, sums);
     sums.push({ row, column, formula, range });

@@ -1,14 +1,14 @@
 import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookCell, WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
-import { contains, referencesOf } from "../../workbook/references";
+import { contains } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangeOfAll } from "../formulas/sumFormulas";
+import { sumOfRange } from "../formulas/sumOfRange";
 import type { Place } from "../recipes/recipeBlock";
 import type { FilledTotal } from "./filledTotals";
 import type { Summand } from "./totalledLines";
 
-const SUM_OF_RANGE = /^\s*SUM\s*\(\s*\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+\s*\)\s*$/i;
 const LEAST_SUMMANDS = 2;
 const MOST_SUMMANDS = 400;
 
@@ -26,10 +26,10 @@ const placesOf = ({ top, bottom, left, right }: CellRange): Place[] =>
     left === right ? { row: top + at, column: left } : { row: top, column: left + at },
   );
 
-function lineSumAt(row: number, column: number, { formula }: WorkbookCell): LineSum | null {
-  if (formula === undefined || !SUM_OF_RANGE.test(formula)) return null;
-  const range = referencesOf(formula)[0]?.range;
-  if (range === undefined || contains(range, row, column)) return null;
+function lineSumAt(row: number, column: number, cell: WorkbookCell): LineSum | null {
+  const range = sumOfRange(cell);
+  const { formula } = cell;
+  if (formula === undefined || range === null || contains(range, row, column)) return null;
   const { top, bottom, left, right } = range;
   const size = bottom - top + right - left + 1;
   const isLine = top === bottom || left === right;

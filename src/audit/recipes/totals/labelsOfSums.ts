@@ -4,9 +4,8 @@ import { textAt } from "../cells";
 import { plainWords } from "../headings/plainWords";
 import { unitFromWord } from "../amounts/unit";
 import { headerRole } from "../headings/headerRole";
-import { referencesOf } from "../../../workbook/references";
+import { sumOfRange } from "../../formulas/sumOfRange";
 
-const SUM_OF_RANGE = /^\s*SUM\s*\(\s*\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+\s*\)\s*$/i;
 const NEAR = [-1, 1, -2, -3];
 /** Where people add up more than this, they do not call it by words of their own. */
 const MOST_LABELS = 500;
@@ -18,9 +17,8 @@ const MOST_LABELS = 500;
 export function labelsOfSums({ sheets }: Workbook): ReadonlySet<string> {
   const labels = new Set<string>();
   for (const sheet of sheets) {
-    eachFormula(sheet, (row, column, { formula, sharedFormula }) => {
-      if (labels.size >= MOST_LABELS || !SUM_OF_RANGE.test(sharedFormula ?? formula ?? "")) return;
-      const range = referencesOf(formula ?? "")[0]?.range;
+    eachFormula(sheet, (row, column, cell) => {
+      const range = labels.size >= MOST_LABELS ? null : sumOfRange(cell);
       if (range?.left !== column || range.right !== column || range.bottom !== row - 1) return;
       const label = NEAR.map((step) => textAt(sheet, row, column + step)).find(
         (text) => text !== "" && unitFromWord(text) === null,
