@@ -10,6 +10,7 @@ export interface LabelledNumber extends Place {
   readonly sheet: WorkbookSheet;
   readonly role: Role;
   readonly label: string;
+  readonly labelColumn: number;
   readonly value: number;
   /** The words between or right after, usually a unit. */
   readonly beside: string;
@@ -34,6 +35,7 @@ function numberBeside(
         column: at,
         role,
         label,
+        labelColumn: column,
         value,
         beside: words || textAt(sheet, row, nextColumn(sheet, row, at)),
       };

@@ -34,6 +34,7 @@ import { panCases } from "./panCases";
 import { quantityCases } from "./quantityCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
+import { dayCases, readingCases } from "./readingCases";
 import { servedCases } from "./servedCases";
 import { kitchenCases } from "./kitchenCases";
 import { pairCases } from "./pairCases";
@@ -153,6 +154,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,
+  ...readingCases,
+  ...dayCases,
   ...kitchenCases,
   ...pairCases,
   ...shopCases,

@@ -7,6 +7,7 @@ import { nextColumn } from "../recipes/nextFilled";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
+import { isHeadedInDegrees } from "./isHeadedInDegrees";
 import { carriesUnit, isBareLabel, isPrice, namesUnit } from "./inputLabel";
 import type { UnitlessInput } from "./unitlessInput";
 import { isWorkedWith } from "./isWorkedWith";
@@ -68,6 +69,7 @@ function inputAt(
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
   const place = { row, column };
+  if (isTemperature && isHeadedInDegrees(sheet, place, labelColumn)) return null;
   if (!isRowOfInputs(sheet, place, labelColumn) && isInTable(sheet, place, recipes)) return null;
   const range = { top: row, bottom: row, left: column, right: lastInRow(sheet, place) };
   return { sheet, row, column, range, label, value, isTemperature };

@@ -10,13 +10,14 @@ import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { bareConstants } from "../solutions/bareConstants";
+import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
+import { saysDegrees } from "../amounts/saysDegrees";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 
-const SAYS_DEGREES = /°|º|\b(celsius|fahrenheit|kelvin|deg|grad)\b|[([,]\s*[cfk]\s*[)\]]?$/i;
 /** "All amounts in grams" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own. */
 const SAYS_MASS =
   /\b(in|all|alle|angaben)\b.{0,20}\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
@@ -98,11 +99,11 @@ function inDegrees({ sheet, row, column, label, value }: Labelled, range?: CellR
 function temperatureFindings({ workbook, blocks }: AuditContext): Finding[] {
   if (blocks.length === 0) return [];
   return labelledNumbers(workbook, ["temperature"]).flatMap((number) => {
-    const { sheet, row, column, label, beside } = number;
+    const { sheet, row, column, labelColumn, label, beside } = number;
     const format = sheet.cellAt(row, column)?.format ?? "";
     const above = textAt(sheet, row - 1, column);
-    const isSaid = [label, beside, format, above].some((text) => SAYS_DEGREES.test(text));
-    return isSaid ? [] : inDegrees(number);
+    const isSaid = [label, beside, format, above].some(saysDegrees);
+    return isSaid || isHeadedInDegrees(sheet, number, labelColumn) ? [] : inDegrees(number);
   });
 }
 

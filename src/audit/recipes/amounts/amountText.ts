@@ -18,7 +18,8 @@ function readDigits(digits: string): number | null {
   const decimal = comma > point ? "," : ".";
   const thousands = decimal === "," ? "." : ",";
   const plain = tight.replaceAll(thousands, "").replace(decimal, ".");
-  return /^\d+(\.\d+)?\.?$/.test(plain) ? Number(plain) : null;
+  // "3.5." is a day in May.
+  return /^\d+(\.\d*)?$/.test(plain) ? Number(plain) : null;
 }
 
 /** The number a text shows ("12,5", "12.5 g", "1 200"), or null when it is a word or a date. */
