@@ -1,5 +1,6 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
-import { textAt } from "./recipes/cells";
+import { isUnit } from "./answers/isUnit";
+import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headings/headerRole";
 import { nextColumn } from "./recipes/nextFilled";
 import type { Place } from "./recipes/recipeBlock";
@@ -17,6 +18,10 @@ export interface LabelledNumber extends Place {
 }
 
 const REACH = 3;
+
+/** Whether a text is the unit of the number left of it: it labels nothing behind it. */
+const isUnitBehind = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+  looksNumeric(sheet, row, column - 1) && isUnit(textAt(sheet, row, column));
 
 function numberBeside(
   sheet: WorkbookSheet,
@@ -52,7 +57,7 @@ export function labelledNumbers(workbook: Workbook, roles: readonly Role[]): Lab
     [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
       columns.flatMap((column) => {
         const role = headerRole(textAt(sheet, row, column));
-        return role !== null && roles.includes(role)
+        return role !== null && roles.includes(role) && !isUnitBehind(sheet, row, column)
           ? (numberBeside(sheet, row, column, role) ?? [])
           : [];
       }),

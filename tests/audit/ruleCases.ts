@@ -11,6 +11,7 @@ import { besideLineCases } from "./besideLineCases";
 import { boundCases } from "./boundCases";
 import { classAcrossCases } from "./classAcrossCases";
 import { classCases } from "./classCases";
+import { classroomCases } from "./classroomCases";
 import { comparedCases } from "./comparedCases";
 import { dataBesideCases } from "./dataBesideCases";
 import { filledLineCases } from "./filledLineCases";
@@ -147,6 +148,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...boundCases,
   ...classAcrossCases,
   ...classCases,
+  ...classroomCases,
   ...plainPartCases,
   ...wholeCases,
   ...wordingCases,

@@ -5,15 +5,19 @@ import { waterByFormula } from "./amounts/waterByFormula";
 import { waterLabel } from "./amounts/waterLabel";
 import { looksNumeric, textAt } from "./cells";
 import { formKind } from "./forms/formLabels";
+import { rolesOfRows } from "./forms/rolesOfRows";
 import { hasWater } from "./classSheet";
 import type { FinderContext } from "./finderContext";
-import { headerRole, type Role } from "./headings/headerRole";
+import type { Role } from "./headings/headerRole";
 import { chemicalName } from "./names/chemicalName";
 import { titleOfRow } from "./names/titleOfRow";
 import type { DetailPlace, Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 
 const SAID = new Set<Role | null>(["molar mass", "particles", "moles", "molality"]);
 const OF_SOLUTION = new Set<Role | null>(["depression", "freezing point"]);
+
+/** A table with more rows below its names is a ledger of recipes. */
+const MOST_ROWS = 60;
 
 /** A row that says something of each substance. */
 interface ClassRow {
@@ -24,10 +28,24 @@ interface ClassRow {
 
 function rowsBelow({ sheet, range, names, headerRow }: RecipeBlock): readonly ClassRow[] {
   const first = (headerRow ?? range.top) + 1;
-  return Array.from({ length: range.bottom - first + 1 }, (_, at) => {
-    const label = titleOfRow(sheet, first + at, range.left, names[0]?.column ?? 0);
-    return { role: headerRole(label), row: first + at, label };
-  });
+  const rows = Array.from({ length: range.bottom - first + 1 }, (_, at) => ({
+    row: first + at,
+    label: titleOfRow(sheet, first + at, range.left, names[0]?.column ?? 0),
+  }));
+  const columns = names.map(({ column }) => column);
+  const roles = rolesOfRows(sheet, rows, columns);
+  return rows.map((one, at) => ({ ...one, role: roles[at] ?? null }));
+}
+
+const isFormula = ({ sheet, names }: RecipeBlock, { line }: Recipe): boolean =>
+  names.every(({ column }) => sheet.cellAt(line, column)?.formula !== undefined);
+
+/** The masses alone, where molar masses stand below: what is worked out of them, and particles, are no recipes. */
+function massesIn(block: RecipeBlock, rows: readonly ClassRow[]): readonly Recipe[] {
+  const { recipes } = block;
+  if (!rows.some(({ role }) => role === "molar mass")) return recipes;
+  const isSaid = ({ line }: Recipe) => rows.some(({ row, role }) => row === line && SAID.has(role));
+  return recipes.filter((recipe) => !isSaid(recipe) && !isFormula(block, recipe));
 }
 
 /** Whether a row is worked out of another one: moles of particles of those of formula units. */
@@ -43,8 +61,7 @@ const goesOnFrom = (
   );
 
 /** The rows that say what a class works with, none where each column is a solution; of several of a kind that of particles. */
-function classRows(block: RecipeBlock): ReadonlyMap<Role, ClassRow> {
-  const rows = rowsBelow(block);
+function classRows(block: RecipeBlock, rows: readonly ClassRow[]): ReadonlyMap<Role, ClassRow> {
   const isOfEach = rows.some(
     ({ role, label }) => OF_SOLUTION.has(role) || formKind(label) === "water",
   );
@@ -72,8 +89,10 @@ function withUnitBehind({ sheet, names }: RecipeBlock, recipe: Recipe): Recipe {
  * the water they are dissolved in, which stands apart.
  */
 export function classAcross(context: FinderContext, block: RecipeBlock): RecipeBlock {
-  const { sheet, recipes } = block;
-  const rows = recipes.length === 1 ? [...classRows(block)] : [];
+  const { sheet } = block;
+  const below = block.range.bottom - block.range.top <= MOST_ROWS ? rowsBelow(block) : [];
+  const recipes = massesIn(block, below);
+  const rows = recipes.length === 1 ? [...classRows(block, below)] : [];
   if (rows.length === 0) return block;
   const names = block.names.map((name): RecipeName => {
     const said = rows.filter(([, { row }]) => looksNumeric(sheet, row, name.column));

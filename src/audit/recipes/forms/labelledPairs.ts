@@ -28,7 +28,8 @@ export interface LabelledPair extends Place {
   readonly role: ClassRole | null;
 }
 
-const LONGEST_LETTERS = 3;
+/** "Kf", "ΔT", "m(w)", "T_f". */
+const LETTERS = /^([^\s()]{1,3}|\p{L}{1,3}(_[^\s()]{1,6}|\([^()]{1,8}\)))$/u;
 const A_WORD = /\p{L}{4}/u;
 
 /** The unit in a label or in a cell beside its values. */
@@ -50,16 +51,17 @@ function unitOf(
 /** A labelled pair of which the words do not tell what it is. */
 export type UnsaidPair = Omit<LabelledPair, "kind" | "role"> & { readonly kind: FormKind | null };
 
-/** Whether words are only the letters of the quantity that the cell beside them names: "M | Total mass". */
-function isLetterOf({ sheet }: FinderContext, { row, column }: Place, label: string): boolean {
+/** The letters of the quantity that the words right of a label name, as in "M | Total mass"; null where they are none. */
+function wordsOfLetters({ sheet }: FinderContext, { row, column }: Place, label: string) {
   const beside = textAt(sheet, row, column + 1);
-  const isNamed = label.length <= LONGEST_LETTERS && A_WORD.test(beside);
-  return isNamed && unitFromWord(beside) === null && headerRole(beside) !== null;
+  const isNamed = LETTERS.test(label) && A_WORD.test(beside) && unitFromWord(beside) === null;
+  return isNamed ? beside : null;
 }
 
 function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const label = textAt(context.sheet, place.row, place.column);
-  if (isLetterOf(context, place, label)) return null;
+  const words = wordsOfLetters(context, place, label);
+  if (words !== null && (headerRole(words) ?? formKind(words)) !== null) return null;
   const said = formKind(label) ?? (asksForSolute(context, place) ? "solute" : null);
   const item = itemInLabel(label, context);
   const isNamed = item !== null;
@@ -69,7 +71,10 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const unit = unitOf(context, label, place, values);
   // A bare name beside numbers is a line of a list.
   if (said === null && kind !== null && unit === null) return null;
-  const pair = { ...place, label, values, unit, isBelow };
+  // What the words do not tell the letters may: then they stand for them.
+  const isForWords = words !== null && said !== null;
+  const column = isForWords ? place.column + 1 : place.column;
+  const pair = { ...place, column, label, values, unit, isBelow };
   const meant = isNamed && isWeighed(context, pair, said) ? "mass" : kind;
   const isPoured = meant === "mass" && item !== null && isWater(item);
   return { ...pair, kind: isToldOfRecipe(context, pair) ? "answer" : isPoured ? "water" : meant };
