@@ -36,6 +36,7 @@ import { quantityCases } from "./quantityCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
 import { dayCases, readingCases } from "./readingCases";
+import { scaleCases, tapWaterCases } from "./scaleCases";
 import { servedCases } from "./servedCases";
 import { kitchenCases } from "./kitchenCases";
 import { pairCases } from "./pairCases";
@@ -156,6 +157,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...workedExampleCases,
   ...alcoholCases,
   ...servedCases,
+  ...scaleCases,
+  ...tapWaterCases,
   ...readingCases,
   ...dayCases,
   ...kitchenCases,

@@ -12,6 +12,7 @@ import {
 import { totalPlaces } from "../recipes/totals/totalPlaces";
 import { solutionOutliers } from "./solutionOutliers";
 import { versionOutliers } from "./versionOutliers";
+import { isWater } from "../recipes/forms/isWater";
 
 /** What a recipe has plenty of; of gums, salts, acids and flavours a gram may be all. Common practice, no source. */
 const PLENTY = new Set([
@@ -60,7 +61,7 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
     const times = isOdd ? 40 : 200;
     const isTrace = grams < LEAST_PLENTY_GRAMS && grams * times < largest && grams < smallest / 10;
     if (isTrace && isAmong(grams * 1000)) return [{ name, factor: 1000, why }];
-    const isThin = /^(water|wasser)$/i.test(name.item.trim()) && grams < A_VAT_GRAMS;
+    const isThin = isWater(name.item) && grams < A_VAT_GRAMS;
     const least = isThin ? 200 : 30;
     return grams > least * sum && isAmong(grams / 1000) ? [{ name, factor: 0.001, why }] : [];
   });

@@ -1,8 +1,7 @@
 import { pureSolute } from "../solutions/pureSolute";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import type { Line, MassOutlier } from "./massOutlier";
-
-const isWater = ({ name }: Line): boolean => /^(water|wasser)$/i.test(name.item.trim());
+import { isWater } from "../recipes/forms/isWater";
 
 /** No water takes up so many times its mass, and nobody makes less than a five-hundredth of it up by the tonne. */
 const [MOST, LEAST] = [10, 1 / 500];
@@ -11,7 +10,7 @@ const LEAST_GRAMS = 4;
 
 /** In a brine or syrup of two lines the one that is a thousand times too large or too small. */
 export function solutionOutliers(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
-  const water = lines.find(isWater);
+  const water = lines.find(({ name }) => isWater(name.item));
   const solute = lines.find((line) => line !== water);
   if (lines.length !== 2 || water === undefined || solute === undefined) return [];
   if (pureSolute(solute.name.item, block.ownIngredients) === null) return [];

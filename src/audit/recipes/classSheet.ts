@@ -7,7 +7,7 @@ import { waterLabel } from "./amounts/waterLabel";
 import { unitOfColumn, waterColumn } from "./tableOfSolutions";
 
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
-const IS_WATER = /\b(water|wasser)\b/i;
+const IS_WATER = /\bwater\b|wasser\b/i;
 
 const isSaidByClass = (details: ReadonlyMap<Role, unknown>): boolean =>
   OF_CLASS.some((role) => details.has(role));

@@ -3,6 +3,7 @@ import { looksNumeric, textAt } from "./cells";
 import { goesOnBeyond } from "./goesOnBeyond";
 import { headerRole, type Role } from "./headings/headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
+import { saysTolerance } from "./amounts/saysTolerance";
 import { unitFromWord } from "./amounts/unit";
 
 /**
@@ -63,7 +64,7 @@ export function rolesBeside(
   const ofUnits = new Set(unitColumns(sheet, headerRow, items, columns));
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
-    const role = headerRole(header);
+    const role = saysTolerance(header) ? "other" : headerRole(header);
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");
