@@ -55,7 +55,42 @@ const bottle = ({ salt = 58.44, ions = 2 }): Rows => [
   ["So it freezes lower by (K)", formula("B2*D9/(B1/1000)", 2.48 * (0.0847 + (6 * ions) / salt))],
 ];
 
+/** Two recipes beside each other, amounts left of their names, the total above them; the second total as given. */
+const evening = (total: ReturnType<typeof formula> | number, title = "B) Milk ice"): Rows => [
+  ["A) Orange ice", null, null, null, title],
+  [formula("SUM(A4:A6)", 870), "g", "in the bowl", null, total, "g", "in the bowl"],
+  ["take", null, null, null, "take"],
+  [600, "g", "orange juice", null, 500, "g", "whole milk"],
+  [150, "g", "water", null, 200, "g", "cream 35 % fat"],
+  [120, "g", "sugar", null, 165, "g", "sugar"],
+];
+
+/** What the second of two recipes shall be, below its answers on a sheet of its own. */
+const handout = (goal: string) => ({
+  Sheet1: evening(formula("SUM(E4:E6)", 865)),
+  Handout: [
+    [null, "Orange ice", "Milk ice"],
+    [
+      "First crystals at (°C)",
+      formula("RIME.FREEZINGPOINT(Sheet1!C4:C6,Sheet1!A4:A6)", -2.03),
+      formula("RIME.FREEZINGPOINT(Sheet1!G4:G6,Sheet1!E4:E6)", -2.29),
+    ],
+    ["Sugar in it", "a lot", "a lot"],
+    ["It should be", "for the spoon", goal],
+    ["Allergens", null, "milk"],
+  ],
+});
+
+/** Ices in rows, and what is told of each behind its numbers. */
+const inRows = (told: string | null, heading = "tell people"): Rows => [
+  ["ice", "whole milk", "sugar", "water", "cream 35 % fat", "sum", "FP (°C)", heading],
+  ["Milk ice", 60, 18, null, 22, formula("SUM(B2:E2)", 100), -2.8, told],
+  ["Sugar ice", null, 20, 80, null, formula("SUM(B3:E3)", 100), -1.5, null],
+];
+
 const CONSTANT = "constant-of-a-solute";
+const TOTAL = "total-incomplete";
+const UNTOLD = "caution-not-named";
 const KF = "cryoscopic-constant";
 
 const example = (
@@ -98,4 +133,20 @@ export const classroomCases: readonly RuleCase[] = [
   ),
   example(CONSTANT, "a molar mass in a row of a bottle", bottle({ salt: 35.45 }), ["C6"]),
   example(CONSTANT, "what each unit gives, which formulas tell", bottle({ ions: 1 }), ["C7"]),
+  ...[TOTAL, "unknown-ingredient", "input-without-unit"].map((rule) =>
+    example(rule, "recipes beside each other, amounts first", evening(formula("SUM(E4:E6)", 865))),
+  ),
+  example(TOTAL, "a total above its list that stops short", evening(formula("SUM(E4:E5)", 700)), [
+    "E2",
+  ]),
+  example(TOTAL, "a typed total above, called as the others", evening(800), ["E2"]),
+  ...["scooped at −13", "drinkable slush"].map((goal, at): RuleCase => ({
+    rule: "misses-its-target",
+    what: `what a recipe shall be, in a row of another sheet: ${goal}`,
+    rows: handout(goal),
+    cells: at === 0 ? [] : ["C4"],
+  })),
+  example(UNTOLD, "what is told behind an ice in its row", inRows("With milk.")),
+  example(UNTOLD, "nothing told behind an ice", inRows(null), ["A1:H3"]),
+  example(UNTOLD, "something else behind an ice", inRows("fine, but pale", "verdict"), ["A1:H3"]),
 ];

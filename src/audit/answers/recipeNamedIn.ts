@@ -12,6 +12,8 @@ import type { RecipeInBlock } from "./recipeInBlock";
 const ROWS_ABOVE = 4;
 /** A table's headings stand at most this far above its answers. */
 const MOST_ROWS = 20;
+/** "A) Lemon ice", "2. Lemon ice", "Recipe 3: lemon ice". */
+const NUMBERING = /^((no|nr|recipe|rezept)\b\.? ?)?(\d{1,2}|[a-z])\s?[.):–-]\s+(?=\p{L}{2})/iu;
 const UNIT_BEHIND = /\s*[([][^()[\]]*[)\]]$|,\s*\p{L}{1,2}$/u;
 
 /** The rows right above a list with something in them, up to the next blank one: beyond it ends another list. */
@@ -50,7 +52,8 @@ function namesOf(block: RecipeBlock): ReadonlyMap<number, ReadonlySet<string>> {
     block.recipes.map((recipe) => {
       const ofList = recipe === main ? [...wordsAbove(block), block.sheet.name] : [];
       const words = [recipe.title, recipe.title.replace(UNIT_BEHIND, ""), ...ofList];
-      return [recipe.line, new Set(words.map(normalName))];
+      const bare = words.map((each) => each.replace(NUMBERING, ""));
+      return [recipe.line, new Set([...words, ...bare].map(normalName))];
     }),
   );
   known.set(block, names);

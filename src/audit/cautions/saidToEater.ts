@@ -65,6 +65,8 @@ export const saysBesideNames = (
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
 const LIST_REACH = 12;
+/** Of a ledger the first recipes tell what a column beside them is about. */
+const MOST_RECIPES = 50;
 
 /** Whether anything stands in the lines of a table below one of its headings, or right of a label, or allergens below it. */
 function isFilled(blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean {
@@ -96,12 +98,22 @@ function hasNumberBeside({ sheet, row, column }: Said): boolean {
   return isBeside(-1) || isBeside(1);
 }
 
-/** Whether a cell stands in a column beside the lines of a recipe that holds nothing but allergens. */
+/** The rows of recipes beside which a column may say something: its lines, or the recipes that stand right of a cell. */
+function rowsBesideColumn({ layout, names, recipes, roles, range }: RecipeBlock, column: number) {
+  if (layout === "down")
+    return roles.has(column) && column <= range.right ? names.map(({ row }) => row) : [];
+  const isBehind = names.every((name) => name.column < column);
+  return isBehind ? recipes.slice(0, MOST_RECIPES).map(({ line }) => line) : [];
+}
+
+/** Whether a cell stands in a headed column beside the lines of a recipe, or behind recipes in rows, that holds nothing but allergens. */
 const isInColumnOfThem = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
-  blocks.some(({ sheet: of, layout, range, headerRow, roles, names }) => {
-    if (of !== sheet || layout !== "down" || headerRow === null || row <= headerRow) return false;
-    if (!contains(range, row, column) || !roles.has(column)) return false;
-    const said = names.map((name) => textAt(sheet, name.row, column)).filter((text) => text !== "");
+  blocks.some((block) => {
+    const { sheet: of, range, headerRow } = block;
+    if (of !== sheet || headerRow === null || row <= headerRow || row > range.bottom) return false;
+    if (textAt(sheet, headerRow, column) === "") return false;
+    const rows = rowsBesideColumn(block, column);
+    const said = rows.map((each) => textAt(sheet, each, column)).filter((text) => text !== "");
     return said.length > 0 && said.every(isAllergenList);
   });
 

@@ -2,6 +2,7 @@ import { amountColumns } from "./amounts/amountColumns";
 import { areConverted } from "./amounts/areConverted";
 import { chemicalName } from "./names/chemicalName";
 import { isBlank, textAt } from "./cells";
+import { endOfList } from "./endOfList";
 import { listsInColumn } from "./listsInColumn";
 import { columnsOfList, rolesBeside } from "./listColumns";
 import { guessedHeader } from "./guessedHeader";
@@ -128,7 +129,8 @@ export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlo
   for (const [column, rows] of texts.rowsByColumn) {
     for (const segment of listsInColumn(context, column, rows)) {
       if (isBelowRemarks(context.sheet, segment, rows)) continue;
-      const block = blockOf(context, segment);
+      const end = endOfList(context, segment);
+      const block = blockOf(context, end === null ? segment : { ...segment, end });
       if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
       const isOfSolutions = isClassSheet(block.roles) || isTableOfSolutions(block);
       blocks.push(...(isOfSolutions ? withItsWater(block) : recipesInList(block)));

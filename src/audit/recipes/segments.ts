@@ -20,6 +20,8 @@ export interface Segment {
   readonly isAgain?: boolean;
   /** Which of several recipes it is, by the words left of its names. */
   readonly title?: string;
+  /** The empty column behind which another list stands, be there numbers in it. */
+  readonly end?: number;
 }
 
 /** The cells right of a place, up to the first blank one, or to a label with its number: answers beside a list. */
@@ -140,9 +142,7 @@ export const isEmptyBeside = (
   items.every((row) => isBlank(sheet, row, column));
 
 /** Columns beside the names that may hold amounts or say more about an ingredient. */
-export function columnsBeside({ column }: Segment): number[] {
+export function columnsBeside({ column, end = column + REACH_RIGHT + 1 }: Segment): number[] {
   const from = Math.max(0, column - REACH_LEFT);
-  return Array.from({ length: column + REACH_RIGHT - from + 1 }, (_, at) => from + at).filter(
-    (at) => at !== column,
-  );
+  return Array.from({ length: end - from }, (_, at) => from + at).filter((at) => at !== column);
 }

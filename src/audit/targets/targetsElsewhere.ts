@@ -8,13 +8,15 @@ import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 
-/** A cell below a heading of targets, in a row whose formulas read a recipe of another sheet. */
+/** A cell below a heading or right of a label of targets, in a row or column whose formulas read a recipe of another sheet. */
 export interface TargetElsewhere extends RecipeInBlock, Place {
   readonly sheet: WorkbookSheet;
 }
 
 /** The longest table of recipes, one a row. */
 const MOST_ROWS = 60;
+/** The widest, one a column. */
+const MOST_COLUMNS = 20;
 
 /** The words below a heading, down to the first row without any. */
 function wordsBelow(sheet: WorkbookSheet, { row, column }: Place): Place[] {
@@ -26,9 +28,17 @@ function wordsBelow(sheet: WorkbookSheet, { row, column }: Place): Place[] {
   return places;
 }
 
+/** The words right of a label, up to the first cell without any. */
+function wordsRight(sheet: WorkbookSheet, { row, column }: Place): Place[] {
+  const places: Place[] = [];
+  for (let at = column + 1; at <= column + MOST_COLUMNS && textAt(sheet, row, at) !== ""; at += 1)
+    places.push({ row, column: at });
+  return places;
+}
+
 const known = new WeakMap<AuditContext, readonly TargetElsewhere[]>();
 
-/** What a table on another sheet says that recipes shall be: each row is about the recipe that its formulas read. */
+/** What a table on another sheet says that recipes shall be: each row, or column, is about the recipe that its formulas read. */
 export function targetsElsewhere(context: AuditContext): readonly TargetElsewhere[] {
   const before = known.get(context);
   if (before !== undefined) return before;
@@ -44,7 +54,7 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
     ),
   );
   const found = headings.flatMap(({ sheet, place }) =>
-    wordsBelow(sheet, place).flatMap((at): TargetElsewhere[] => {
+    [...wordsBelow(sheet, place), ...wordsRight(sheet, place)].flatMap((at): TargetElsewhere[] => {
       const read = recipeOfNeighbours(workbook, recipes, sheet, at);
       return read === null || read.block.sheet === sheet ? [] : [{ sheet, ...at, ...read }];
     }),
