@@ -2,6 +2,7 @@ import path from "node:path";
 import { Worker } from "node:worker_threads";
 import { badInput } from "../foundation/problem";
 import type { Result } from "../foundation/result";
+import { threadScript } from "./threadScript";
 
 /** Without a limit the collector would wait until far more is garbage than is in use. */
 const MOST_MEGABYTES = 380;
@@ -11,14 +12,6 @@ export interface WorkerLimits {
   readonly megabytes?: number;
   readonly seconds?: number;
 }
-
-/** TypeScript is understood in the new thread only when it is told so there. */
-const started = (entry: string): string =>
-  `require("tsx/cjs");
-  import("tsx/esm/api").then(({ register }) => {
-    register();
-    require(${JSON.stringify(path.join(__dirname, entry))});
-  });`;
 
 /**
  * Runs a file of this folder in a thread of its own, which is ended when it takes more memory or time than is
@@ -30,7 +23,7 @@ export function inWorker<T>(
   { megabytes = MOST_MEGABYTES, seconds = MOST_SECONDS }: WorkerLimits = {},
 ): Promise<Result<T>> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(started(entry), {
+    const worker = new Worker(threadScript(path.join(__dirname, entry)), {
       eval: true,
       execArgv: [],
       workerData: task,
