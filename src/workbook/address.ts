@@ -16,7 +16,8 @@ export function columnName(column: number): string {
 /** Zero-based column of its letters, in any case: "AA" → 26. */
 export function columnIndex(letters: string): number {
   let index = 0;
-  for (const letter of letters.toUpperCase()) index = index * 26 + letter.charCodeAt(0) - 64;
+  // 31 leaves of a letter's code what A and a have in common. By code, as a large file names millions of cells.
+  for (let at = 0; at < letters.length; at += 1) index = index * 26 + (letters.charCodeAt(at) & 31);
   return index - 1;
 }
 
@@ -29,14 +30,35 @@ export function rangeName({ top, left, bottom, right }: CellRange): string {
   return top === bottom && left === right ? first : `${first}:${cellName(bottom, right)}`;
 }
 
-const CELL = /^\$?([A-Z]{1,3})\$?([0-9]{1,7})$/i;
+const [DOLLAR, A, Z, ZERO, NINE] = [36, 65, 90, 48, 57];
+const [MOST_LETTERS, MOST_DIGITS] = [3, 7];
 
-/** Zero-based place of an A1 address, dollar signs allowed; null when it is none or beyond the sheet. */
+/**
+ * Zero-based place of an A1 address, dollar signs allowed; null when it is none or beyond the sheet. By codes, as a
+ * large workbook names millions of cells.
+ */
 export function parseCellName(address: string): { row: number; column: number } | null {
-  const [, letters, digits] = CELL.exec(address) ?? [];
-  if (letters === undefined || digits === undefined) return null;
-  const place = { row: Number(digits) - 1, column: columnIndex(letters) };
-  return place.row >= 0 && place.row < MAX_ROWS && place.column < MAX_COLUMNS ? place : null;
+  let at = address.charCodeAt(0) === DOLLAR ? 1 : 0;
+  const letters = at;
+  let column = 0;
+  for (; at < address.length && at - letters < MOST_LETTERS; at += 1) {
+    const code = address.charCodeAt(at) & ~32;
+    if (code < A || code > Z) break;
+    column = column * 26 + code - A + 1;
+  }
+  if (at === letters) return null;
+  if (address.charCodeAt(at) === DOLLAR) at += 1;
+  const digits = at;
+  let row = 0;
+  for (; at < address.length && at - digits < MOST_DIGITS; at += 1) {
+    const code = address.charCodeAt(at);
+    if (code < ZERO || code > NINE) break;
+    row = row * 10 + code - ZERO;
+  }
+  const isWhole = at > digits && at === address.length;
+  return isWhole && row >= 1 && row <= MAX_ROWS && column <= MAX_COLUMNS
+    ? { row: row - 1, column: column - 1 }
+    : null;
 }
 
 /** Zero-based range of "A1" or "A1:B9"; null when it is none. */

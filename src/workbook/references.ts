@@ -18,8 +18,16 @@ function rangeOf(text: string): CellRange | null {
   return columns === null || columns.right >= MAX_COLUMNS ? null : columns;
 }
 
+let last: { readonly formula: string; readonly references: readonly Reference[] } | null = null;
+
 /** The cells and ranges a formula names; those in other workbooks and in names are left out. */
-export function referencesOf(formula: string): Reference[] {
+export function referencesOf(formula: string): readonly Reference[] {
+  // A rule asks of the formula before it several times in a row.
+  if (last?.formula !== formula) last = { formula, references: referencesIn(formula) };
+  return last.references;
+}
+
+function referencesIn(formula: string): Reference[] {
   return [...formula.matchAll(REFERENCE)].flatMap(([, sheet, address]) => {
     const range = address === undefined ? null : rangeOf(address);
     if (range === null) return [];

@@ -40,10 +40,10 @@ function amountRows(rows: readonly Recipe[]): Recipe[] {
 /** The unit that a row of units right below or above a row of amounts gives to all of them. */
 function unitOfRowBeside({ sheet }: FinderContext, row: number, { names }: RowsOfAmounts) {
   const units = [row + 1, row - 1].map((beside) => {
-    const [first, ...others] = names.map(({ column }) =>
-      unitFromWord(textAt(sheet, beside, column)),
-    );
-    return others.every((unit) => unit === first) ? (first ?? null) : null;
+    const unitAt = ({ column }: RecipeName) => unitFromWord(textAt(sheet, beside, column));
+    const unit = names[0] === undefined ? null : unitAt(names[0]);
+    const isForAll = unit !== null && names.slice(1).every((name) => unitAt(name) === unit);
+    return isForAll ? unit : null;
   });
   return units.find((unit) => unit !== null) ?? null;
 }

@@ -90,19 +90,20 @@ function isOfUnitAndTitles(sheet: WorkbookSheet, row: number, cells: readonly nu
  */
 function isHeaderRow(sheet: WorkbookSheet, row: number, column: number): boolean {
   const beside = cellsBeside(sheet, row, column);
+  // Where amounts stand left of the names, a line may have nothing but words right of them.
+  if ([column - 1, ...beside].some((at) => holdsNumber(sheet, row, at))) return false;
   const roles = beside.map((at) => headerRole(textAt(sheet, row, at)));
   const first = nextRow(sheet, row, [column, ...beside]);
   const isOfAmounts = (at: number) =>
     headerRole(textAt(sheet, row, at)) === "amount" && holdsNumber(sheet, first, at);
   const heads = roles.filter((role) => role !== null).length;
   const left = [column - 1, column - 2].filter((at) => at >= 0);
-  const isHeading =
+  return (
     heads >= 2 ||
     [...left, ...beside].some(isOfAmounts) ||
     isOfUnitAndTitles(sheet, row, beside) ||
-    isOfTitles(sheet, row, [column, ...beside]);
-  // Where amounts stand left of the names, a line may have nothing but words right of them.
-  return isHeading && [column - 1, ...beside].every((at) => !holdsNumber(sheet, row, at));
+    isOfTitles(sheet, row, [column, ...beside])
+  );
 }
 
 /** The row of titles above a heading that has nothing beside it: "Recipe | Lemon | Milk", below it "Ingredient, in %". */

@@ -62,8 +62,10 @@ export class CellStore {
   private readonly texts: string[] = [];
   private readonly textIndex = new Map<string, number>();
   private readonly formulas: (StoredFormula | undefined)[] = [undefined];
-  private readonly rowStart = new Map<number, number>();
-  private readonly rowEnd = new Map<number, number>();
+  /** The rows in the order of the file, where each begins, and which of them a row is. */
+  private rows = new Uint32Array(64);
+  private starts = new Uint32Array(64);
+  private readonly rowIndex = new Map<number, number>();
 
   constructor(private readonly formats: readonly (string | undefined)[]) {}
 
@@ -74,9 +76,13 @@ export class CellStore {
 
   /** Begins a row; false when the sheet has had that row already. */
   startRow(row: number): boolean {
-    if (this.rowStart.has(row)) return false;
-    this.rowStart.set(row, this.size);
-    this.rowEnd.set(row, this.size);
+    const index = this.rowIndex.size;
+    if (this.rowIndex.has(row)) return false;
+    this.rowIndex.set(row, index);
+    this.rows = grown(this.rows, index + 1);
+    this.starts = grown(this.starts, index + 1);
+    this.rows[index] = row;
+    this.starts[index] = this.size;
     return true;
   }
 
@@ -86,7 +92,7 @@ export class CellStore {
   }
 
   /** Appends a cell to the row begun last. `formula` is a number from addFormula, 0 for none. */
-  add(row: number, column: number, value: WorkbookValue, style: number, formula: number): void {
+  add(column: number, value: WorkbookValue, style: number, formula: number): void {
     const at = this.size;
     this.makeRoom(at + 1);
     this.columns[at] = column;
@@ -94,14 +100,13 @@ export class CellStore {
     this.formulaIndexes[at] = formula;
     this.storeValue(at, value);
     this.size = at + 1;
-    this.rowEnd.set(row, this.size);
   }
 
   cellAt(row: number, column: number): WorkbookCell | undefined {
-    const start = this.rowStart.get(row);
-    const end = this.rowEnd.get(row);
-    if (start === undefined || end === undefined) return undefined;
-    // Rows without gaps, the common case, are found at once.
+    const index = this.indexOfRow(row);
+    if (index === undefined) return undefined;
+    const [start, end] = [this.starts[index] ?? 0, this.endOfRow(index)];
+    // Columns without gaps, the common case, are found at once.
     const guess = start + column - (this.columns[start] ?? 0);
     if (guess >= start && guess < end && this.columns[guess] === column)
       return this.cell(guess, row);
@@ -118,13 +123,26 @@ export class CellStore {
   }
 
   private visitThose(visitor: CellVisitor, isWanted: (at: number) => boolean): void {
-    const rows = [...this.rowStart.keys()].sort((a, b) => a - b);
+    const rows = this.rows.slice(0, this.rowIndex.size).sort();
     for (const row of rows) {
-      const end = this.rowEnd.get(row) ?? 0;
-      for (let at = this.rowStart.get(row) ?? end; at < end; at += 1) {
+      const index = this.indexOfRow(row) ?? 0;
+      const end = this.endOfRow(index);
+      for (let at = this.starts[index] ?? end; at < end; at += 1) {
         if (isWanted(at)) visitor(row, this.columns[at] ?? 0, this.cell(at, row));
       }
     }
+  }
+
+  private indexOfRow(row: number): number | undefined {
+    // Rows without gaps, the common case, are found at once.
+    const guess = row - (this.rows[0] ?? 0);
+    return guess >= 0 && guess < this.rowIndex.size && this.rows[guess] === row
+      ? guess
+      : this.rowIndex.get(row);
+  }
+
+  private endOfRow(index: number): number {
+    return index + 1 < this.rowIndex.size ? (this.starts[index + 1] ?? 0) : this.size;
   }
 
   private makeRoom(size: number): void {

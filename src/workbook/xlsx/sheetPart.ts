@@ -154,7 +154,7 @@ class SheetReader {
         `The file is damaged: ${where} holds "${(text ?? "").slice(0, 40)}" as a value.`,
       );
     }
-    this.store.add(this.row, this.column, value ?? null, Number(s ?? 0), formula);
+    this.store.add(this.column, value ?? null, Number(s ?? 0), formula);
     this.rowCount = Math.max(this.rowCount, this.row + 1);
     this.columnCount = Math.max(this.columnCount, this.column + 1);
     return this.countCell();
