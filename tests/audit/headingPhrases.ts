@@ -40,6 +40,8 @@ export const headingPhrases = {
     "Wieviel",
     "Mg. (kg)",
     "abwiegen, g",
+    "Pct of base",
+    "pct",
   ],
   "total row": [
     "Total",
@@ -69,6 +71,14 @@ export const headingPhrases = {
     "€/kg",
     "EK-Preis",
     "Kosten je Zutat (€)",
+    "Amount (Rs)",
+    "Amount ₹",
+    "Rate",
+    "Rate/kg",
+    "Betrag (Fr.)",
+    "Summa (kr)",
+    "each (p)",
+    "in AUD",
   ],
   target: [
     "We want it to be",

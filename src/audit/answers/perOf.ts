@@ -7,7 +7,7 @@ const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
 const SHARE =
   /%|per ?cent|\bpct\b|prozent|\bshare\b|\bproportion\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
-const BY_WEIGHT = /\bby (weight|mass)\b|nach (gewicht|masse)\b/;
+const PERCENT = /%|per ?cent|\bpct\b|prozent/;
 const IN_GRAMS = /[([,] ?(in )?(k?g|grams?|gramm) ?[)\]]?$/;
 const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
 
@@ -16,8 +16,8 @@ export function perOf(plain: string): Per | null {
   const ofWater = OF_WATER.exec(plain);
   if (ofWater !== null && !/^(water|wasser)/.test(plain) && !isWhere(ofWater[0], plain))
     return { grams: isKilogram(ofWater[0]) ? 1000 : 100, of: "water" };
-  // "Alcohol by weight in the batch, g": its unit says that it is no share.
-  const isShare = SHARE.test(IN_GRAMS.test(plain) ? plain.replace(BY_WEIGHT, "") : plain);
+  // "Alcohol by weight in the batch, g", "Water content (g)": the unit says that it is no share.
+  const isShare = (IN_GRAMS.test(plain) ? PERCENT : SHARE).test(plain);
   if (isShare && !MASS.test(plain)) return "share";
   const ofMix = OF_MIX.exec(plain);
   if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };

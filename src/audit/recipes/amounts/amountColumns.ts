@@ -6,6 +6,7 @@ import { headerRole, type Role } from "../headings/headerRole";
 import { isParted } from "../isParted";
 import { type Segment } from "../segments";
 import { multipliedColumns } from "./multipliedColumns";
+import { unweighed } from "./unweighed";
 import { versionsLeft } from "./versionsLeft";
 import { weightsOfOne } from "./weightsOfOne";
 import { withoutPacks } from "./withoutPacks";
@@ -79,7 +80,10 @@ export function amountColumns(
   { roles, beside, totals }: Beside,
 ): number[] {
   const filled = (column: number) => items.filter((row) => holdsNumber(sheet, row, column)).length;
-  const numeric = beside.filter((column) => filled(column) > 0);
+  const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
+  const numbers = beside.filter((column) => filled(column) > 0);
+  const none = unweighed(sheet, numbers, { items, header, roles });
+  const numeric = numbers.filter((column) => !none.has(column));
   const weighed = numeric.filter((column) => roles.get(column) === "amount");
   const ofOne = weightsOfOne(sheet, segment, items, weighed, { numeric, totals });
   const products = new Set([...weighed.filter((column) => !ofOne.has(column)), ...ofOne.values()]);
@@ -87,7 +91,6 @@ export function amountColumns(
   // Beyond an empty column another list stands beside.
   const near = headed.filter((column) => !isParted(sheet, segment, items, column));
   const named = near.length > 0 ? near : headed;
-  const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
   const isHeading = (column: number) => isTitle(header(column), roles.get(column));
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));
   const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
@@ -115,8 +118,7 @@ export function amountColumns(
   const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
   const unspoken = numeric.filter((column) => spoken(column) === null);
   const half = (column: number) => filled(column) * 2 >= items.length;
-  const numbers = numeric.filter(half);
-  if (numbers.length === 1) return unspoken.filter(half);
+  if (numeric.filter(half).length === 1) return unspoken.filter(half);
   const titled = unspoken.filter(
     (column) => filled(column) >= 2 && textAt(sheet, segment.headerRow ?? -1, column) !== "",
   );

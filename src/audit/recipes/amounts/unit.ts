@@ -25,7 +25,7 @@ const HOUSEHOLD =
   /^((metric |us |au )?cups?|tassen?|(au )?tbsps?|tablespoons?|el|tsps?|teaspoons?|tl|fl\.? ?oz|ml|l|litres?|liters?|cl|dl|pieces?|pcs?|stück|stk|pints?|quarts?)\.?$/;
 
 const PERCENT =
-  /^(%|per ?cent|prozent|mass(en)? ?-?%|mass(en)? ?-?(percent|prozent)|(ma|wt|gew)\.? ?-?%|% ?\(?(w\/w|m\/m)\)?|(%|per ?cent) (by|of) (the )?(mass|weight|mix|total|whole)|(%|prozent) der (masse|mischung))$/;
+  /^(%|per ?cent|pct\.?|prozent|proz\.?|mass(en)? ?-?%|mass(en)? ?-?(percent|prozent)|(ma|wt|gew)\.? ?-?%|% ?\(?(w\/w|m\/m)\)?|(%|per ?cent) (by|of) (the )?(mass|weight|mix|total|whole)|(%|prozent) der (masse|mischung))$/;
 
 /** The unit a word means, in brackets or not, or null. */
 export function unitFromWord(word: string): AmountUnit | null {
@@ -61,7 +61,7 @@ export function unitFromHeader(header: string): AmountUnit | null {
     if (unit !== null) return unit;
   }
   if (/\b(grams?|gramm)\b/.test(plain)) return "g";
-  return /%|\b(per ?cent|prozent)\b/.test(plain) ? "%" : null;
+  return /%|\b(per ?cent|pct|prozent)\b/.test(plain) ? "%" : null;
 }
 
 /** The unit a number format shows: `0 "g"`, `0.0 %`. Null when it shows none. */

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { isErrorAt } from "../cells";
 import type { Segment } from "../segments";
+import { isNumbering } from "./isNumbering";
 
 /** What stands beside the names: columns, rows of totals, columns that titles of recipes head, and whether more may. */
 interface Titles {
@@ -9,9 +10,6 @@ interface Titles {
   readonly titles: readonly number[];
   readonly isHeading: (column: number) => boolean;
 }
-
-const isNumbering = (values: readonly unknown[]): boolean =>
-  values.every((value, at) => value === Number(values[0]) + at);
 
 /** The version of a recipe left of its names, where another stands right of them and both are added up. */
 export function versionsLeft(

@@ -6,14 +6,14 @@ import type { Words } from "./words";
 export const listWords = {
   unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(ma(ß|ss)-?|mengen)?einh(eit(en)?|\.)?( ?\((\p{L}+\.?,? ?)+\))?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/u,
   price:
-    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|€|\$|£|\b(eur|euros?|usd|chf)\b|budget|\bek\b/,
+    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|\p{Sc}|\b(eur|euros?|usd|chf|sfr|inr|rs|rupees?|aud|cad|nzd|zar|gbp|sek|nok|dkk|pln|czk|dollars?|pence|quid|rappen|kronor)\b|[([/] ?(fr|kr|rp|ct|cents?|p)\b|^rates?( ?[([/]|$)|budget|\bek\b/u,
   perLot: perLotWords,
   /** As physicists write it: "Mass / g", "mass added / g". */
   massInUnit:
     /^(m|mass|weight|amount|quantity|masse|menge|gewicht|einwaage)(?!.*\b(of|von|des|der|per|pro|je)\b)( \p{L}+){0,3} ?\/ ?(k?g|mg)$/u,
   /** Nothing but the unit of a share, and of what. */
   shareOnly:
-    /^(per ?cents?|percentages?|prozent|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
+    /^(per ?cents?|percentages?|prozent|pct|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|base|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
   perWater: PER_WATER,
   composition:
     /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiwei(ß|ss)|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)(-?(gehalt|anteil|content)e?)?\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|sü(ß|ss)e|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
