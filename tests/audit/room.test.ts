@@ -1,6 +1,7 @@
 import { amountOf } from "../../src/audit/recipes/amounts/amountOf";
 import { findRecipes } from "../../src/audit/recipes/findRecipes";
 import { bookOf, formula, type Rows } from "./bookOf";
+import { findingsOf, placesOf } from "./findingsOf";
 
 const listsOf = (rows: Rows) =>
   findRecipes(bookOf({ Sheet1: rows })).blocks.map((block) => ({
@@ -75,5 +76,27 @@ describe("A list is found whatever room is left in it", () => {
   test("and a total with a free column behind its word", () => {
     const summed: Rows = [["Ingredient", "g"], ...LINES, ["Brine", formula("SUM(C2:C4)", 9)]];
     expect(listsOf(spaced(summed))).toMatchObject([{ totals: [4] }]);
+  });
+});
+
+/** A list with what is said of it beyond a free column, in which something may stand beside its last line. */
+const withAnswers = (waterGrams: number, waterSaid: number, beside: string | number): Rows => [
+  ["Amount", "Unit", "Ingredient", null, "Water in it", waterSaid, "g"],
+  [waterGrams, "g", "water"],
+  [100, "g", "sucrose"],
+  [25, "g", "glucose", beside],
+  [],
+];
+
+describe("What lies beyond a free column is about the list in its rows", () => {
+  test.each([["chilled"], ["12.40"]])("even where %s stands in that column once", (beside) => {
+    const rows = [...withAnswers(400, 400, beside), ...withAnswers(900, 900, "")];
+    expect(placesOf(findingsOf(rows))).toEqual([]);
+  });
+  test("so a wrong number there is told of that list", () => {
+    const rows = [...withAnswers(400, 400, "chilled"), ...withAnswers(900, 400, "")];
+    const [finding, ...more] = findingsOf(rows);
+    expect(more).toEqual([]);
+    expect(finding).toMatchObject({ rule: "result-differs", cell: "F6" });
   });
 });

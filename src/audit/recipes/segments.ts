@@ -132,15 +132,22 @@ export function segmentsOf(
   return segments.filter((segment) => segment.rows.length > 0);
 }
 
-/** Whether a column beside a list has neither a header nor anything in the rows of the items. */
-export const isEmptyBeside = (
+/** In a list of so many items and more a single text beside one of them is a remark. */
+const LEAST_WITH_REMARK = 3;
+
+/** Whether a column beside a list has neither a header nor anything in the rows of the items but one remark. */
+export function isEmptyBeside(
   sheet: WorkbookSheet,
   { headerRow }: Segment,
   items: readonly number[],
   column: number,
-): boolean =>
-  (headerRow === null || isBlank(sheet, headerRow, column)) &&
-  items.every((row) => isBlank(sheet, row, column));
+): boolean {
+  if (headerRow !== null && !isBlank(sheet, headerRow, column)) return false;
+  const [only, ...more] = items.filter((row) => !isBlank(sheet, row, column));
+  if (only === undefined) return true;
+  const isText = typeof sheet.cellAt(only, column)?.value === "string";
+  return more.length === 0 && items.length >= LEAST_WITH_REMARK && isText;
+}
 
 /** Columns beside the names that may hold amounts or say more about an ingredient. */
 export function columnsBeside({ column, end = column + REACH_RIGHT + 1 }: Segment): number[] {
