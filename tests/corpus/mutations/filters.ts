@@ -3,7 +3,7 @@ import { addSheet, isFormula, over, putRow, sheetNamed, span, type Spot } from "
 import { namedCells } from "../calculate";
 import { parseFormula, type Term } from "../formula";
 import type { MarkedBook } from "../marks";
-import { FEEDS_ERRORS, numberAt, one, type Mutation, type Variant } from "../mutation";
+import { FEEDS_ERRORS, WRONG_RESULT, numberAt, one, type Mutation, type Variant } from "../mutation";
 import type { Chance } from "../random";
 
 /** A formula that counts all the rows of some cells, whether they are shown or not. */
@@ -147,7 +147,8 @@ export const filterMutations: readonly Mutation[] = [
         onAnotherSheet(marked, sum, random);
       }),
     ],
-    // A subtotal that leaves rows out is no sum of the rows above it, and the recipe functions refuse it.
-    fair: FEEDS_ERRORS,
+    // A subtotal that leaves rows out is no sum of the rows above it, and the recipe functions refuse it. What is
+    // worked out from it and from all rows ("all but water") is wrong, too.
+    fair: { ...FEEDS_ERRORS, ...WRONG_RESULT },
   },
 ];

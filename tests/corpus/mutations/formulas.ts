@@ -213,7 +213,7 @@ export const formulaMutations: readonly Mutation[] = [
   {
     rule: "hard-coded-number",
     variants: [withNumber(true), withNumber(false), typedTemperature],
-    fair: ODD_FORMULA,
+    fair: { ...ODD_FORMULA, "constant-of-a-solute": "the column may look constants up" },
   },
   {
     rule: "circular-reference",
