@@ -3,7 +3,14 @@ import { addSheet, isFormula, over, putRow, sheetNamed, span, type Spot } from "
 import { namedCells } from "../calculate";
 import { parseFormula, type Term } from "../formula";
 import type { MarkedBook } from "../marks";
-import { FEEDS_ERRORS, WRONG_RESULT, numberAt, one, type Mutation, type Variant } from "../mutation";
+import {
+  FEEDS_ERRORS,
+  WRONG_RESULT,
+  numberAt,
+  one,
+  type Mutation,
+  type Variant,
+} from "../mutation";
 import type { Chance } from "../random";
 
 /** A formula that counts all the rows of some cells, whether they are shown or not. */
