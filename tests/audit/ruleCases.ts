@@ -59,6 +59,7 @@ import { totalPlaceCases } from "./totalPlaceCases";
 import { tubeCases } from "./tubeCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
+import { vocationalCases } from "./vocationalCases";
 import { walkCases } from "./walkCases";
 import { wholeCases } from "./wholeCases";
 import { wordingCases } from "./wordingCases";
@@ -124,6 +125,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...toldElsewhereCases,
   ...beakerCases,
   ...dataBesideCases,
+  ...vocationalCases,
   ...walkCases,
   ...helpingCases,
   ...structureCases,

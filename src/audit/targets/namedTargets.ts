@@ -91,11 +91,9 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place
         (range.top <= block.range.bottom && block.range.top <= range.bottom)),
   );
 
-/** The recipe of which a target is said in a column. */
-function recipeFor(block: RecipeBlock, column: number): Recipe | null {
-  const inColumn = block.layout === "down" && block.recipes.find(({ line }) => line === column);
-  return inColumn || mainRecipe(block);
-}
+/** The recipe whose amounts stand in a column. */
+const recipeIn = ({ layout, recipes }: RecipeBlock, column: number): Recipe | undefined =>
+  layout === "down" ? recipes.find(({ line }) => line === column) : undefined;
 
 /** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
@@ -108,13 +106,16 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   return rows.flatMap(([row, columns]) => {
     const own = columns.filter((column) => !isOfOther(block, all, { row, column }));
     const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
-    const isLabelled = own.some(isLabel);
+    // What stands beside a target that tells its temperature is one, too.
+    const isTold = (column: number) =>
+      /\d/.test(namedAt(context, sheet, { row, column })?.name ?? "");
+    const isLabelled = own.some((column) => isLabel(column) || isTold(column));
     return own.flatMap((column): NamedTarget[] => {
       const named = namedAt(context, sheet, { row, column });
       if (named === null) return [];
       const byFormulas = recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
       const isOwn = byFormulas ? byFormulas.block === block : !isNearerToOther(block, all, row);
-      const recipe = byFormulas?.recipe ?? recipeFor(block, column);
+      const recipe = recipeIn(block, column) ?? byFormulas?.recipe ?? mainRecipe(block);
       if (!isOwn || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });

@@ -8,6 +8,7 @@ import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { comparedInFahrenheit } from "./comparedSettings";
 import { settingsInFahrenheit } from "./settingBesideLog";
+import { pairedInFahrenheit } from "./pairedReadings";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { servedInFahrenheit } from "./servedTemperatures";
@@ -108,7 +109,8 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
   const settings = [...settingsInFahrenheit(sheet), ...comparedInFahrenheit(sheet)];
-  const found = [...cells, ...loggedInFahrenheit(sheet), ...settings];
+  const read = [...loggedInFahrenheit(sheet), ...pairedInFahrenheit(sheet)];
+  const found = [...cells, ...read, ...settings];
   const once = new Map(found.toReversed().map((each) => [`${each.row},${each.column}`, each]));
   return { celsius, fahrenheitHeadings, cells: [...once.values()].toReversed() };
 }

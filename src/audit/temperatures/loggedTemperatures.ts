@@ -20,7 +20,8 @@ const WHY_WARM =
 /** "n/a", "–", "defekt": what is written where there is no reading. */
 const NO_READING = /^([-–—?x.]+|n\.?\/?a\.?|none|off|broken|missing|defekt|kaputt|fehlt|aus)$/i;
 
-const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
+/** Whether a remark right of a reading says why it was warm. */
+export const isExplained = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   [1, 2, 3, 4].some((step) => WHY_WARM.test(textAt(sheet, row, column + step)));
 
 /** Nothing stands about the column of a log: what follows may be another table. */

@@ -106,13 +106,33 @@ function temperatureReadC(
   return only === undefined || read.length > 1 ? null : inCelsius(only);
 }
 
-/** The temperature an ice share is stated for: by its own label, else the one its formula reads, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
+/** Answers of several recipes stand at most so far from each other in one row. */
+const REACH_IN_ROW = 12;
+
+/** The temperature that all formulas for ice in an answer's row read: that of a typed one among them, too. */
+function temperatureReadInRowC(
+  context: AuditContext,
+  all: readonly LabelledNumber[],
+  result: StatedResult,
+): number | null {
+  const { sheet, row, column } = result;
+  const from = Math.max(0, column - REACH_IN_ROW);
+  const columns = Array.from({ length: column + REACH_IN_ROW - from }, (_, at) => from + at);
+  const read = columns
+    .filter((at) => /\bICEFRACTION\(/i.test(sheet.cellAt(row, at)?.formula ?? ""))
+    .map((at) => temperatureReadC(context, all, { ...result, column: at }));
+  const [first = null, ...others] = read;
+  return others.every((other) => other === first) ? first : null;
+}
+
+/** The temperature an ice share is stated for: by its own label, else the one its formula or those of its row read, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
   const inRow = temperatureInRowC(result) ?? temperatureInLineC(result);
   if (inRow !== null) return inRow;
   const all = labelledNumbers(context.workbook, ["temperature"]);
-  const read = temperatureReadC(context, all, result);
+  const read =
+    temperatureReadC(context, all, result) ?? temperatureReadInRowC(context, all, result);
   if (read !== null) return read;
   const onSheet = all.filter(({ sheet }) => sheet === result.sheet);
   // Beside the readings of a freezer the one at which it is served; of one for each recipe its own.

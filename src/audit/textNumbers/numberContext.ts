@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { isUnit } from "../answers/isUnit";
-import { looksNumeric, textAt } from "../recipes/cells";
+import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { saysOf, type Says } from "./saysNumber";
 import { numberText } from "./numberText";
@@ -90,10 +90,14 @@ export function rowContext(sheet: WorkbookSheet, place: Place): NumberContext {
   return isMeasured ? { ...context, says: "a number" } : context;
 }
 
-/** The first words left of a cell and the numbers beside it, where a few blank cells lie between. */
+/** The first words left of a cell and the numbers beside it, where a few blank cells lie between, or one between any two. */
 function labelBeyond(sheet: WorkbookSheet, { row, column }: Place): string {
+  // In a column of numbers others of its table may stand beyond a free one.
+  const isOfColumn = [row - 1, row + 1].some((beside) => looksNumeric(sheet, beside, column));
+  const isBridged = (at: number) =>
+    isOfColumn && isBlank(sheet, row, at) && looksNumeric(sheet, row, at - 1);
   let at = column - 1;
-  while (at >= 0 && column - at < FAR && looksNumeric(sheet, row, at)) at -= 1;
+  while (at >= 0 && column - at < FAR && (looksNumeric(sheet, row, at) || isBridged(at))) at -= 1;
   const steps = Array.from({ length: BESIDE }, (_, step) => at - step);
   return steps.map((each) => textAt(sheet, row, each)).find((text) => text !== "") ?? "";
 }

@@ -4,7 +4,7 @@ import type { Words } from "./words";
 const GOAL =
   /^((our|the|intended|wanted|unser|das|die) )?(targets?|goals?|aims?|aim(ing)? (for|at)|aimed[- ]for|ideal (value|range|wert|bereich)|ziel(werte?|bereich|temperatur|gefrierpunkt|vorgabe|produkt|art)?|vorgaben?|soll(werte?|bereich|temperatur|vorgabe)?|richtwerte?|servier(vorgabe|ziel|art)|serving (style|target)|style|stil|wunsch(wert|temperatur)?)\b(?! (of|for|der|des|von|für) (?!(the |this |our |diese[rns]? |der |die |das |den |dem )?(mix|ice|eis|masse|mischung|recipe|rezept|bar|batch|produ[ck]t|textur)))/;
 const SERVED_AS =
-  /^((for )?use as\b|(to be )?used (as|for)\b|verwend(et|en|bar|ung)( als| für)?$|(serve[ds]?( it)?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft|gereicht|ausgegeben|gedacht) (in the style|im stil|as|for|als|für)|(for|as|to be|für|als|wird)$)/;
+  /^((for )?use as\b|(to be )?used (as|for)\b|verwend(et|en|bar|ung)( als| für)?$|(serve[ds]?( it)?|sold|offered|handed out|intended|meant|serviert|angeboten|verkauft?|gereicht|ausgegeben|gedacht) (in the style|im stil|as|for|als|für)|(for|as|to be|für|als|wird)$)/;
 const TEXTURE =
   /^((target|desired|wanted|intended|soll|ziel|gewünschte|angestrebte)[ -]?)?(texture|consistency|firmness|mouthfeel|konsistenz|textur|festigkeit|beschaffenheit|mundgefühl)\b/;
 const KIND = anyOf(
