@@ -88,6 +88,40 @@ const inRows = (told: string | null, heading = "tell people"): Rows => [
   ["Sugar ice", null, 20, 80, null, formula("SUM(B3:E3)", 100), -1.5, null],
 ];
 
+/** A solution with a number that its unit alone tells. */
+const byItsUnit = (label: string, value: number, unit = "K·kg/mol"): Rows => [
+  ["substance", "sucrose"],
+  ["mass of substance", 50, "g"],
+  ["mass of water", 500, "g"],
+  [label, value, unit],
+  ["molar mass", 342.3, "g/mol"],
+];
+
+/** Two classes vote: sums of rows above the sum of them. */
+const votes = (third: string): Rows => [
+  ["Ice", "FP (°C)", "Tasted at (°C)", "9a", "9b", "together"],
+  ["A", -2.3, -9, 4, 2, formula("D2+E2", 6)],
+  ["B", -2.9, -10, 7, 9, formula("D3+E3", 16)],
+  ["C", -2.5, -11, 6, 7, formula(third, 13)],
+  ["D", -2.6, -9, 5, 8, formula("D5+E5", 13)],
+  [
+    "handed in",
+    null,
+    null,
+    formula("SUM(D2:D5)", 22),
+    formula("SUM(E2:E5)", 26),
+    formula("SUM(F2:F5)", 48),
+  ],
+];
+
+/** A question for each substance of a test. */
+const questions = (ions: number): Rows => [
+  ["Substance", "Taken (g)", "Into water (g)", "Mr (g/mol)", "Ions or molecules", "Read (°C)"],
+  ["sucrose", 34, 300, 342.3, 1, -0.6],
+  ["sodium bicarbonate", 2, 150, 84.01, ions, -0.5],
+  ["sodium chloride", 7, 800, 58.44, 2, -0.5],
+];
+
 const CONSTANT = "constant-of-a-solute";
 const TOTAL = "total-incomplete";
 const UNTOLD = "caution-not-named";
@@ -149,4 +183,16 @@ export const classroomCases: readonly RuleCase[] = [
   example(UNTOLD, "what is told behind an ice in its row", inRows("With milk.")),
   example(UNTOLD, "nothing told behind an ice", inRows(null), ["A1:H3"]),
   example(UNTOLD, "something else behind an ice", inRows("fine, but pale", "verdict"), ["A1:H3"]),
+  ...["K·kg/mol", "K kg/mol"].flatMap((unit) => [
+    example(KF, `a constant known by its unit ${unit}`, byItsUnit("water's own", 18.6, unit), [
+      "B4",
+    ]),
+    example(KF, `the right constant with its unit ${unit}`, byItsUnit("water's own", 1.86, unit)),
+  ]),
+  example(KF, "a boiling constant in the same unit", byItsUnit("its boiling constant", 0.512)),
+  example(KF, "another solvent's constant in the same unit", byItsUnit("of benzene", 5.12)),
+  example("inconsistent-formula", "votes of two classes, added up below", votes("D4+E3"), ["F4"]),
+  example("inconsistent-formula", "votes of two classes, all right", votes("D4+E4")),
+  example(CONSTANT, "ions or molecules as a heading", questions(3), ["E3"]),
+  example(CONSTANT, "ions or molecules, all right", questions(2)),
 ];

@@ -33,6 +33,7 @@ export const furtherPhrases = {
     "T_gefr",
   ],
   depression: [
+    "also gesunken um (K)",
     "Gefr.-Punkt-Erniedrigung (K)",
     "Gefr.-Pkt.-Erniedr. (K)",
     "Fr. pt. depr. (K)",
@@ -165,6 +166,7 @@ export const furtherPhrases = {
     "sugars, per cent of the mix",
   ],
   "sugar per 100 g water": [
+    "sugar to 100 g of its water (g)",
     "Sugar, g per 100 g of water",
     "g sugar for each 100 g water",
     "Zucker pro 100 g Wasser",
@@ -655,6 +657,7 @@ export const furtherPhrases = {
   ],
   particles: [
     "Ions or molecules per unit",
+    "Ions or molecules",
     "Ionen bzw. Moleküle je Einheit",
     "i factor",
     "number of ions",

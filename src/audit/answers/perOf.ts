@@ -2,7 +2,7 @@
 export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
 
 const OF_WATER =
-  /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |dem |das )?(?:(\d+) ?(?:k?g\b|grams?\b|gramm\b)? ?(?:of |the |reines |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
+  /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |its |dem |das )?(?:(\d+) ?(?:k?g\b|grams?\b|gramm\b)? ?(?:of |the |its |their |reines |seines |ihres |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
 const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
 const SHARE =

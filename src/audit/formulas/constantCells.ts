@@ -35,6 +35,33 @@ function namedCells({ workbook }: AuditContext) {
   });
 }
 
+/** K·kg/mol in a cell of its own; a boiling constant has that unit, too. */
+const UNIT = /^\W*(k|°c)[ ·*.]*kg[ ·*.]*(\/ ?mol|mol ?(\^?[-−]1|⁻¹))\W*$/i;
+const OF_BOILING = /boil|ebull|sied|\bk_?b\b/i;
+/** So many numbers stand between a label and its unit. */
+const MOST_BEFORE = 12;
+
+/** The numbers left of the unit of the constant, whatever they are called. */
+function cellsBeforeUnit(sheet: WorkbookSheet) {
+  return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+    columns.flatMap((unit) => {
+      const beside = textAt(sheet, row, unit);
+      if (!UNIT.test(beside)) return [];
+      const valueAt = (column: number) =>
+        column < 0 ? undefined : sheet.cellAt(row, column)?.value;
+      let first = unit;
+      while (typeof valueAt(first - 1) === "number" && unit - first < MOST_BEFORE) first -= 1;
+      const label = textAt(sheet, row, first - 1);
+      const around = `${label} ${textAt(sheet, row, first - 2)}`;
+      if (OF_BOILING.test(around) || OTHER_SOLVENT.test(around)) return [];
+      return Array.from({ length: unit - first }, (_, at) => first + at).map((column) => ({
+        ...{ sheet, row, column, label, beside },
+        value: Number(valueAt(column)),
+      }));
+    }),
+  );
+}
+
 /** A constant below its label, in a row of such labels. */
 function cellsBelow(sheet: WorkbookSheet) {
   return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
@@ -120,7 +147,11 @@ export function constantCells(context: AuditContext): ConstantCell[] {
   const { sheets } = context.workbook;
   const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
   const again = labelled.flatMap((first) => cellsOfExamples(context, first));
-  const below = sheets.flatMap((sheet) => [...cellsBelow(sheet), ...cellsOfRows(context, sheet)]);
+  const below = sheets.flatMap((sheet) => [
+    ...cellsBeforeUnit(sheet),
+    ...cellsBelow(sheet),
+    ...cellsOfRows(context, sheet),
+  ]);
   const found = [...labelled, ...again, ...below, ...namedCells(context)];
   const seen = new Set<string>();
   return found.flatMap(({ sheet, row, column, label, beside, value }) => {

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { contains, referencesOf } from "../../workbook/references";
 import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
@@ -39,10 +40,15 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
   return false;
 }
 
-/** Whether the last cell of a run sums up the others: it is none of those that were filled. */
-function endsInSum(sheet: WorkbookSheet, { column, top, bottom }: Run): boolean {
-  const sumsUp = (row: number) => SUMS_UP.test(sheet.cellAt(row, column)?.formula ?? "");
-  return sumsUp(bottom) && !sumsUp(top);
+/** Whether the last cell of a run sums up the others, which may be sums of their rows: it is none of those that were filled. */
+function endsInSum(sheet: WorkbookSheet, { column, top, bottom, step }: Run): boolean {
+  const formulaAt = (row: number) => sheet.cellAt(row, column)?.formula ?? "";
+  const sumsUp = (row: number) => SUMS_UP.test(formulaAt(row));
+  const before = bottom - (step ?? 1);
+  const sumsAbove = (row: number) =>
+    sumsUp(row) &&
+    referencesOf(formulaAt(row)).some(({ range }) => contains(range, row - (step ?? 1), column));
+  return sumsUp(bottom) && (!sumsUp(top) || (sumsAbove(bottom) && !sumsAbove(before)));
 }
 
 const isOwnFormula = (sheet: WorkbookSheet, line: FilledLine, place: Place): boolean =>

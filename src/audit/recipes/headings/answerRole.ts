@@ -29,7 +29,7 @@ const LOWERED = anyOf(
   "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
   "degrees? (below|under)|(below|under|unter) (the |dem )?(freezing point|gefrierpunkt) (of|von) (pure |reinem )?(water|wasser)",
   "\\b(below|under|unter)\\b.*\\b(by|um)\\b",
-  "erniedrig|senk|sinkt|herabgesetzt|herabsetz|tiefer|fällt um",
+  "erniedrig|senk|sinkt|sunken|herabgesetzt|herabsetz|tiefer|fällt um",
 );
 const DIFFERENCE =
   /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;

@@ -5,7 +5,7 @@ const PARTICLES = anyOf(
   "van\\W{0,3}t\\W{0,3}hoff",
   "^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\\b(factor|faktor) i$",
   "\\bparticles\\b|\\bteilchen",
-  "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|\\b(ions|ionen|molecules|moleküle)( or| and|[,/]| oder| und| bzw\\.?) ?(ions|ionen|molecules|moleküle|atoms|atome) (per|pro|je|from|aus)\\b|zahl (der )?(ionen|teilchen)",
+  "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|\\b(ions|ionen|molecules|moleküle)( or| and|[,/]| oder| und| bzw\\.?) ?(ions|ionen|molecules|moleküle|atoms|atome)( (per|pro|je|from|aus)\\b|$)|zahl (der )?(ionen|teilchen)",
   "dissociation (factor|number)|dissoziationsfaktor",
 );
 const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?|ionen)\b|entsteh/;
