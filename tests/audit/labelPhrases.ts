@@ -53,6 +53,10 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "ergibt ΔT (K)",
+    "damit ΔT in K",
+    "thus ΔTf",
+    "gives ΔT (K)",
     "Freezing point pulled down by, K",
     "Freezing temperature is brought down by (K)",
     "Gefrierpunkt nach unten gezogen um (K)",

@@ -70,3 +70,24 @@ test("what begins again is looked at, too", () => {
   const rows = again("whole milk", 20).with(15, ["Total", formula("SUM(B12:B14)", 10), 20]);
   expect(placesOf(findingsOf(rows))).toContain("B16 total-incomplete");
 });
+
+/** A file of lists without formulas, the number of the item in each line. */
+const items = (total: number, word = "Ansatzmenge"): Rows => [
+  ["Artikel", "Komponente", "Menge", "ME"],
+  ["A41", "Wasser", 9.8, "kg"],
+  ["A41", "Zucker", 2.4, "kg"],
+  ["A41", "Zitronensaft", 1.1, "kg"],
+  ["A41", word, 13.3, "kg"],
+  [],
+  ["A42", "Himbeeren", 11.3, "kg"],
+  ["A42", "Wasser", 4.1, "kg"],
+  ["A42", "Zucker", 3.9, "kg"],
+  ["A42", word, total, "kg"],
+];
+
+test("of several lists in a file each has its own total, by its words and by its sum", () => {
+  expect(placesOf(findingsOf(items(19.3)))).toEqual([]);
+  expect(placesOf(findingsOf(items(20.5)))).toEqual(["C10 total-incomplete"]);
+  // What weighs far from the lines above is no total of theirs.
+  expect(placesOf(findingsOf(items(2.5, "Grundmasse Z")))).toContain("B10 unknown-ingredient");
+});

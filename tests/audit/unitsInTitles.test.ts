@@ -66,3 +66,30 @@ describe("Recipes in columns whose unit is said once", () => {
     expectFound({ what: "", sheets, found: ["total-incomplete Ice!B7"] });
   });
 });
+
+describe("A row of units below the titles", () => {
+  const week = (unit: string, total: string): Rows => [
+    ["Raw material", "Berry ice", "Lemon ice"],
+    [null, unit, unit],
+    ["strawberries", 600, null],
+    ["water", 200, 700],
+    ["sugar", 200, 200],
+    ["lemon juice", null, 100],
+    [total, formula("SUM(B3:B6)", 1000), formula("SUM(C3:C6)", 1000)],
+    ["Sugar put in (g)", 200, 200],
+  ];
+  const at = (sheets: Tried["sheets"]) => ({ what: "", sheets, found: [] });
+
+  test("may say of how much", () => {
+    expectFound(at({ Week: week("g per kg", "Whole") }));
+    expectFound(at({ Woche: week("g je kg", "ein Kilo") }));
+    expect(rulesOn({ Week: week("g per kg", "one kilo") })).not.toContain("input-without-unit");
+  });
+
+  test("of which a total that is one kilogram says none", () => {
+    expect(rulesOn({ Week: week("for the stall", "one kilo") })).toContain("input-without-unit");
+    expect(rulesOn({ Week: week("for the stall", "Total, g") })).not.toContain(
+      "input-without-unit",
+    );
+  });
+});

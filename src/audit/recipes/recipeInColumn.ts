@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "./cells";
 import type { Recipe } from "./recipeBlock";
 import {
+  leadingUnit,
   unitFromFormat,
   unitFromHeader,
   unitFromWord,
@@ -39,7 +40,8 @@ export function recipeInColumn(
   const below = headerRow === null ? "" : textAt(sheet, headerRow + 1, column);
   const formats = items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format));
   const fromFormat = formats.every((unit) => unit !== null) ? formats[0] : null;
-  const written = fromFormat ?? unitFromHeader(header) ?? unitFromWord(below);
+  const unitBelow = unitFromWord(below) ?? leadingUnit(below);
+  const written = fromFormat ?? unitFromHeader(header) ?? unitBelow;
   const unit = written ?? shareUnit(sheet, header, column, items) ?? otherwise;
   return { title: header, line: column, unit: unit ?? "g", unitAssumed: unit === null };
 }

@@ -80,11 +80,27 @@ interface OneOfMany {
   readonly title: string;
   readonly group: Group;
   readonly totalColumns: readonly number[];
+  readonly ownTotals: readonly number[];
 }
 
-function recipeOf(block: RecipeBlock, { title, group, totalColumns }: OneOfMany): RecipeBlock {
+const rowsOf = (group: Group): readonly number[] => group.map(({ row }) => row);
+
+/** The rows of totals of each recipe: among its lines, and right below them where all have one there. */
+function totalsOf({ totals }: RecipeBlock, groups: readonly Group[]): readonly number[][] {
+  const isBelow = (row: number, group: Group) => row === Math.max(...rowsOf(group)) + 1;
+  const haveBelow = groups.every((group) => totals.some((row) => isBelow(row, group)));
+  return groups.map((group) => {
+    const [top, bottom] = [Math.min(...rowsOf(group)), Math.max(...rowsOf(group))];
+    return totals.filter(
+      (row) => (row > top && row < bottom) || (haveBelow && isBelow(row, group)),
+    );
+  });
+}
+
+function recipeOf(block: RecipeBlock, one: OneOfMany): RecipeBlock {
+  const { title, group, totalColumns, ownTotals } = one;
   const { range, headerRow } = block;
-  const rows = group.map(({ row }) => row);
+  const rows = [...rowsOf(group), ...ownTotals];
   const [top, bottom] = [Math.min(...rows), Math.max(...rows)];
   const recipes = block.recipes.filter(({ line }) => !totalColumns.includes(line));
   const [only, ...more] = recipes;
@@ -94,7 +110,7 @@ function recipeOf(block: RecipeBlock, { title, group, totalColumns }: OneOfMany)
     range: { ...range, top: isFirst ? (headerRow ?? top) : top, bottom },
     names: group,
     recipes: only !== undefined && more.length === 0 ? [{ ...only, title }] : recipes,
-    totals: block.totals.filter((row) => row > top && row < bottom),
+    totals: ownTotals,
     isOneOfMany: true,
     totalsApart: totalColumns.flatMap((column) =>
       numbersIn(block, group, column).map((place) => ({ ...place, line: only?.line ?? column })),
@@ -110,8 +126,12 @@ export function recipesInList(block: RecipeBlock): readonly RecipeBlock[] {
   for (let column = Math.max(0, first - REACH); column <= first + REACH; column += 1) {
     const groups = recipesBy(block, column);
     if (groups === null) continue;
-    const totalColumns = columnsOfTotals(block, [...groups.values()]);
-    return [...groups].map(([title, group]) => recipeOf(block, { title, group, totalColumns }));
+    const lists = [...groups.values()];
+    const totalColumns = columnsOfTotals(block, lists);
+    const totals = totalsOf(block, lists);
+    return [...groups].map(([title, group], at) =>
+      recipeOf(block, { title, group, totalColumns, ownTotals: totals[at] ?? [] }),
+    );
   }
   return [block];
 }

@@ -12,6 +12,7 @@ import { pairedInFahrenheit } from "./pairedReadings";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { servedInFahrenheit } from "./servedTemperatures";
+import { tablesInFahrenheit } from "./tablesInFahrenheit";
 
 /** A cell that gives a temperature in °F. */
 export interface FahrenheitCell extends Place {
@@ -109,8 +110,8 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
   const settings = [...settingsInFahrenheit(sheet), ...comparedInFahrenheit(sheet)];
-  const read = [...loggedInFahrenheit(sheet), ...pairedInFahrenheit(sheet)];
-  const found = [...cells, ...read, ...settings];
+  const logged = [...loggedInFahrenheit(sheet), ...tablesInFahrenheit(sheet)];
+  const found = [...cells, ...logged, ...pairedInFahrenheit(sheet), ...settings];
   const once = new Map(found.toReversed().map((each) => [`${each.row},${each.column}`, each]));
   return { celsius, fahrenheitHeadings, cells: [...once.values()].toReversed() };
 }

@@ -83,7 +83,7 @@ function endInCelsius(sheet: WorkbookSheet, readings: readonly Reading[]): boole
 }
 
 /** Whether a heading is in °C by its own words, or by its first number's format. */
-function saysCelsius(sheet: WorkbookSheet, row: number, column: number): boolean {
+export function saysCelsius(sheet: WorkbookSheet, row: number, column: number): boolean {
   const first = sheet.cellAt(row + 1, column) ?? sheet.cellAt(row, column + 1);
   const format = typeof first?.value === "number" ? (first.format ?? "") : "";
   return CELSIUS.test(textAt(sheet, row, column)) || CELSIUS.test(format);

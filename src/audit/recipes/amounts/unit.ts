@@ -54,8 +54,10 @@ export function leadingUnit(text: string): AmountUnit | null {
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
   const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1];
-  // After a number it is how much of something else: "for 10 kg".
-  const last = /\d\s*\S+$/.test(plain) ? undefined : UNIT_LAST.exec(plain)?.[1];
+  // After a number it is how much of something else: "for 10 kg", "one kilo".
+  const last = /(\d\s*|\b(one|eine?|half|halbes) )\S+$/.test(plain)
+    ? undefined
+    : UNIT_LAST.exec(plain)?.[1];
   for (const word of [bracketed, plain, UNIT_FIRST.exec(plain)?.[1], last]) {
     const unit = word === undefined ? null : unitFromWord(word);
     if (unit !== null) return unit;

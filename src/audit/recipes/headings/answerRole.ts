@@ -33,9 +33,9 @@ const LOWERED = anyOf(
 );
 const DIFFERENCE =
   /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
-/** "Key: ΔTf", "ours: ΔT (K)", "predicted ΔTf": whose or what kind of difference it is. */
+/** "Key: ΔTf", "ours: ΔT (K)", "predicted ΔTf", "gives ΔT": whose or what kind of difference it is. */
 const WHOSE =
-  /^(([^:=]{1,24}:|(the|our|your|their|my|die|der|das|unsere?|eure?|deine?)|(ideal|key|model|answer|exact|theor[a-zä]*|predict[a-z]*|expect[a-z]*|calc[a-z]*|comput[a-z]*|(vorher|be|er|ge)[a-z]{0,3}(sagte?s?|rechnete?s?|wartete?s?)|ideale?s?)\.?) )+/;
+  /^(([^:=]{1,24}:|(the|our|your|their|my|die|der|das|unsere?|eure?|deine?|gives|thus|hence|so|ergibt|also|somit|damit|daraus|macht|folgt|→)|(ideal|key|model|answer|exact|theor[a-zä]*|predict[a-z]*|expect[a-z]*|calc[a-z]*|comput[a-z]*|(vorher|be|er|ge)[a-z]{0,3}(sagte?s?|rechnete?s?|wartete?s?)|ideale?s?)\.?) )+/;
 const THAN_WATER =
   /(than|als|below|under|unter|gegenüber) ((that|the one|das|der|die|bei|beim|of|for|with|von|in) )*(plain |pure |reine[snm]? )?(water|wassers?|0|zero|null)\b|[([, ]k[)\]]?$/;
 const ICE = anyOf(

@@ -6,7 +6,7 @@ const SERVED = anyOf(
   "\\bserv\\.|servier|portionier|abstech|\\bstechen\\b|spatel|ausschank|ausgeschenkt|genuss|genuß|ausgabe|ausgeben|ausgegeben|ausgeteilt|verzehr|\\b(ge|zum |beim )?essen|gegessen|gereicht|auf dem teller|theke|verkauf|\\bess-?temp|\\b(display|sold|sale)\\b|\\bcounter\\b",
 );
 const FREEZER =
-  /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|\b(eis)?truhe\b|\btk\b|eisvitrine|\bfroster\b|\b(display|cold|ice)[- ]case\b|\bcase (stands|is|runs|set|held|at|temp)|(eis|kühl)-?theke/;
+  /\b(freezer|deep[- ]freeze|cabinet|vitrine)\b|tiefkühl|gefrier-?(schrank|truhe|fach|zelle)|truhe\b|\btk\b|eisvitrine|\bfroster\b|\b(display|cold|ice)[- ]case\b|\bcase (stands|is|runs|set|held|at|temp)|(eis|kühl)-?theke/;
 const STORED =
   /\b(stored|storage|kept|keep( it)?( frozen)?|holding)\b|\b(cold|freezer|ice|frozen) ?-?(store|room)s?\b|\blager(ung|n|t|temp)?|gelagert|aufbewahr/;
 const SENT =

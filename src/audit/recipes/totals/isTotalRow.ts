@@ -35,13 +35,22 @@ function columnsFarther(sheet: WorkbookSheet, row: number, column: number): read
 /** No recipe is longer; below more lines than this a weight is an entry of a ledger. */
 const LONGEST = 400;
 
-/** Whether a typed number is about the sum of two lines and more. */
+/** The lines at the end of a list, back to a row that is no line of it. */
+function linesAbove(items: readonly number[]): readonly number[] {
+  let from = items.length - 1;
+  while (from > 0 && items[from - 1] === (items[from] ?? 0) - 1) from -= 1;
+  return items.slice(from);
+}
+
+/** Whether a typed number is about the sum of two lines and more: of all, or of those since the last total. */
 function isTypedSum(sheet: WorkbookSheet, row: number, column: number, items: readonly number[]) {
-  if (items.length > LONGEST) return false;
   const value = numberAt(sheet, row, column);
-  const amounts = items.flatMap((item) => numberAt(sheet, item, column) ?? []);
-  const sum = amounts.reduce((total, amount) => total + amount, 0);
-  return value !== null && amounts.length > 1 && isAboutSum(value, sum);
+  if (items.length > LONGEST || value === null) return false;
+  return [items, linesAbove(items)].some((lines) => {
+    const amounts = lines.flatMap((item) => numberAt(sheet, item, column) ?? []);
+    const sum = amounts.reduce((total, amount) => total + amount, 0);
+    return amounts.length > 1 && isAboutSum(value, sum);
+  });
 }
 
 /** Whether a number right of a list, beyond a free column, has a label of its own behind it: the sum of the next list. */
