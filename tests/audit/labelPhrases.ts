@@ -88,6 +88,8 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "Wasseranteil, der bei −17 °C gefroren ist",
+    "Wasser, der Anteil, der bei −18 °C gefroren ist",
     "Water gone to ice at −14 °C (%)",
     "Wasser, das bei −18 °C zu Eis wird, in %",
     "Wasser, davon gefroren bei −18 °C (%)",

@@ -18,6 +18,8 @@ const COUNTED =
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
   /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge|\b(mix|base|liquid|syrup|mischung|flüssigkeit|sirup|eis) (for|in|per|je|pro|für) (an?|one|each|every|eine?n?|jede[mnrs]?)\b/i;
+/** "One mould", "eine Form": how much goes into it; what is counted comes in the plural. */
+const OF_ONE = /^(one|an?|each|per|eine?|je|pro|jede[rs]?) (?!.*\b(in|per|je|pro)\b)[\p{L}-]+$/iu;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */
 const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 /** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */
@@ -73,7 +75,7 @@ export const isBareLabel = (label: string, isCold = false): boolean =>
   label.length <= LONGEST_LABEL &&
   (VESSEL.test(label) || !saysUnit(label)) &&
   !HAS_NONE.test(label) &&
-  (!COUNTED.test(label) || MEASURED.test(label)) &&
+  (!COUNTED.test(label) || MEASURED.test(label) || OF_ONE.test(label)) &&
   (isWished(label) ||
     DENSITY.test(label) ||
     !NO_INPUT.has(headerRole(label)) ||

@@ -43,6 +43,18 @@ function isPlentiful(block: RecipeBlock, { item }: RecipeName): boolean {
 
 const hasDecimals = (grams: number): boolean => !Number.isInteger(Number((grams * 10).toFixed(9)));
 
+const WHOLE = "and only then do the amounts come to a round sum";
+/** A recipe is made up to so many grams, or to several times as much. */
+const ROUND_GRAMS = 100;
+
+/** A part of a gram beside whole ones that brings them to a round sum as kilograms, whatever it is. */
+function makesItWhole({ grams }: Line, others: readonly Line[]): boolean {
+  const meant = Number((grams * 1000).toFixed(6));
+  const isOdd =
+    grams < 1 && hasDecimals(grams) && others.every((one) => Number.isInteger(one.grams));
+  return isOdd && Number.isInteger(meant) && (sumOf(others) + meant) % ROUND_GRAMS === 0;
+}
+
 /** Grams for kilograms or the reverse, where the other amounts leave no doubt. */
 function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
   const plenty = new Set(lines.map(({ name }) => name).filter((name) => isPlentiful(block, name)));
@@ -50,8 +62,10 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
     const others = lines.filter((other) => other !== line);
     const main = others.filter(({ name }) => plenty.has(name));
     const sizes = (main.length < 2 ? others : main).map(({ grams }) => grams);
-    if (sizes.length < 2 || !plenty.has(line.name)) return [];
     const [smallest, largest, sum] = [Math.min(...sizes), Math.max(...sizes), sumOf(others)];
+    if (sizes.length >= 2 && makesItWhole(line, others))
+      return [{ name: line.name, factor: 1000, why: WHOLE }];
+    if (sizes.length < 2 || !plenty.has(line.name)) return [];
     // What a recipe has most of may well be ten times the rest.
     const isAmong = (grams: number) => grams >= smallest / 3 && grams <= 10 * sum;
     const { name, grams } = line;

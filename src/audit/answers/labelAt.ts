@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { isExplanation } from "./isExplanation";
 import { isUnit } from "./isUnit";
@@ -14,12 +15,16 @@ const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
 const SAYS_OF_WHAT =
   /^(%|per ?cent|prozent)|\b(of|in|by|per|pro|je|auf|on|der|des|vom|von)\b|\/ ?\d/i;
 
+/** "Lowered by | 2.9 | K": only its unit says that it is a difference of temperatures. */
+const saysWhat = (words: string, unit: string): boolean =>
+  SAYS_OF_WHAT.test(unit) || (/^k$/i.test(unit) && headerRole(words) === null);
+
 /** The unit of a label behind its number: "Ice in storage | 54 | % of the mix"; "" where it says nothing of what. */
 function unitBehind(sheet: WorkbookSheet, { row, column }: Place): string {
   const last = isExplanation(sheet, { row, column: column + 1 }) ? column + 1 : column;
   const unit = textAt(sheet, row, last + 2);
   const isBehind = holdsNumber(sheet, row, last + 1) && !holdsNumber(sheet, row, last + 3);
-  return isBehind && isUnit(unit) && SAYS_OF_WHAT.test(unit) ? unit : "";
+  return isBehind && isUnit(unit) && saysWhat(textAt(sheet, row, column), unit) ? unit : "";
 }
 
 /** What a cell labels: its words with the unit in a cell of its own behind them or their number, and "" for such a unit and for an explanation. */

@@ -45,7 +45,7 @@ const FILLER =
   "((the|its|a|one|our|all|whole|total|finished|frozen|der|des|dem|den|einem|einer|ganzen|gesamten|fertigen|vom|von) )*";
 const OF = "(of|in|by|per|der|des|vom|von|am|im|an|auf|auf die|%|100 g)";
 const OF_WATER = new RegExp(
-  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?((is|has|had|will be|still|already|then|now|turned|gone|become|made) )*(frozen|((in)?to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser),? (that|which|of (it|this|which)|das|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? ((ist|noch|schon|bereits|dann|jetzt) )*(gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
+  `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?((is|has|had|will be|still|already|then|now|turned|gone|become|made) )*(frozen|((in)?to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser(anteil)?),? (that|which|of (it|this|which)|das|der|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? ((ist|noch|schon|bereits|dann|jetzt) )*(gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
 );
 const OF_MIX = new RegExp(
   `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,

@@ -6,7 +6,7 @@ import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { unitFromHeader } from "../recipes/amounts/unit";
+import { massIn, unitFromHeader } from "../recipes/amounts/unit";
 
 interface Said {
   readonly sheet: WorkbookSheet;
@@ -46,7 +46,9 @@ function hasNumberRight({ sheet, row, column }: Said): boolean {
 /** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
 const isOfNumbers = (one: Said): boolean =>
   one.text.length <= LONGEST_LABEL &&
-  (hasNumberRight(one) || looksNumeric(one.sheet, one.row + 1, one.column));
+  (hasNumberRight(one) ||
+    looksNumeric(one.sheet, one.row + 1, one.column) ||
+    massIn(one.text) !== null);
 
 /** Whether a text on one of some sheets says so. */
 export const saysSomewhere = (

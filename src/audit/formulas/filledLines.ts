@@ -85,6 +85,13 @@ function isFilledAtBlanks(
   return filled.length >= 2 && filled.length > strangers;
 }
 
+/** Whether a formula gives a number though it reads nothing of its own line either: it adds what others multiply by. */
+function makesOfNothing(sheet: WorkbookSheet, { row, column }: Place): boolean {
+  const { formula, value } = sheet.cellAt(row, column) ?? {};
+  const isNumber = typeof value === "number" && value !== 0;
+  return formula !== undefined && isNumber && readsOnlyBlanks(sheet, formula);
+}
+
 /** The line if most of it follows one formula. */
 export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null {
   const pattern = line.length < LEAST_CELLS ? null : commonest(sheet, line);
@@ -96,7 +103,8 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
     const place = line.placeAt(at);
     if (atFirst(sheet, line, place) === pattern) continue;
     // Where there is nothing for the formula to read, it is not missed.
-    if (readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place))) {
+    const isBlankLine = readsOnlyBlanks(sheet, patternAt({ ...line, pattern }, place));
+    if (isBlankLine && !makesOfNothing(sheet, place)) {
       length -= 1;
       atBlanks.push(place);
     } else others.push(place);

@@ -5,6 +5,7 @@ import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledLine, filledLines, patternAt, type FilledLine } from "./filledLines";
 import { lineByName } from "./lineByName";
+import { filledSumsBelow } from "./filledSumsBelow";
 import { filledSolutions } from "./filledSolutions";
 import { readsFreeElsewhere } from "./readsFreeElsewhere";
 import { runsOf, type Run } from "./runsOf";
@@ -90,7 +91,9 @@ export function filledColumns(context: AuditContext): readonly FilledLine[] {
       .flatMap((run) => lineOf(context, sheet, run) ?? []);
   });
   const answers = own.flatMap((block) => filledAnswerRows(block, blocks));
-  const found = [...own.flatMap(filledLines), ...answers, ...filledSolutions(blocks), ...others];
+  const sums = own.flatMap(filledSumsBelow);
+  const solutions = filledSolutions(blocks);
+  const found = [...own.flatMap(filledLines), ...answers, ...sums, ...solutions, ...others];
   known.set(blocks, found);
   return found;
 }

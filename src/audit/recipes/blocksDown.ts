@@ -11,6 +11,7 @@ import type { FinderContext } from "./finderContext";
 import { isBelowRemarks, isOfRemarks, isSaidOf } from "./names/remarks";
 import { itemsAndTotals } from "./totals/itemsAndTotals";
 import { areNamesOfCall } from "./mixCalls";
+import { plainWords } from "./headings/plainWords";
 import { nameInList } from "./names/nameInList";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
@@ -28,7 +29,7 @@ import { withoutLinesAbove } from "./names/withoutLinesAbove";
 import { withoutRemarks } from "./names/withoutRemarks";
 import { withoutSums } from "./totals/withoutSums";
 
-/** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
+/** At least half of the names with an amount must be known, and two different ones, or it is no recipe. */
 function isRecipe(
   context: FinderContext,
   names: readonly RecipeName[],
@@ -38,9 +39,11 @@ function isRecipe(
   const used = names.filter(({ row }) =>
     columns.some((column) => !isBlank(context.sheet, row, column)),
   );
-  const known = used.filter(({ item }) => context.check(item).kind !== "unknown").length;
-  const isAsked = known > 0 && areNamesOfCall(context.calls, used);
-  return (known >= least || isAsked) && known * 2 >= used.length;
+  const known = used.filter(({ item }) => context.check(item).kind !== "unknown");
+  const isAsked = known.length > 0 && areNamesOfCall(context.calls, used);
+  // "Half" beside one bottle and another says how much is left.
+  const different = new Set(known.map(({ item }) => plainWords(item))).size;
+  return (different >= least || isAsked) && known.length * 2 >= used.length;
 }
 
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {

@@ -1,3 +1,5 @@
+import { parseCellName } from "../../workbook/address";
+import { contains } from "../../workbook/references";
 import { numberEdit } from "../cellEdit";
 import type { AuditContext } from "../context";
 import { rounded } from "../effect";
@@ -5,6 +7,7 @@ import type { Solute } from "../../catalogue/solute";
 import { effectOfCounting } from "../answers/effectOfCounting";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { rangesReadHere } from "../formulas/rangesReadHere";
 import { molarMassFinding, molesFinding, SOLUTE_CONSTANT } from "../solutions/molarMasses";
 import { tabledConstants } from "../solutions/constantTables";
 import { pureSolute } from "../solutions/pureSolute";
@@ -36,7 +39,22 @@ function particlesFinding(
   });
 }
 
-function findFor(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding[] {
+/** Whether moles are worked out with a molar mass that is told to be wrong already. */
+const isFromTold = ({ sheet, row, column }: SaidPlace, told: readonly Finding[]): boolean =>
+  told.length > 0 &&
+  rangesReadHere(sheet, { row, column }).some((range) =>
+    told.some(({ sheet: home, cell }) => {
+      const place = home === sheet.name ? parseCellName(cell) : null;
+      return place !== null && contains(range, place.row, place.column);
+    }),
+  );
+
+function findFor(
+  context: AuditContext,
+  block: RecipeBlock,
+  name: RecipeName,
+  told: readonly Finding[],
+): Finding[] {
   const [molarMass, particles] = [
     saidOf(block, name, "molar mass"),
     saidOf(block, name, "particles"),
@@ -44,7 +62,7 @@ function findFor(context: AuditContext, block: RecipeBlock, name: RecipeName): F
   const moles = molarMass === null ? saidOf(block, name, "moles") : null;
   return [
     molarMass === null ? null : molarMassFinding(context, block, name, molarMass),
-    moles === null ? null : molesFinding(context, block, name, moles),
+    moles === null || isFromTold(moles, told) ? null : molesFinding(context, block, name, moles),
     particles === null ? null : particlesFinding(context, block, name, particles),
   ].filter((found) => found !== null);
 }
@@ -83,11 +101,13 @@ function findInTables(context: AuditContext): Finding[] {
 export const soluteConstant: Rule = {
   ...SOLUTE_CONSTANT,
   title: "A molar mass or a number of particles contradicts the catalogue",
-  find: (context) =>
-    toldOnce([
+  find: (context) => {
+    const told = findInTables(context);
+    return toldOnce([
       ...context.blocks.flatMap((block) =>
-        block.names.flatMap((name) => findFor(context, block, name)),
+        block.names.flatMap((name) => findFor(context, block, name, told)),
       ),
-      ...findInTables(context),
-    ]),
+      ...told,
+    ]);
+  },
 };

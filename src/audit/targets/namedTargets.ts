@@ -95,6 +95,13 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place
 const recipeIn = ({ layout, recipes }: RecipeBlock, column: number): Recipe | undefined =>
   layout === "down" ? recipes.find(({ line }) => line === column) : undefined;
 
+/** Whether a name stands behind the numbers of its row, right above or below a name with its temperature: all are aims. */
+const isAmongAims = (context: AuditContext, sheet: WorkbookSheet, { row, column }: Place) =>
+  looksNumeric(sheet, row, column - 1) &&
+  [row - 1, row + 1].some((beside) =>
+    /\d/.test(namedAt(context, sheet, { row: beside, column })?.name ?? ""),
+  );
+
 /** A name with its temperature is no title, whatever the label; another name needs a label that says what it is. */
 function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const all = context.blocks.filter((other) => isMix(other, context));
@@ -119,7 +126,8 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
       if (!isOwn || recipe === null) return [];
       // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
-      return isMeant && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
+      const isAim = isMeant || isAmongAims(context, sheet, { row, column });
+      return isAim && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
     });
   });
 }

@@ -73,7 +73,10 @@ function labelFor(candidate: Candidate, names: ReadonlySet<string>, readers: rea
   if (down.says === "a name") return null;
   if (isOfRow && along.says === "a name") return null;
   if (isOfRow && along.says === "a number" && isMostlyNumbers(along, 1)) return along.label;
-  if (down.says === "a number" && isAlone(down)) return down.label;
+  // Below a heading that has one number of its own stands whatever follows in a form.
+  const isFirst = textAt(sheet, candidate.row - 1, candidate.column) === down.label;
+  const isOfForm = isFirst && isMostlyNumbers(along, 2);
+  if (down.says === "a number" && (isAlone(down) || isOfForm)) return down.label;
   if (readers.length > 0) return isOfRow ? along.label : down.label;
   return isMostlyNumbers(down, 3) && hasDecimals(candidate) ? down.label : null;
 }

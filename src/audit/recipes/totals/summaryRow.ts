@@ -8,7 +8,10 @@ export const isSummaryTitle = (title: string): boolean =>
 const SUMS_UP =
   /^\s*(ROUND\s*\(\s*)?(AVERAGE|MEDIAN|MIN|MAX|SUM|SUMPRODUCT|SUBTOTAL|AGGREGATE)\s*\(/i;
 
-/** Whether all amounts of a row are worked out from a column each, whatever it is called: "Mittel" may be a grade, too. */
+/** Among so many sums one may be typed. */
+const MANY = 4;
+
+/** Whether the amounts of a row are worked out from a column each, whatever it is called: "Mittel" may be a grade, too. */
 export function isSummaryRow(
   sheet: WorkbookSheet,
   row: number,
@@ -16,5 +19,6 @@ export function isSummaryRow(
 ): boolean {
   const cells = names.map(({ column }) => sheet.cellAt(row, column));
   const filled = cells.filter((cell) => typeof cell?.value === "number");
-  return filled.length > 0 && filled.every((cell) => SUMS_UP.test(cell?.formula ?? ""));
+  const others = filled.filter((cell) => !SUMS_UP.test(cell?.formula ?? ""));
+  return filled.length > 0 && others.length <= (filled.length > MANY ? 1 : 0);
 }

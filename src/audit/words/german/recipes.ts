@@ -119,6 +119,8 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "was neben den anderen Mengen in keinem Rezept vorkommt",
   "and only then do the amounts come to the total that is written":
     "und nur dann ergeben die Mengen die Summe, die da steht",
+  "and only then do the amounts come to a round sum":
+    "und nur dann ergeben die Mengen eine runde Summe",
   "as in the recipes beside it": "wie in den Rezepten daneben",
   "which no water takes up": "die kein Wasser aufnimmt",
   "which leaves next to nothing dissolved": "in der so gut wie nichts gelöst wäre",
