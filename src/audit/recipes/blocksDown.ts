@@ -29,7 +29,7 @@ import { withoutLinesAbove } from "./names/withoutLinesAbove";
 import { withoutRemarks } from "./names/withoutRemarks";
 import { withoutSums } from "./totals/withoutSums";
 
-/** At least half of the names with an amount must be known, and two different ones, or it is no recipe. */
+/** At least half of the names with an amount must be known, and two of them, or it is no recipe. */
 function isRecipe(
   context: FinderContext,
   names: readonly RecipeName[],
@@ -41,9 +41,11 @@ function isRecipe(
   );
   const known = used.filter(({ item }) => context.check(item).kind !== "unknown");
   const isAsked = known.length > 0 && areNamesOfCall(context.calls, used);
-  // "Half" beside one bottle and another says how much is left.
+  // "Half" beside one bottle and another says how much is left; a series of solutions has one solute.
   const different = new Set(known.map(({ item }) => plainWords(item))).size;
-  return (different >= least || isAsked) && known.length * 2 >= used.length;
+  const isOfOne = different < least && known.length < used.length;
+  const isList = known.length >= least && !isOfOne;
+  return (isList || isAsked) && known.length * 2 >= used.length;
 }
 
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
