@@ -97,6 +97,16 @@ const byItsUnit = (label: string, value: number, unit = "K·kg/mol"): Rows => [
   ["molar mass", 342.3, "g/mol"],
 ];
 
+/** A list in percent with an ingredient that may stand twice. */
+const listed = (again: number): Rows => [
+  ["goes in", "%"],
+  ["blueberries", 34.7],
+  ["blueberries", again],
+  ["water", 16],
+  ["sugar", 14.4],
+  ["sum", formula("SUM(B2:B5)", 65.1 + again)],
+];
+
 /** Two classes vote: sums of rows above the sum of them. */
 const votes = (third: string): Rows => [
   ["Ice", "FP (°C)", "Tasted at (°C)", "9a", "9b", "together"],
@@ -195,4 +205,6 @@ export const classroomCases: readonly RuleCase[] = [
   example("inconsistent-formula", "votes of two classes, all right", votes("D4+E4")),
   example(CONSTANT, "ions or molecules as a heading", questions(3), ["E3"]),
   example(CONSTANT, "ions or molecules, all right", questions(2)),
+  example("ingredient-twice", "a line copied and made to fit the sum", listed(34.9), ["A3"]),
+  example("ingredient-twice", "two additions that differ", listed(36)),
 ];

@@ -101,6 +101,8 @@ export const furtherPhrases = {
     "Eis (%) bei Ausgabe",
   ],
   water: [
+    "water, hidden water too (g)",
+    "Wasser darin, auch aus Obst und Milch (g)",
     "Wasser ges. (g)",
     "Wasser im Grundrezept (g)",
     "Wasser in der Eismasse (g)",

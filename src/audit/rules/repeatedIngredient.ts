@@ -22,8 +22,8 @@ function repeats({ names }: RecipeBlock): { first: RecipeName; again: RecipeName
   });
 }
 
-/** Amounts are rounded, and one of them made to fit the sum. */
-const CLOSE = 0.005;
+/** Amounts are rounded, be it to three digits, and one of them made to fit the sum. */
+const CLOSE = 0.008;
 
 const FIXES = {
   down: "Delete one of the rows if it was copied by mistake.",
