@@ -4,6 +4,7 @@ import { formula } from "./bookOf";
 import { callFunction } from "../../src/worksheet/callFunction";
 import { alcoholCases } from "./alcoholCases";
 import { answerCases } from "./answerCases";
+import { impossibleCases } from "./impossibleCases";
 import { arrangementCases } from "./arrangementCases";
 import { bareShareCases } from "./bareShareCases";
 import { beakerCases } from "./beakerCases";
@@ -131,6 +132,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
   ...stoppingShortCases,
   ...answerCases,
+  ...impossibleCases,
   ...variationCases,
   ...lessonCases,
   ...longListCases,

@@ -83,8 +83,11 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const bare = labelled === null ? bareShare(label) : null;
   const part = labelled?.part ?? plainPartOf(label) ?? (bare === null ? null : "dissolved solids");
   const read = basisOf(answer, labelled?.per ?? bare ?? perOfHeading(answer));
-  const typed = sheet.cellAt(row, column)?.value;
+  const cell = sheet.cellAt(row, column);
+  const typed = cell?.value;
   if (part === null || read === null || typeof typed !== "number") return [];
+  // Nobody types less than nothing: the label is of something else.
+  if (typed < 0 && cell?.formula === undefined) return [];
   // The water of a solution is what it is made with.
   if (part === "water" && isClassBlock(block)) return [];
   const [basis, factor] = read;

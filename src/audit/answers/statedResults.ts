@@ -1,4 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { canBe } from "./canBe";
 import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
@@ -44,6 +45,8 @@ function resultAt(answer: LabelledAnswer, role = resultRole(answer.label)): Stat
   if (!fitsUnit(role, beside, cell)) return [];
   const unit = resultUnit(label, beside, cell, role);
   const { value } = cell;
+  // What a formula gives is told whatever it is.
+  if (cell.formula === undefined && !canBe(role, value, unit)) return [];
   const temperatureC = labelledTemperatureC(label);
   const { block, recipe } = answer;
   // Written out: copies by spreading take twice the memory, and a ledger has a hundred thousand.

@@ -154,7 +154,10 @@ export function constantCells(context: AuditContext): ConstantCell[] {
   ]);
   const found = [...labelled, ...again, ...below, ...namedCells(context)];
   const seen = new Set<string>();
-  return found.flatMap(({ sheet, row, column, label, beside, value }) => {
+  // A constant may have lost its size, not its sign: what is typed below 0 beside it is a temperature.
+  const mayBe = ({ sheet, row, column, value }: (typeof found)[number]) =>
+    value > 0 || sheet.cellAt(row, column)?.formula !== undefined;
+  return found.filter(mayBe).flatMap(({ sheet, row, column, label, beside, value }) => {
     const key = `${sheet.name}!${row},${column}`;
     if (seen.has(key)) return [];
     seen.add(key);
