@@ -116,7 +116,9 @@ const isInColumnOfThem = (blocks: readonly RecipeBlock[], { sheet, row, column }
     if (textAt(sheet, headerRow, column) === "") return false;
     const rows = rowsBesideColumn(block, column);
     const said = rows.map((each) => textAt(sheet, each, column)).filter((text) => text !== "");
-    return said.length > 0 && said.every(isAllergenList);
+    // Behind recipes in rows one word may be what a mix is made with.
+    const isSaid = block.layout === "down" || said.some((text) => !isOneWord(text));
+    return said.length > 0 && isSaid && said.every(isAllergenList);
   });
 
 /** Whether a cell stands right of a label of what is put up, or below such a heading beside each recipe. */
