@@ -31,6 +31,20 @@ export const alcoholCases: readonly RuleCase[] = [
     "D3",
   ),
   flags(
+    "bottles of no known name, their alcohol cut short",
+    [
+      ["Bottle", "Shelf", "ABV %", "Pour g", "Pure alc. g"],
+      ["House white spirit", "top", 37.5, 30, formula("D2*RIME.ABVTOMASSFRACTION(C2)", 9.33)],
+      ["Sloe, ours", "top", 26, 28, formula("D3*C3/100", 7.28)],
+    ],
+    "E3",
+  ),
+  leaves("a share of the takings beside what is poured of alcohol", [
+    ["Bottle", "Pour g", "Share of takings %", "Kept g"],
+    ["Sloe, ours", 28, 26, formula("B2*C2/100", 7.28)],
+    ["Rum, ours", 30, 40, formula("B3*C3/100", 12)],
+  ]),
+  flags(
     "a shot for each glass",
     [
       ["On top", "% vol", "Shot per glass (g)", "Ethanol (g)"],

@@ -57,6 +57,8 @@ export const labelPhrases = {
     "damit ΔT in K",
     "thus ΔTf",
     "gives ΔT (K)",
+    "lowering",
+    "Lowering (K)",
     "Freezing point pulled down by, K",
     "Freezing temperature is brought down by (K)",
     "Gefrierpunkt nach unten gezogen um (K)",

@@ -9,6 +9,8 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "Put up at the counter: milk",
     "Display beside the tub: milk",
     "Contains milk",
+    "Wrapper must say milk.",
+    "Auf dem Deckel steht: Milch",
     "Allergens: MILK",
     "CONTAINS: Milk (cream, skimmed milk powder)",
     "allergen info - dairy",

@@ -4,7 +4,7 @@ import { isMass, unitFromHeader } from "../recipes/amounts/unit";
 /** What a heading or label says of alcohol: its strength by volume, its mass, its share of the mass, the water beside it. */
 export type AlcoholLabel = "strength" | "weak strength" | "mass" | "share" | "water";
 
-const ALCOHOL = /alcohol|ethanol|alkohol|weingeist|\betoh\b|\balk\b/;
+const ALCOHOL = /alcohol|ethanol|alkohol|weingeist|\betoh\b|\bal[ck]\b/;
 const BY_VOLUME =
   /\babv\b|% ?\(?(by )?vol|\bvol(ume|umen)?\.? ?-? ?(%|prozent|percent|per cent|anteil)|by volume|\balc\.? ?(\/|by) ?vol|v\/v|volumenprozent/;
 const BY_MASS =

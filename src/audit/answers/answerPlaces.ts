@@ -5,6 +5,7 @@ import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { isBound } from "./isBound";
 import { isExplanation } from "./isExplanation";
+import { isUnit } from "./isUnit";
 import { isAnswer } from "./labelledAnswer";
 
 /** Answers stand at most this far beside their label. */
@@ -12,8 +13,23 @@ const REACH_BESIDE = 4;
 /** Or so far before it. */
 const REACH_BEFORE = 2;
 
-/** The answer that belongs to a free label: the first one to its right, else one below it, else one left of it. */
+/** Words that begin with the unit of the number before them: "−2.7 | °C is where it starts to freeze". */
+const UNIT_AND_MORE = /^(\S+)\s+\S/;
+
+/** The number right before a label that goes on with its unit. */
+function placeOfUnit(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  const [, first = ""] = UNIT_AND_MORE.exec(textAt(sheet, row, column)) ?? [];
+  const isBefore = isAnswer(sheet, row, column - 1) && isBlank(sheet, row, column + 1);
+  return isBefore && isUnit(first) ? { row, column: column - 1 } : null;
+}
+
+/**
+ * The answer that belongs to a free label: the one before its unit, else the first one to its right, else one below
+ * it, else one left of it.
+ */
 export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
+  const before = placeOfUnit(sheet, { row, column });
+  if (before !== null) return before;
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
     const place = { row, column: at };
     if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;

@@ -39,6 +39,9 @@ const OTHER_THING =
 /** What one eater gets of it. */
 const OF_HELPING =
   /\b(glass(es)?|cups?|tassen?|servings?|helpings?|scoops?|kugeln?|cones?|loll(y|ies)|shots?|spoon\w*|löffel\w*|plates?|tellern?)\b(?! (mix(ture)?|base|batch|recipe|masse|mischung|rezept)\b)|\b(per|a|each|every) (head|person|guest|eater|child|diner)\b|\b(je|pro|jede[rnm]?) (kopf|person|gast|esser|kind|becher)\b/;
+/** What is said to those who eat, not of the mix: "Alcohol: over 18s, not if pregnant". */
+const TO_EATER =
+  /pregnan|schwanger|\bdriv(e|es|ing|ers?)\b|autofahr|\b(over|under|ab|unter) (1[268]|one|ones)\b|\b1[68] ?\+|\b(not?|never|nicht|nichts|kein\w*)\b.{0,30}\b(children|kids|kinder\w*)\b|\b(infants?|bab(y|ies))\b|allerg|\bchok/;
 /** What a thing is kept in; a share in it is that of the mix. */
 const KEPT_IN = /bottle|flasche|\bjars?\b|glas\b/;
 const IN_EACH =
@@ -75,7 +78,7 @@ function read(label: string): LabelledPart | null {
   const plain = plainWords(label);
   const per = perOf(plain);
   const isOfWater = per !== null && per !== "share" && per.of === "water";
-  const isOfElse = [OTHER_THING, OF_HELPING, OF_ONE].some((words) => words.test(plain));
+  const isOfElse = [OTHER_THING, TO_EATER, OF_HELPING, OF_ONE].some((words) => words.test(plain));
   if (isOfElse || (FROZEN.test(plain) && !isOfWater)) return null;
   if (KEPT_IN.test(plain) && (per === null || !IN_EACH.test(plain))) return null;
   if (NOT_PARTS.has(headerRole(label))) return null;

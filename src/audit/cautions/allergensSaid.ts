@@ -14,12 +14,20 @@ const LETTERS = /^allergene?s?[: ]+([A-R], *)*[A-R]$/i;
 const HAS =
   /^.*\b(has|have|had|made (with|of|from|using)|there (is|are)|hat|haben|gibt es|(ist|sind|besteht|gemacht|hergestellt|zubereitet) (aus|mit))\b( (in|inside) (it|them|this|these|there)\b| (inside|within|darin|drin)\b)?:?/i;
 
+/** "Wrapper must say milk", "Lid says: egg", "bitte Milch angeben": what is to be told. */
+const SAYS =
+  /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|lists?|warns? (of|about)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
+
 /** "Contains no milk", "frei von Nüssen": what is not in it. */
 const HAS_NONE =
   /\b(contains? no|free (of|from)|without|enthält keine?n?|frei von|ohne) ([\p{L} ]+?)(?=$|[,.;!])|[\p{L}]+-(free|frei)\b/giu;
 
 const hasAllergens = (text: string): boolean =>
-  text.split(/[.;!]/).some((each) => HAS.test(each) && isAllergenList(each.replace(HAS, "")));
+  text
+    .split(/[.;!]/)
+    .some((each) =>
+      [HAS, SAYS].some((words) => words.test(each) && isAllergenList(each.replace(words, ""))),
+    );
 
 /** Whether a text speaks of allergens: as a heading or label that names none, or as a statement; null when of neither. */
 export function allergensSaid(said: string): "heading" | "statement" | null {

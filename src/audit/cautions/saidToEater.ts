@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
+import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
@@ -43,9 +44,15 @@ function hasNumberRight({ sheet, row, column }: Said): boolean {
   return first !== undefined && looksNumeric(sheet, row, first);
 }
 
+/** "Honey, no under-ones (12 months).": four words and a full stop that shortens none. */
+const SENTENCE = /^(?:\S+\s+){3,}.*?(?:\p{L}{5}|[\d)])[.!]$/u;
+
+const isLabel = (text: string): boolean =>
+  text.length <= LONGEST_LABEL && (!SENTENCE.test(text.trim()) || saysAnswer(text));
+
 /** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
 const isOfNumbers = (one: Said): boolean =>
-  one.text.length <= LONGEST_LABEL &&
+  isLabel(one.text) &&
   (hasNumberRight(one) ||
     looksNumeric(one.sheet, one.row + 1, one.column) ||
     massIn(one.text) !== null);

@@ -32,7 +32,7 @@ const LOWERED = anyOf(
   "erniedrig|senk|sinkt|sunken|herabgesetzt|herabsetz|tiefer|fällt um",
 );
 const DIFFERENCE =
-  /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung/;
+  /^(below|under|unter) 0 ?(°c? )?(by|um)\b|^(δ|∆|delta|d) ?_?t(_?f)?\b|\bfpd\b|\bgpe\b|depression|erniedrigung|^(the )?(freezing[ -]?point )?lowering( of (the )?(freezing[ -]?point|t))?( ?[([,].*)?$/;
 /** "Key: ΔTf", "ours: ΔT (K)", "predicted ΔTf", "gives ΔT": whose or what kind of difference it is. */
 const WHOSE =
   /^(([^:=]{1,24}:|(the|our|your|their|my|die|der|das|unsere?|eure?|deine?|gives|thus|hence|so|ergibt|also|somit|damit|daraus|macht|folgt|→)|(ideal|key|model|answer|exact|theor[a-zä]*|predict[a-z]*|expect[a-z]*|calc[a-z]*|comput[a-z]*|(vorher|be|er|ge)[a-z]{0,3}(sagte?s?|rechnete?s?|wartete?s?)|ideale?s?)\.?) )+/;
