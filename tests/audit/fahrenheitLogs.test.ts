@@ -28,6 +28,16 @@ describe("A freezer's log with a reading in °F", () => {
       found: [],
     },
     {
+      what: "a heading that has the letter alone",
+      sheets: { Log: log("hinge end C", withOne(2, -1)) },
+      found: ["temperature-units-mixed Log!B4"],
+    },
+    {
+      what: "no log, whatever letter ends its heading",
+      sheets: { Log: log("Version C", [12, 14, 0, 13, 12, 11]) },
+      found: [],
+    },
+    {
       what: "the last reading, in German",
       sheets: { Log: log("Truhe in °C", withOne(7, -1)) },
       found: ["temperature-units-mixed Log!B9"],

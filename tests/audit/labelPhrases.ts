@@ -123,6 +123,9 @@ export const labelPhrases = {
     "Gefr. Wasser in % vom Gesamtwasser",
   ],
   "ice of mix": [
+    "Mix that is ice at −14 °C, %",
+    "Mix frozen at -9 C, %",
+    "Ice as % of mix at −15 deg C",
     "Ice in the pudding in our freezer (% of the pudding)",
     "Share of the mix that freezes",
     "Ice, % of the mix",

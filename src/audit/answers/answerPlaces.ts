@@ -18,9 +18,12 @@ const UNIT_AND_MORE = /^(\S+)\s+\S/;
 
 /** The number right before a label that goes on with its unit. */
 function placeOfUnit(sheet: WorkbookSheet, { row, column }: Place): Place | null {
-  const [, first = ""] = UNIT_AND_MORE.exec(textAt(sheet, row, column)) ?? [];
+  const text = textAt(sheet, row, column);
+  const [, first = ""] = UNIT_AND_MORE.exec(text) ?? [];
+  // With words left of the number they are only the rest of its label.
+  if (!isUnit(first) || isUnit(text) || textAt(sheet, row, column - 2) !== "") return null;
   const isBefore = isAnswer(sheet, row, column - 1) && isBlank(sheet, row, column + 1);
-  return isBefore && isUnit(first) ? { row, column: column - 1 } : null;
+  return isBefore ? { row, column: column - 1 } : null;
 }
 
 /**

@@ -4,13 +4,15 @@ import { MIX_NOUNS } from "../recipes/roles/mixNouns";
 
 export type ResultUnit = "°C" | "°F" | "K" | "mol/kg" | "fraction" | "%";
 
-const CELSIUS = /([-−–]?\s?\d+(?:[.,]\d+)?)\s*°\s*(c|f)\b/i;
+const CELSIUS = /([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:[°º˚]|deg(?:rees?)?\b\.?|grad\b)\s*(c|f)/i;
+/** "At -9 C": the letter alone, where nothing else is meant by it. */
+const LETTER_ONLY = /(?:(?:\bat|\bbei|@)\s*|(?=[-−–]))([-−–]?\s?\d+(?:[.,]\d+)?)\s*(c|f)\b/i;
 
 export const fahrenheitToC = (temperatureF: number): number => ((temperatureF - 32) * 5) / 9;
 
 /** "Ice at −14 °C" → −14; null when the label names no temperature. */
 export function labelledTemperatureC(label: string): number | null {
-  const [, digits, scale] = CELSIUS.exec(label) ?? [];
+  const [, digits, scale] = CELSIUS.exec(label) ?? LETTER_ONLY.exec(label) ?? [];
   if (digits === undefined) return null;
   const number = Number(digits.replace(/[−–]/, "-").replace(/\s/g, "").replace(",", "."));
   return scale?.toLowerCase() === "f" ? fahrenheitToC(number) : number;
@@ -48,7 +50,7 @@ const OF_WATER = new RegExp(
   `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?((is|has|had|will be|still|already|then|now|turned|gone|become|made) )*(frozen|((in)?to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser(anteil)?),? (that|which|of (it|this|which)|das|der|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? ((ist|noch|schon|bereits|dann|jetzt) )*(gefroren|ausgefroren|zu eis|als eis)|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
 );
 const OF_MIX = new RegExp(
-  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
+  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|^(the |our |die |der )?${MIX_NOUNS},? ((that|which|is|has|will be|turned|gone|become|the|die|das|der|ist|noch|schon) )*(frozen|((in)?to |as )?ice|gefroren|zu eis|als eis)\\b|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
 );
 
 /** "% of the pudding", "% der Torte": what is no water is the whole of what is frozen. */

@@ -31,6 +31,8 @@ const LEAST_CELLS = 3;
 const LEAST_ALIKE = 5;
 const LEAST_SHARE = 0.66;
 const SAMPLES = 9;
+/** Rows that say something of the ingredients of recipes in rows stand at most so far below them, in a table so long. */
+const [MOST_BELOW, MOST_ROWS] = [3, 60];
 /** In longer lines it is not looked for numbers beside blanks. */
 const MOST_LOOKED_AT = 300;
 
@@ -124,8 +126,22 @@ export function filledLine(sheet: WorkbookSheet, line: Line): FilledLine | null 
   return { ...line, sheet, pattern, strangers };
 }
 
+/** The first rows of recipes in rows, and those below as far as formulas go on: shares of the same names. */
+function rowsOfNames({ sheet, range, names, headerRow }: RecipeBlock): number[] {
+  const isFilled = (row: number) =>
+    names.some(({ column }) => sheet.cellAt(row, column)?.formula !== undefined);
+  const first = (headerRow ?? range.top) + 1;
+  const last = Math.min(range.bottom + MOST_BELOW, first + MOST_ROWS);
+  const rows: number[] = [];
+  for (let row = first; row <= last && (row <= range.bottom || isFilled(row)); row += 1) {
+    if (isFilled(row)) rows.push(row);
+  }
+  return rows;
+}
+
 /** The lines of a block in which formulas may be filled: columns along the names or recipes, rows of totals. */
-function linesOf({ range, names, recipes, layout, totals }: RecipeBlock): Line[] {
+function linesOf(block: RecipeBlock): Line[] {
+  const { range, names, recipes, layout, totals } = block;
   // Packaging and labour cost what they cost, by the piece or the hour.
   const foods = names.filter(({ item, amountAt }) => !isNoFood(item) && amountAt === undefined);
   const rows = layout === "down" ? foods.map(({ row }) => row) : recipes.map(({ line }) => line);
@@ -134,9 +150,11 @@ function linesOf({ range, names, recipes, layout, totals }: RecipeBlock): Line[]
     length: rows.length,
     placeAt: (at: number) => ({ row: rows[at] ?? 0, column }),
   }));
-  const across = (layout === "down" ? totals : []).map((row) => ({
-    length: recipes.length,
-    placeAt: (at: number) => ({ row, column: recipes[at]?.line ?? 0 }),
+  const lines =
+    layout === "down" ? recipes.map(({ line }) => line) : names.map(({ column }) => column);
+  const across = (layout === "down" ? totals : rowsOfNames(block)).map((row) => ({
+    length: lines.length,
+    placeAt: (at: number) => ({ row, column: lines[at] ?? 0 }),
   }));
   return [...down, ...across];
 }

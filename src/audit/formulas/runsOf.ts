@@ -21,6 +21,18 @@ function stepTo(run: Run | undefined, row: number): 1 | 2 | null {
   return run?.step === null || run?.step === step ? step : null;
 }
 
+/**
+ * The run that a cell may go on with: one number above the heading of a column does not set the step to its first
+ * line, which then begins a run of its own.
+ */
+function startedAnew(sheet: WorkbookSheet, run: Run | undefined, row: number): Run | undefined {
+  if (run?.step !== 2 || run.bottom - run.top !== 2 || row !== run.bottom + 1) return run;
+  const { column, bottom } = run;
+  const cell = sheet.cellAt(bottom, column);
+  const isFormula = cell?.formula !== undefined;
+  return { column, top: bottom, bottom, step: null, formulas: isFormula ? 1 : 0 };
+}
+
 /** The columns of numbers and formulas of a sheet that hold at least three formulas. */
 export function runsOf(sheet: WorkbookSheet): Run[] {
   const open = new Map<number, Run>();
@@ -28,7 +40,7 @@ export function runsOf(sheet: WorkbookSheet): Run[] {
   eachCell(sheet, (row, column, cell) => {
     const isFormula = (cell.sharedFormula ?? cell.formula) !== undefined;
     if (!isFormula && typeof cell.value !== "number") return;
-    const before = open.get(column);
+    const before = startedAnew(sheet, open.get(column), row);
     const step = stepTo(before, row);
     const run =
       before !== undefined && step !== null
@@ -37,7 +49,7 @@ export function runsOf(sheet: WorkbookSheet): Run[] {
     if (run === before) run.step = step;
     run.bottom = row;
     if (isFormula) run.formulas += 1;
-    if (run === before) return;
+    if (run === open.get(column)) return;
     open.set(column, run);
     runs.push(run);
   });

@@ -92,7 +92,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     [...roles].filter(([each]) => each > column || !isParted(sheet, segment, items, each)),
   );
   const rows = names.map(({ row }) => row);
-  const unit = unitOfList(sheet, segment, names, totals);
+  const unit = unitOfList(sheet, segment, names, totals, columns[0] ?? column);
   const title = columns.length === 1 && segment.title !== undefined && { title: segment.title };
   const isInOwnUnit = segment.isAgain === true && unit !== null;
   const besideNames = unitBeside(near, column, columns);

@@ -6,6 +6,7 @@ import { findingAt } from "../findingAt";
 import { labelledNumbers, type LabelledNumber } from "../labels";
 import { amountPlace, isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
+import { nextColumn } from "../recipes/nextFilled";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
@@ -27,7 +28,8 @@ function saysMass({ sheet }: RecipeBlock): boolean {
     columns.some((column) => {
       const text = textAt(sheet, row, column);
       const isOfNumbers =
-        looksNumeric(sheet, row, column + 1) || looksNumeric(sheet, row + 1, column);
+        looksNumeric(sheet, row, nextColumn(sheet, row, column)) ||
+        looksNumeric(sheet, row + 1, column);
       return SAYS_MASS.test(text) && !/mol\b/i.test(text) && !isOfNumbers;
     }),
   );

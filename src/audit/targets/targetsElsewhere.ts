@@ -1,4 +1,5 @@
-import type { WorkbookSheet } from "../../workbook/model";
+import { findTarget } from "../../catalogue/findTarget";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
 import type { RecipeInBlock } from "../answers/recipeInBlock";
 import type { AuditContext } from "../context";
@@ -36,6 +37,24 @@ function wordsRight(sheet: WorkbookSheet, { row, column }: Place): Place[] {
   return places;
 }
 
+const LONGEST_NAME = 40;
+
+/** The cells that name a target in columns in which one is named with its temperature, whatever heads them. */
+const namesOfTargets = ({ sheets }: Workbook) =>
+  sheets.flatMap((sheet) => {
+    const named = [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+      columns
+        .filter((column) => {
+          const text = textAt(sheet, row, column);
+          return text.length <= LONGEST_NAME && findTarget(text) !== undefined;
+        })
+        .map((column) => ({ sheet, at: { row, column } })),
+    );
+    const isCold = ({ at }: (typeof named)[number]) => /\d/.test(textAt(sheet, at.row, at.column));
+    const columns = new Set(named.filter(isCold).map(({ at }) => at.column));
+    return named.filter(({ at }) => columns.has(at.column));
+  });
+
 const known = new WeakMap<AuditContext, readonly TargetElsewhere[]>();
 
 /** What a table on another sheet says that recipes shall be: each row, or column, is about the recipe that its formulas read. */
@@ -53,12 +72,18 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
         .map((column) => ({ sheet, place: { row, column } })),
     ),
   );
-  const found = headings.flatMap(({ sheet, place }) =>
-    [...wordsBelow(sheet, place), ...wordsRight(sheet, place)].flatMap((at): TargetElsewhere[] => {
-      const read = recipeOfNeighbours(workbook, recipes, sheet, at);
-      return read === null || read.block.sheet === sheet ? [] : [{ sheet, ...at, ...read }];
-    }),
+  const said = headings.flatMap(({ sheet, place }) =>
+    [...wordsBelow(sheet, place), ...wordsRight(sheet, place)].map((at) => ({ sheet, at })),
   );
+  const isSaid = new Set(said.map(({ sheet, at }) => `${sheet.name}!${at.row},${at.column}`));
+  const named = recipes.length === 0 ? [] : namesOfTargets(workbook);
+  const unsaid = named.filter(
+    ({ sheet, at }) => !isSaid.has(`${sheet.name}!${at.row},${at.column}`),
+  );
+  const found = [...said, ...unsaid].flatMap(({ sheet, at }): TargetElsewhere[] => {
+    const read = recipeOfNeighbours(workbook, recipes, sheet, at);
+    return read === null || read.block.sheet === sheet ? [] : [{ sheet, ...at, ...read }];
+  });
   known.set(context, found);
   return found;
 }

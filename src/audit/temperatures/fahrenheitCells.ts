@@ -109,9 +109,12 @@ function scalesIn(sheet: WorkbookSheet): Scales {
     if (CELSIUS.test(format)) celsius += 1;
     if (FAHRENHEIT.test(format)) cells.push({ row, column, temperatureF: value, isMarked: true });
   });
+  // What is foreign in a log is so because its heading says °C, be it with a C alone.
+  const logged = loggedInFahrenheit(sheet);
+  celsius += logged.length;
   const settings = [...settingsInFahrenheit(sheet), ...comparedInFahrenheit(sheet)];
-  const logged = [...loggedInFahrenheit(sheet), ...tablesInFahrenheit(sheet)];
-  const found = [...cells, ...logged, ...pairedInFahrenheit(sheet), ...settings];
+  const others = [...tablesInFahrenheit(sheet), ...pairedInFahrenheit(sheet), ...settings];
+  const found = [...cells, ...logged, ...others];
   const once = new Map(found.toReversed().map((each) => [`${each.row},${each.column}`, each]));
   return { celsius, fahrenheitHeadings, cells: [...once.values()].toReversed() };
 }

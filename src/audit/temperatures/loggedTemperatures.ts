@@ -82,11 +82,15 @@ function endInCelsius(sheet: WorkbookSheet, readings: readonly Reading[]): boole
   return last !== undefined && UNIT.test(textAt(sheet, last.row, last.column + 1));
 }
 
+/** "Lid end C": a last capital, which says no degrees of other numbers than a log's. */
+const LAST_LETTER = /[\s,([]C\s*[)\]]?$/;
+
 /** Whether a heading is in °C by its own words, or by its first number's format. */
 export function saysCelsius(sheet: WorkbookSheet, row: number, column: number): boolean {
   const first = sheet.cellAt(row + 1, column) ?? sheet.cellAt(row, column + 1);
   const format = typeof first?.value === "number" ? (first.format ?? "") : "";
-  return CELSIUS.test(textAt(sheet, row, column)) || CELSIUS.test(format);
+  const heading = textAt(sheet, row, column);
+  return CELSIUS.test(heading) || LAST_LETTER.test(heading) || CELSIUS.test(format);
 }
 
 /** Whether a heading above a number is in °C by the title of the log. */

@@ -2,12 +2,20 @@ import type { WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
 import type { RecipeName } from "../recipeBlock";
 import type { Segment } from "../segments";
-import { unitFromHeader, type AmountUnit } from "./unit";
+import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
 import { unitIn, unitInTitle } from "./unitInTitle";
 
 /** The rows from a header down to the first name: below titles another may head the names. */
 const rowsBetween = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(1, to - from) }, (_, at) => from + at);
+
+/** "grams for one batch" over the titles of recipes: the unit first, and no number that it says something of. */
+function unitOver(sheet: WorkbookSheet, header: number, amounts: number): AmountUnit | null {
+  const text = textAt(sheet, header - 1, amounts);
+  const [first = ""] = text.toLowerCase().split(" ");
+  const isOver = textAt(sheet, header, amounts) !== "" && !/\d/.test(text);
+  return isOver ? unitFromWord(first) : null;
+}
 
 /** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
 export function unitOfList(
@@ -15,6 +23,7 @@ export function unitOfList(
   { headerRow: header, column, isContinued, isAgain }: Segment,
   names: readonly RecipeName[],
   totals: readonly number[],
+  amounts: number,
 ): AmountUnit | null {
   const first = names[0]?.unit;
   if (first !== undefined && names.every(({ unit }) => unit === first)) return first;
@@ -26,5 +35,6 @@ export function unitOfList(
   const units = labels.map((label) => unitFromHeader(label) ?? unitIn(label));
   const labelled = units.find((unit) => typeof unit === "string");
   const top = headerRow ?? names[0]?.row ?? 0;
-  return labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
+  const titled = labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);
+  return titled ?? unitOver(sheet, top, amounts);
 }

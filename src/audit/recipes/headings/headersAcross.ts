@@ -1,5 +1,5 @@
 import { bareShare } from "../../answers/bareShare";
-import { looksNumeric, textAt } from "../cells";
+import { isErrorAt, looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { countsAcross } from "../amounts/countsAcross";
 import { derivedAcross } from "../amounts/derivedAcross";
@@ -14,7 +14,9 @@ import { sumsAcross } from "../totals/sumsAcross";
 /** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
 function holdsAmounts({ sheet }: FinderContext, first: number, column: number): boolean {
   const rows = [first, first + 1, first + 2, first + 3];
-  const numbers = rows.filter((row) => looksNumeric(sheet, row, column));
+  const numbers = rows.filter(
+    (row) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column),
+  );
   const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
   return words.length === 0 || words.length < numbers.length;
 }
