@@ -71,7 +71,9 @@ function sweet(kit: Kit, sheet: CorpusSheet): void {
   put(sheet, 0, 0, `Tonight: ${made.title}`);
   const value = kit.random.whole(8, 22);
   const at = (row: number) => ({ row, column: 0 });
-  const guests = input(kit, sheet, at(1), { label: "Guests in", bare: "Guests in", value });
+  // How many there are has no unit that could be missing.
+  put(sheet, 1, 0, "Guests in");
+  const guests = put(sheet, 1, 1, value);
   const words = { label: "One katori (g)", bare: "One katori", value: 90 };
   const katori = input(kit, sheet, at(2), words);
   const celsius = -kit.random.whole(10, 13);
