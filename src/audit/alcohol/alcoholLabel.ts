@@ -18,7 +18,7 @@ const OTHER_THING =
 const LONGEST = 60;
 
 const labels = new Map<string, AlcoholLabel | null>();
-const LABELS_KEPT = 50_000;
+const LABELS_KEPT = 500_000;
 
 /** What a label says of alcohol, or null. */
 export function alcoholLabel(label: string): AlcoholLabel | null {

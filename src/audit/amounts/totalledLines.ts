@@ -37,31 +37,42 @@ export interface Totalled {
 const placeIn = ({ layout }: RecipeBlock, line: number, across: number): Place =>
   layout === "down" ? { row: across, column: line } : { row: line, column: across };
 
+/** The numbers of a line that a total in some row or column may count; in one loop, as a ledger has a hundred thousand. */
+function summandsOf(
+  block: RecipeBlock,
+  line: number,
+  recipe: Recipe | null,
+  total: number,
+): Pick<Totalled, "summands" | "textSum"> {
+  const { sheet, layout, names } = block;
+  // A total above the list counts all of it.
+  const countsAll = layout === "across" || names.every(({ row }) => row > total);
+  const summands: Summand[] = [];
+  let textSum = 0;
+  for (const name of names) {
+    if (name.amountAt !== undefined) continue;
+    const place =
+      recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name);
+    if (!countsAll && place.row >= total) continue;
+    const cell = sheet.cellAt(place.row, place.column);
+    const value = cell?.value;
+    if (typeof value === "number")
+      summands.push({ place, value, counts: value !== 0 || cell?.formula !== undefined });
+    else if (typeof value === "string") textSum += amountText(value)?.number ?? 0;
+  }
+  return { summands, textSum };
+}
+
 function totalledAt(
   block: RecipeBlock,
   { line, recipe, role }: SummedLine,
   total: number,
   place: Place = placeIn(block, line, total),
 ): Totalled | null {
-  const { sheet, layout, names, totals, totalsApart = [] } = block;
+  const { sheet, totals, totalsApart = [] } = block;
   const cell = sheet.cellAt(place.row, place.column);
   if (typeof cell?.value !== "number") return null;
-  // A total above the list counts all of it.
-  const isOnTop = names.every(({ row }) => row > total);
-  const before = names
-    .filter(({ amountAt }) => amountAt === undefined)
-    .map((name) =>
-      recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name),
-    )
-    .filter(({ row }) => layout === "across" || isOnTop || row < total);
-  const values = before.map((at) => {
-    const part = sheet.cellAt(at.row, at.column);
-    const counts = part?.value !== 0 || part.formula !== undefined;
-    return { place: at, value: part?.value, counts };
-  });
-  const texts = values.map(({ value }) =>
-    typeof value === "string" ? (amountText(value)?.number ?? 0) : 0,
-  );
+  const { summands, textSum } = summandsOf(block, line, recipe, total);
   return {
     sheet,
     place,
@@ -71,10 +82,8 @@ function totalledAt(
     byFormula: recipe === null && (cell.formula !== undefined || !areMolesOfParticles(block, line)),
     unit: recipe === null ? "" : unitText(recipe.unit),
     mayHoldMore: role !== undefined && role !== "amount" && role !== "composition",
-    summands: values.flatMap(({ place: at, value, counts }) =>
-      typeof value === "number" ? [{ place: at, value, counts }] : [],
-    ),
-    textSum: texts.reduce((sum, value) => sum + value, 0),
+    summands,
+    textSum,
     otherTotals: [
       ...totals.map((other) => placeIn(block, line, other)),
       ...totalsApart.filter((other) => other.line === line),
