@@ -59,6 +59,34 @@ export const readingCases: readonly RuleCase[] = [
   },
 ];
 
+const threeDays = (heading: string, readings: readonly number[]): Rows => [
+  ...LIST,
+  ["Day", heading],
+  ...["Fri", "Sat", "Sun"].map((day, at) => [day, readings[at] ?? null]),
+];
+
+const mixed = { rule: "temperature-units-mixed" } as const;
+
+/** Three readings of a freezer, of which one may be in °F: −3 °F is −19.4 °C. */
+export const threeReadingsCases: readonly RuleCase[] = [
+  {
+    ...{ ...mixed, cells: ["B7"], what: "one of three readings below 0, at home when it is in °F" },
+    rows: threeDays("Freezer at 3 (°C)", [-3, -18, -18.5]),
+  },
+  {
+    ...{ ...mixed, cells: ["B8"], what: "the second of three readings of a Truhe" },
+    rows: threeDays("Truhe 15 Uhr (°C)", [-19, -2, -18.5]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "a freezer that was only too warm on a day" },
+    rows: threeDays("Freezer at 3 (°C)", [-9, -18, -18.5]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "what is read of the mix as it freezes" },
+    rows: threeDays("Mix at 3 (°C)", [-3, -18, -18.5]),
+  },
+];
+
 const days = (third: string): Rows => [
   ["No.", "on", "Water", "Sucrose", "Fructose", "Sum (g)"],
   [1, "3.5.", 500, 150, 20, formula("SUM(C2:E2)", 670)],

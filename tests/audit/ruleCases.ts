@@ -25,6 +25,7 @@ import { massCases } from "./massCases";
 import { measuredInputCases } from "./measuredInputCases";
 import { marketCases } from "./marketCases";
 import { mixtureCases } from "./mixtureCases";
+import { kettleCases } from "./kettleCases";
 import { lessonCases } from "./lessonCases";
 import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
@@ -36,7 +37,7 @@ import { panCases } from "./panCases";
 import { quantityCases } from "./quantityCases";
 import { pastedCases } from "./pastedCases";
 import { placedAnswerCases } from "./placedAnswerCases";
-import { dayCases, readingCases } from "./readingCases";
+import { dayCases, readingCases, threeReadingsCases } from "./readingCases";
 import { scaleCases, tapWaterCases } from "./scaleCases";
 import { servedCases } from "./servedCases";
 import { kitchenCases } from "./kitchenCases";
@@ -164,6 +165,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...scaleCases,
   ...tapWaterCases,
   ...readingCases,
+  ...threeReadingsCases,
+  ...kettleCases,
   ...dayCases,
   ...kitchenCases,
   ...pairCases,

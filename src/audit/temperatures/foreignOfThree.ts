@@ -5,6 +5,8 @@ import type { Reading } from "./foreignReadings";
 const CLOSE_K = 2;
 /** Freezers are about as cold as each other within so many K, in whatever order they stand. */
 const FREEZERS_K = 5.5;
+/** A freezer below 0 °C that is so much warmer than at other times is none that works, in K. */
+const LEAST_LEAP_K = 13;
 /** What is warmer is no freezer's reading. */
 const WARMEST_C = -2;
 
@@ -19,7 +21,8 @@ export function foreignOfThree(
     return [];
   // What is warm at first and then cold is cooled.
   const isCooled = warm === readings[0] && !isOfFreezer;
-  if (isCooled || warm.value <= 0 || next.value > WARMEST_C) return [];
+  const mayBeRight = isOfFreezer ? warm.value - next.value < LEAST_LEAP_K : warm.value <= 0;
+  if (isCooled || mayBeRight || next.value > WARMEST_C) return [];
   const celsius = fahrenheitToC(warm.value);
   const isAlike = next.value - coldest.value <= (isOfFreezer ? FREEZERS_K : CLOSE_K);
   const isAmong = celsius >= coldest.value - CLOSE_K && celsius <= next.value + CLOSE_K;
