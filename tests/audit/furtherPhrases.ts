@@ -35,6 +35,10 @@ export const furtherPhrases = {
   depression: [
     "also gesunken um (K)",
     "Gefr.-Punkt-Erniedrigung (K)",
+    "unter dem von Wasser (K)",
+    "unter dem von reinem Wasser (K)",
+    "below that of water (K)",
+    "freezes below that of pure water by (K)",
     "Gefr.-Pkt.-Erniedr. (K)",
     "Fr. pt. depr. (K)",
     "Freezing point lowered by (K)",

@@ -26,6 +26,26 @@ const spoonful = (basis: "water" | "mix"): Rows => {
   ];
 };
 
+/** A camp's ice in ladles, and for how many of them it is enough. */
+const ladles = (label: string, size: number, enough: string): Rows => [
+  ["Ingredient", "All pots (g)"],
+  ["water", 6000],
+  ["sucrose", 2000],
+  ["All together", formula("SUM(B2:B3)", 8000)],
+  [],
+  [label, size],
+  [enough, formula("B4/B6", 8000 / size)],
+];
+
+/** What a laboratory weighs in, by fractions of mass. */
+const samples = (label: string): Rows => [
+  [label, 500],
+  [],
+  ["Material", "Mass fraction w", "Weighed in (g)"],
+  ["water", 0.8, formula("B4*$B$1", 400)],
+  ["sucrose", 0.2, formula("B5*$B$1", 100)],
+];
+
 /** What one cup, mould or spoonful holds, and how much of it is ice. */
 export const helpingCases: readonly RuleCase[] = [
   {
@@ -38,6 +58,34 @@ export const helpingCases: readonly RuleCase[] = [
     rule: "input-without-unit",
     what: "a cup in grams, and how many there are",
     rows: { Cup: flavours("Cup (g)"), Cups: flavours("Number of cups") },
+    cells: [],
+  },
+  ...["Enough for ladles", "reicht für Schöpfer"].flatMap((enough): RuleCase[] => [
+    {
+      ...{ rule: "input-without-unit", cells: ["B6"], what: `what goes round: "${enough}"` },
+      rows: ladles("ein Schöpfer", 90, enough),
+    },
+    {
+      ...{ rule: "input-without-unit", cells: [], what: `with its unit: "${enough}"` },
+      rows: ladles("ein Schöpfer (g)", 90, enough),
+    },
+  ]),
+  {
+    rule: "input-without-unit",
+    what: "how many ladles all is shared out in",
+    rows: ladles("Schöpfer", 90, "in einem (g)"),
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "what is weighed in for a trial in the laboratory",
+    rows: samples("Laboransatz"),
+    cells: ["B1"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "the same with its unit",
+    rows: samples("Laboransatz (g)"),
     cells: [],
   },
   {

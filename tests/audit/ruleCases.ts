@@ -44,6 +44,7 @@ import { kitchenCases } from "./kitchenCases";
 import { pairCases } from "./pairCases";
 import { shopCases } from "./shopCases";
 import { shareCases } from "./shareCases";
+import { slipCases } from "./slipCases";
 import { sayingCases } from "./sayingCases";
 import { severalListsCases } from "./severalListsCases";
 import { oddOneOutCases } from "./oddOneOutCases";
@@ -163,6 +164,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...alcoholCases,
   ...servedCases,
   ...scaleCases,
+  ...slipCases,
   ...tapWaterCases,
   ...readingCases,
   ...threeReadingsCases,

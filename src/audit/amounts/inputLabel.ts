@@ -24,12 +24,12 @@ const OF_ONE = /^(one|an?|each|per|eine?|je|pro|jede[rs]?) (?!.*\b(in|per|je|pro
 const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 /** Beside a number a vessel alone is what it holds, not what the number counts: "Cup | 110". */
 const VESSEL =
-  /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
+  /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|ladle|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
 
 /** What is weighed, filled or lost; common practice, no source. */
 const QUANTITY = new RegExp(
   [
-    "\\b(batch|charge|ansatz|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\\w*|shrink\\w*)\\b",
+    "ansatz\\b|\\b(batch|charge|mass|weight|amount|quantity|size|portion|loss(es)?|waste|overrun|yield|volume|evaporat\\w*|shrink\\w*)\\b",
     "menge|grö(ß|ss)e|schwund|verlust|ausbeute|aufschlag|volumen|\\bcapacity\\b",
     MEASURED.source,
     DENSITY.source,
@@ -66,9 +66,14 @@ const isWished = (label: string): boolean => QUANTITY.test(label) && headerRole(
 const PLURAL =
   /^(\p{L}+ )?\p{L}+(?<![aisu])s\b|^(kugeln|portionen|teller|becher|tüten|gläser|riegel|formen|dosen)\b/iu;
 
+/** "Enough for ladles": what something goes round for is counted. */
+const GOES_ROUND =
+  /^((that|das) )?(is |makes )?(enough|sufficient) for\b|^(das )?(reicht|langt|genügt) für\b/i;
+
 /** Whether a label names what is counted, not weighed. */
 export const countsThings = (label: string): boolean =>
-  !MEASURED.test(label) && (HAS_NONE.test(label) || COUNTED.test(label) || PLURAL.test(label));
+  !MEASURED.test(label) &&
+  [HAS_NONE, COUNTED, PLURAL, GOES_ROUND].some((words) => words.test(label));
 
 /** Whether a label may be that of an input and names no unit; what is wanted is one where it is a cold temperature. */
 export const isBareLabel = (label: string, isCold = false): boolean =>

@@ -10,6 +10,8 @@ import type { RecipeInBlock } from "./recipeInBlock";
 
 /** The title of a list stands at most this far above it. */
 const ROWS_ABOVE = 4;
+/** And so far left of its names. */
+const COLUMNS_LEFT = 3;
 /** A table's headings stand at most this far above its answers. */
 const MOST_ROWS = 20;
 /** "A) Lemon ice", "2. Lemon ice", "Recipe 3: lemon ice". */
@@ -41,6 +43,20 @@ const wordsAbove = (block: RecipeBlock): string[] => {
   );
 };
 
+/** The words left of a list's first line, where its other lines have the same there or none: "Lemon ice | 3 | Water". */
+function wordsBeside({ sheet, layout, names }: RecipeBlock): string[] {
+  const [first, ...others] = names;
+  if (layout !== "down" || first === undefined || first.column === 0) return [];
+  const columns = rangeLines(Math.max(0, first.column - COLUMNS_LEFT), first.column - 1);
+  return columns
+    .map((column) => ({ column, words: textAt(sheet, first.row, column) }))
+    .filter(({ column, words }) =>
+      others.every(({ row }) => ["", words].includes(textAt(sheet, row, column))),
+    )
+    .map(({ words }) => words)
+    .filter((words) => words !== "");
+}
+
 const known = new WeakMap<RecipeBlock, ReadonlyMap<number, ReadonlySet<string>>>();
 
 /** What the recipes of a list are called, by line: in their headings, above the list and on its sheet's tab. */
@@ -50,7 +66,8 @@ function namesOf(block: RecipeBlock): ReadonlyMap<number, ReadonlySet<string>> {
   const main = mainRecipe(block);
   const names = new Map(
     block.recipes.map((recipe) => {
-      const ofList = recipe === main ? [...wordsAbove(block), block.sheet.name] : [];
+      const ofList =
+        recipe === main ? [...wordsAbove(block), ...wordsBeside(block), block.sheet.name] : [];
       const words = [recipe.title, recipe.title.replace(UNIT_BEHIND, ""), ...ofList];
       const bare = words.map((each) => each.replace(NUMBERING, ""));
       return [recipe.line, new Set([...words, ...bare].map(normalName))];

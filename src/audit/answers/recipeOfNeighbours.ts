@@ -49,8 +49,8 @@ function recipeReadBy(
 
 /**
  * The one recipe whose amounts or total the formulas beside an answer read, above and below it or in its row: it is
- * about that, too; where both read one, that which more of them read; else the one that the words of its row or column
- * name.
+ * about that, too; where both read one, that which more of them read. Where one side alone reads one, or none does, the
+ * one that the words of its row or column name.
  */
 export function recipeOfNeighbours(
   workbook: Workbook,
@@ -65,6 +65,8 @@ export function recipeOfNeighbours(
   const [first, second] = directions.flatMap((direction) =>
     recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction)),
   );
-  if (first === undefined) return recipeNamedIn(recipes, sheet, place);
+  const named = second === undefined ? recipeNamedIn(recipes, sheet, place) : null;
+  if (first === undefined) return named;
+  if (named !== null && named.block !== first.recipe.block) return named;
   return (second !== undefined && second.formulas > first.formulas ? second : first).recipe;
 }

@@ -109,7 +109,8 @@ function recipeOf(block: RecipeBlock, one: OneOfMany): RecipeBlock {
     ...block,
     range: { ...range, top: isFirst ? (headerRow ?? top) : top, bottom },
     names: group,
-    recipes: only !== undefined && more.length === 0 ? [{ ...only, title }] : recipes,
+    // Each list has its own: what is known of a recipe is kept by it.
+    recipes: recipes.map((one) => (more.length === 0 ? { ...one, title } : { ...one })),
     totals: ownTotals,
     isOneOfMany: true,
     totalsApart: totalColumns.flatMap((column) =>

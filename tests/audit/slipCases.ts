@@ -1,0 +1,49 @@
+import { formula, type Rows } from "./bookOf";
+import type { RuleCase } from "./ruleCase";
+
+/** Two ices in one list, each named beside its first line or, where `isSaid`, beside all; what goes into one tin and into all. */
+const list = (isSaid: boolean): Rows => [
+  ["Sort", "Tins", "Ingredient", "1 tin (g)", "all tins (g)"],
+  ["Lemon", 3, "Water", 600, formula("D2*$B$2", 1800)],
+  [isSaid ? "Lemon" : null, null, "Sugar", 200, formula("D3*$B$2", 600)],
+  [isSaid ? "Lemon" : null, null, "Lemon juice", 100, formula("D4*$B$2", 300)],
+  [null, null, "Subtotal", formula("SUM(D2:D4)", 900), formula("SUM(E2:E4)", 2700)],
+  ["Milk", 2, "Whole milk", 800, formula("D6*$B$6", 1600)],
+  [isSaid ? "Milk" : null, null, "Sugar", 150, formula("D7*$B$6", 300)],
+  [isSaid ? "Milk" : null, null, "Water", 50, formula("D8*$B$6", 100)],
+  [null, null, "Subtotal", formula("SUM(D6:D8)", 1000), formula("SUM(E6:E8)", 2000)],
+];
+
+/** Whole milk is 88.1 % water, lemon juice 92.3 %: 692 g and 755 g. */
+const slip = (lemon: Rows[number][number], milk: Rows[number][number]): Rows => [
+  ["Sort", "€ a slice", "Water in a tin (g)"],
+  ["Lemon", 2.5, lemon],
+  ["Milk", 2, milk],
+];
+
+const read = formula('RIME.COMPONENT(List!C2:C4,List!D2:D4,"water")', 692);
+const differs = { rule: "result-differs" } as const;
+
+/** A slip that says the answers of ices by their names, which stand beside the lines of one long list. */
+export const slipCases: readonly RuleCase[] = [false, true].flatMap((isSaid): RuleCase[] => {
+  const List = list(isSaid);
+  const where = isSaid ? "each line" : "the first line";
+  return [
+    {
+      ...{ ...differs, cells: [], what: `answers of ices that are named beside ${where}` },
+      rows: { List, Slip: slip(692, 755) },
+    },
+    {
+      ...{ ...differs, cells: ["C3"], what: `one of them that is wrong, named beside ${where}` },
+      rows: { List, Slip: slip(692, 855) },
+    },
+    {
+      ...{ ...differs, cells: [], what: `one below the formula of another, named beside ${where}` },
+      rows: { List, Slip: slip(read, 755) },
+    },
+    {
+      ...{ ...differs, cells: ["C3"], what: `a wrong one below a formula, named beside ${where}` },
+      rows: { List, Slip: slip(read, 692) },
+    },
+  ];
+});
