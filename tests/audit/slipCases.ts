@@ -21,11 +21,23 @@ const slip = (lemon: Rows[number][number], milk: Rows[number][number]): Rows => 
   ["Milk", 2, milk],
 ];
 
+/** Two lists whose lines say how they were measured; the second ice says so of its water, too: 692 g and 755 g. */
+const diary = (milk: number): Rows => [
+  ["How", "Ingredient", "g", "Ice weighs (g)", 890],
+  ["weighed", "Water", 600, "Scoops", 14],
+  ["weighed", "Sugar", 200],
+  ["weighed", "Lemon juice", 100, "Water in it (g)", 692],
+  [],
+  ["How", "Ingredient", "g", "Ice weighs (g)", 980],
+  ["about 4 cups", "Whole milk", 800, "Scoops", 16],
+  ["a cup", "Sugar", 150],
+  ["weighed", "Water", 50, "Water in it (g)", milk],
+];
+
 const read = formula('RIME.COMPONENT(List!C2:C4,List!D2:D4,"water")', 692);
 const differs = { rule: "result-differs" } as const;
 
-/** A slip that says the answers of ices by their names, which stand beside the lines of one long list. */
-export const slipCases: readonly RuleCase[] = [false, true].flatMap((isSaid): RuleCase[] => {
+const named = [false, true].flatMap((isSaid): RuleCase[] => {
   const List = list(isSaid);
   const where = isSaid ? "each line" : "the first line";
   return [
@@ -47,3 +59,16 @@ export const slipCases: readonly RuleCase[] = [false, true].flatMap((isSaid): Ru
     },
   ];
 });
+
+/** Slips that say the answers of ices by their names, which stand beside the lines of one long list. */
+export const slipCases: readonly RuleCase[] = [
+  ...named,
+  {
+    ...{ ...differs, cells: [], what: "how a line was measured, which another list says, too" },
+    rows: diary(755),
+  },
+  {
+    ...{ ...differs, cells: ["E9"], what: "a wrong answer beside lines that say how" },
+    rows: diary(692),
+  },
+];

@@ -3,6 +3,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { rangeLines } from "../recipes/corrections/rangeLines";
 import { headerRole } from "../recipes/headings/headerRole";
+import { saysRecipe } from "../recipes/headings/saysRecipe";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { mainRecipe } from "./mainRecipe";
@@ -43,18 +44,21 @@ const wordsAbove = (block: RecipeBlock): string[] => {
   );
 };
 
-/** The words left of a list's first line, where its other lines have the same there or none: "Lemon ice | 3 | Water". */
-function wordsBeside({ sheet, layout, names }: RecipeBlock): string[] {
+/**
+ * The words left of a list's first line, where its other lines have none there, or the same below a heading of recipes:
+ * "Lemon ice | 3 | Water | 600".
+ */
+function wordsBeside({ sheet, layout, headerRow, names }: RecipeBlock): string[] {
   const [first, ...others] = names;
   if (layout !== "down" || first === undefined || first.column === 0) return [];
   const columns = rangeLines(Math.max(0, first.column - COLUMNS_LEFT), first.column - 1);
-  return columns
-    .map((column) => ({ column, words: textAt(sheet, first.row, column) }))
-    .filter(({ column, words }) =>
-      others.every(({ row }) => ["", words].includes(textAt(sheet, row, column))),
-    )
-    .map(({ words }) => words)
-    .filter((words) => words !== "");
+  return columns.flatMap((column) => {
+    const words = textAt(sheet, first.row, column);
+    const isHeaded = saysRecipe(textAt(sheet, headerRow ?? -1, column));
+    const mayBe = isHeaded ? ["", words] : [""];
+    const isOfAll = others.every(({ row }) => mayBe.includes(textAt(sheet, row, column)));
+    return words !== "" && isOfAll ? words : [];
+  });
 }
 
 const known = new WeakMap<RecipeBlock, ReadonlyMap<number, ReadonlySet<string>>>();

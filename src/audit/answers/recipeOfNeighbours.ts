@@ -47,10 +47,17 @@ function recipeReadBy(
   return [{ recipe, formulas: read.filter((ranges) => isRead(recipe, ranges)).length }];
 }
 
+/** Whether a row is one of a list's lines, whose words say what each is of. */
+const isOfList = (recipes: readonly RecipeInBlock[], sheet: WorkbookSheet, row: number): boolean =>
+  recipes.some(
+    ({ block: { sheet: home, range } }) =>
+      home === sheet && row >= range.top && row <= range.bottom,
+  );
+
 /**
  * The one recipe whose amounts or total the formulas beside an answer read, above and below it or in its row: it is
- * about that, too; where both read one, that which more of them read. Where one side alone reads one, or none does, the
- * one that the words of its row or column name.
+ * about that, too; where both read one, that which more of them read. Where only those above or below read one, or none
+ * does, the one that the words of its row or column name.
  */
 export function recipeOfNeighbours(
   workbook: Workbook,
@@ -58,15 +65,14 @@ export function recipeOfNeighbours(
   sheet: WorkbookSheet,
   place: Place,
 ): RecipeInBlock | null {
-  const directions = [
-    [1, 0],
-    [0, 1],
-  ] as const;
-  const [first, second] = directions.flatMap((direction) =>
-    recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction)),
-  );
-  const named = second === undefined ? recipeNamedIn(recipes, sheet, place) : null;
-  if (first === undefined) return named;
-  if (named !== null && named.block !== first.recipe.block) return named;
-  return (second !== undefined && second.formulas > first.formulas ? second : first).recipe;
+  const readBeside = (direction: readonly [number, number]) =>
+    recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction))[0];
+  const [ofColumn, ofRow] = [readBeside([1, 0]), readBeside([0, 1])];
+  if (ofRow === undefined) {
+    const isNamed = ofColumn === undefined || !isOfList(recipes, sheet, place.row);
+    const named = isNamed ? recipeNamedIn(recipes, sheet, place) : null;
+    return named ?? ofColumn?.recipe ?? null;
+  }
+  const isOfColumn = ofColumn !== undefined && ofRow.formulas <= ofColumn.formulas;
+  return isOfColumn ? ofColumn.recipe : ofRow.recipe;
 }
