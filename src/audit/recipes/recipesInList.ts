@@ -110,7 +110,7 @@ function recipeOf(block: RecipeBlock, one: OneOfMany): RecipeBlock {
     range: { ...range, top: isFirst ? (headerRow ?? top) : top, bottom },
     names: group,
     // Each list has its own: what is known of a recipe is kept by it.
-    recipes: recipes.map((one) => (more.length === 0 ? { ...one, title } : { ...one })),
+    recipes: recipes.map((each) => (more.length === 0 ? { ...each, title } : { ...each })),
     totals: ownTotals,
     isOneOfMany: true,
     totalsApart: totalColumns.flatMap((column) =>
