@@ -30,33 +30,18 @@ export function rangeName({ top, left, bottom, right }: CellRange): string {
   return top === bottom && left === right ? first : `${first}:${cellName(bottom, right)}`;
 }
 
-const [DOLLAR, A, Z, ZERO, NINE] = [36, 65, 90, 48, 57];
-const [MOST_LETTERS, MOST_DIGITS] = [3, 7];
+const CELL = /^\$?[A-Z]{1,3}\$?[0-9]{1,7}$/i;
 
-/**
- * Zero-based place of an A1 address, dollar signs allowed; null when it is none or beyond the sheet. By codes, as a
- * large workbook names millions of cells.
- */
+/** Zero-based place of an A1 address, dollar signs allowed; null when it is none or beyond the sheet. */
 export function parseCellName(address: string): { row: number; column: number } | null {
-  let at = address.charCodeAt(0) === DOLLAR ? 1 : 0;
-  const letters = at;
-  let column = 0;
-  for (; at < address.length && at - letters < MOST_LETTERS; at += 1) {
-    const code = address.charCodeAt(at) & ~32;
-    if (code < A || code > Z) break;
-    column = column * 26 + code - A + 1;
-  }
-  if (at === letters) return null;
-  if (address.charCodeAt(at) === DOLLAR) at += 1;
-  const digits = at;
-  let row = 0;
-  for (; at < address.length && at - digits < MOST_DIGITS; at += 1) {
+  if (!CELL.test(address)) return null;
+  let [row, column] = [0, 0];
+  for (let at = 0; at < address.length; at += 1) {
     const code = address.charCodeAt(at);
-    if (code < ZERO || code > NINE) break;
-    row = row * 10 + code - ZERO;
+    if (code > 64) column = column * 26 + (code & 31);
+    else if (code !== 36) row = row * 10 + code - 48;
   }
-  const isWhole = at > digits && at === address.length;
-  return isWhole && row >= 1 && row <= MAX_ROWS && column <= MAX_COLUMNS
+  return row > 0 && row <= MAX_ROWS && column <= MAX_COLUMNS
     ? { row: row - 1, column: column - 1 }
     : null;
 }
