@@ -44,6 +44,26 @@ const moles = (sum: string, total: number): Rows => [
   ...ICE,
 ];
 
+/** A recipe for twenty and what two houses get of it, by how many eat there. */
+const houses = (syrup: string, sum: string, total: number): Rows => [
+  ["Gramm", "Personen", "Wasser", syrup, "Zucker", "Masse"],
+  ["Grundrezept in g", 20, 1500, 300, 200, formula("SUM(C2:E2)", 2000)],
+  ...[10, 30].map((people, at) => {
+    const row = 3 + at;
+    const part = (column: string, grams: number) =>
+      formula(`${column}2/$B$2*$B$${row}`, (grams * people) / 20);
+    const parts = [part("C", 1500), part("D", 300), part("E", 200)];
+    return [`Haus ${row}`, people, ...parts, formula(`SUM(C${row}:E${row})`, 100 * people)];
+  }),
+  [
+    "Küche",
+    ...[...["B", "C", "D", "E"].entries()].map(([at, column]) =>
+      formula(`SUM(${column}3:${column}4)`, [40, 3000, 600, 400][at] ?? 0),
+    ),
+    formula(sum, total),
+  ],
+];
+
 /** Costs of a day, added up so far line by line. */
 const soFar: Rows = [
   ["Day", "Tubs", "£", "So far"],
@@ -99,6 +119,22 @@ export const stoppingShortCases: readonly RuleCase[] = [
   {
     ...{ rule: "total-incomplete", cells: [], what: "a sum over three columns alike" },
     rows: moles("SUM(B4:D4)", 0.6),
+  },
+  {
+    ...{ rule: "total-incomplete", cells: [], what: "what houses get, without the recipe itself" },
+    rows: houses("Glukose", "SUM(F3:F4)", 4000),
+  },
+  {
+    ...{ rule: "total-incomplete", cells: ["F5"], what: "what houses get, without the last house" },
+    rows: houses("Glukose", "SUM(F2:F3)", 3000),
+  },
+  {
+    ...{ rule: "unknown-ingredient", cells: ["D1"], what: "an unknown one beside how many eat" },
+    rows: houses("Mondsirup", "SUM(F3:F4)", 4000),
+  },
+  {
+    ...{ rule: "total-incomplete", cells: [], what: "an unknown one beside how many eat" },
+    rows: houses("Mondsirup", "SUM(F3:F4)", 4000),
   },
   { ...{ rule: "total-incomplete", cells: [], what: "sums so far, line by line" }, rows: soFar },
   {

@@ -1,9 +1,10 @@
 import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookCell, WorkbookSheet } from "../../workbook/model";
 import { moveFormula } from "../../workbook/moveFormula";
-import { contains } from "../../workbook/references";
+import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangeOfAll } from "../formulas/sumFormulas";
+import { rangesReadHere } from "../formulas/rangesReadHere";
 import { sumOfRange } from "../formulas/sumOfRange";
 import type { Place } from "../recipes/recipeBlock";
 import type { FilledTotal } from "./filledTotals";
@@ -89,6 +90,23 @@ function isPartedOn(beyond: readonly Place[], first: Place, sums: readonly LineS
   );
 }
 
+const endsOf = ({ top, bottom, left, right }: CellRange): Place[] => [
+  { row: top, column: left },
+  { row: bottom, column: right },
+];
+
+/** Whether most of what is added up is worked out from what lies beyond: the recipe itself, above what each house gets. */
+function isBaseOf(sheet: WorkbookSheet, base: Place, places: readonly Place[]): boolean {
+  const parts = rangesReadHere(sheet, base);
+  const isFromBase = (place: Place): boolean =>
+    rangesReadHere(sheet, place)
+      .flatMap(endsOf)
+      .some((part) =>
+        rangesReadHere(sheet, part).some((read) => parts.some((range) => overlaps(range, read))),
+      );
+  return places.filter(isFromBase).length * 2 > places.length;
+}
+
 const beyondOf = (sheet: WorkbookSheet, sum: LineSum): readonly Place[] => [
   ...filledBeyond(sheet, sum, false),
   ...filledBeyond(sheet, sum, true),
@@ -101,9 +119,15 @@ function stoppingShort(
 ): FilledTotal[] {
   const { row, column, formula, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
-  const [beyond, places] = [beyondOf(sheet, sum), placesOf(range)];
+  const places = placesOf(range);
+  const beyond = beyondOf(sheet, sum).filter((place) => !isBaseOf(sheet, place, places));
   const [first] = places;
-  if (typeof stored !== "number" || first === undefined || beyond.length >= places.length)
+  if (
+    typeof stored !== "number" ||
+    first === undefined ||
+    beyond.length >= places.length ||
+    beyond.length === 0
+  )
     return [];
   const isFilled = places.slice(1).every((place) => isFilledFrom(sheet, first, place));
   if (!isFilled || isPartedOn(beyond, first, sums)) return [];

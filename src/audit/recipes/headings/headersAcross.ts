@@ -81,15 +81,17 @@ export function headersAcross(
   const sums = sumsAcross(context, first, left, ofAmounts());
   for (const column of sums) roles.set(column, "total");
   const listed = left.filter(({ column }) => !sums.includes(column));
-  const derived = derivedAcross(context, first, listed, [...roles.keys()]);
+  const answers = [...roles.keys()];
+  const withoutCounts = (among: readonly RecipeName[]): readonly RecipeName[] => {
+    const counts = countsAcross(context, first, among, [...totals, ...sums]);
+    for (const column of counts) roles.set(column, "other");
+    return among.filter(({ column }) => !counts.includes(column));
+  };
+  // Worked out from how many it is for, an amount is one still.
+  const counted = withoutCounts(listed);
+  const derived = derivedAcross(context, first, counted, answers);
   for (const column of derived)
     roles.set(column, headerRole(textAt(context.sheet, row, column)) ?? "other");
-  const own = listed.filter(({ column }) => !derived.includes(column));
-  const counts = countsAcross(context, first, own, [...totals, ...sums]);
-  for (const column of counts) roles.set(column, "other");
-  return {
-    names: own.filter(({ column }) => !counts.includes(column)),
-    totals: [...totals, ...sums],
-    roles,
-  };
+  const own = withoutCounts(counted.filter(({ column }) => !derived.includes(column)));
+  return { names: own, totals: [...totals, ...sums], roles };
 }
