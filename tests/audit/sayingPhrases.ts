@@ -4,6 +4,12 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "Auf den Pappaufsteller: mit Milch.",
+    "On the lid of the tub: milk",
+    "Panel told: milk.",
+    "Guests were informed: milk",
+    "An jeden Kühlschrank: Milch",
+    "Den Gästen gesagt: Milch",
     "Am Buffet auszeichnen: Milch.",
     "Bitte am Büfett aushängen: Milch",
     "Put up at the counter: milk",
@@ -224,6 +230,11 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Auf die Einkaufsliste: Milch, Eier",
+    "On the shopping list: milk, eggs",
+    "Für den Ansatz: Milch",
+    "On the stove: milk",
+    "Auf dem Herd: Milch",
     "Am Buffet auszeichnen: Preise",
     "Display beside the tub: prices",
     "beat the eggs with the sugar",

@@ -4,10 +4,13 @@ const NAME =
 
 /** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =
-  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|tell|tells|declare|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|auszeichn\p{L}*|ausgezeichnet|ausweisen|ausgewiesen|aushängen|ausgehängt|bekannt ?(geben|machen)|mitteilen|anzeigen|display|disclose|state|flag|(put|chalk|pin) up|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|erwähnen|write|note|mention|print)\b[^:]*:/u;
+  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|said|tell|tells|told|inform\p{L}*|announce\p{L}*|knows|declared?|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|auszeichn\p{L}*|ausgezeichnet|ausweisen|ausgewiesen|aushängen|ausgehängt|bekannt ?(geben|machen)|mitteilen|mitgeteilt|anzeigen|angezeigt|angesagt|gesagt|display(ed)?|disclosed?|stated?|flag(ged)?|(put|chalk|pin) up|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|genannt|erwähnen|erwähnt|write|written|note|mention(ed)?|print(ed)?)\b[^:]*:/u;
 /** These are no ingredients: after whatever words and a colon they are allergens. */
 const ONLY_ALLERGEN =
   /^(tree nuts?|schalenfrüchte|gluten|sul[fp]hites?|sulfite?|crustaceans|krebstiere|molluscs|weichtiere|lupine?n?s?)$/;
+/** "Auf den Pappaufsteller", "on the lid of the tub", but no list of what to buy or do. */
+const PUT_ON =
+  /^(?!.*(list|einkauf|shop|bestell|order|markt|market|lager|store|tisch|table|herd|stove))(to go |goes |to put |kommt |gehört |muss |bitte |noch )?(auf|an|on|onto) (das|den|die|der|dem|ans|unser\p{L}*|jede\p{L}*|the|every|each|all|our) [\p{L} -]{3,30}$/u;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
   /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden)|((bitte |please |to )?((an|weiter)sagen|sagen|say|tell)|(guests?|customers?|eaters?|gäste|kunden|esser) (must|should|müssen|sollen) (know|wissen))( (the |our |your |den |dem |der |unseren )?\p{L}+)?|(card|sign|label) (by|at|on|for|next to) (the |each |every )?\p{L}+)( \(.*\))?$/u;
@@ -32,7 +35,10 @@ export function isAllergenList(text: string): boolean {
 }
 
 /** Whether a heading says that what stands below it is told to those who eat: "Notice", "Aushang". */
-export const isPutUp = (heading: string): boolean => PUT_UP.test(heading.toLowerCase().trim());
+export function isPutUp(heading: string): boolean {
+  const said = heading.toLowerCase().trim();
+  return PUT_UP.test(said) || PUT_ON.test(said);
+}
 
 /** Whether a list of allergens is a lone word, which may be an ingredient as well: "milk". */
 export const isOneWord = (text: string): boolean => /^[\p{L}]+$/u.test(text.trim());

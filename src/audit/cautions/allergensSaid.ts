@@ -16,7 +16,7 @@ const HAS =
 
 /** "Wrapper must say milk", "Lid says: egg", "bitte Milch angeben": what is to be told. */
 const SAYS =
-  /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|lists?|warns? (of|about)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
+  /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|(?<!(shopping|order|buying|packing) )lists?|warns? (of|about)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
 
 /** "Contains no milk", "frei von Nüssen": what is not in it. */
 const HAS_NONE =
