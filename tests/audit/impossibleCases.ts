@@ -17,6 +17,12 @@ const solution = (constant: Rows[number][number]): Rows => [
   ["Kf (K·kg/mol)", constant],
 ];
 
+const weighed = (second: string, grams: number): Rows => [
+  ["Substance", "Amount (g)"],
+  ["Glucose monohydrate", 200],
+  [second, grams],
+];
+
 const POINT = "Freezing point (°C)";
 const ICE = "Ice, share of the water at −12 °C (%)";
 
@@ -79,6 +85,18 @@ export const impossibleCases: readonly RuleCase[] = [
     rule: "cryoscopic-constant",
     what: "−18 beside a constant is a temperature",
     rows: solution(-18),
+    cells: [],
+  },
+  {
+    rule: "more-than-dissolves",
+    what: "more glucose than the water of the list dissolves",
+    rows: weighed("Water", 100),
+    cells: ["B2"],
+  },
+  {
+    rule: "more-than-dissolves",
+    what: "substances without anything that brings water are no mix",
+    rows: weighed("Sodium chloride", 20),
     cells: [],
   },
 ];

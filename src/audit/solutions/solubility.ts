@@ -22,9 +22,16 @@ export interface JudgedRecipe {
 /** Of a ledger the first recipes are judged. */
 const MOST_RECIPES = 200;
 
+/** g of water per 100 g from which on an ingredient brings a mix its water: fruit, milk, cream, spirits. */
+const WATERY = 30;
+
+/** Whether something in a list brings water; what does not is a list of substances, not a mix that is frozen. */
+const bringsWater = ({ items, ownIngredients }: MeantMix): boolean =>
+  items.some((item) => (componentPer100(item, "water", ownIngredients) ?? 0) >= WATERY);
+
 const judged = new WeakMap<AuditContext, readonly JudgedRecipe[]>();
 
-/** The recipes of a workbook of which nothing is left out and to which some answer fits, with what they mean. */
+/** The recipes of a workbook of which nothing is left out, with water, and to which some answer fits, with what they mean. */
 export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
   const known =
     judged.get(context) ??
@@ -34,7 +41,8 @@ export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
         if (isClassBlock(block) && !hasWater(block)) return [];
         if (isExtract(block, context.blocks) || unfitRecipes(context).has(recipe)) return [];
         const mix = context.mixOf(block, recipe);
-        return mix.whole && mix.items.length > 1 ? [{ block, recipe, mix }] : [];
+        const isMix = mix.whole && mix.items.length > 1 && bringsWater(mix);
+        return isMix ? [{ block, recipe, mix }] : [];
       }),
     );
   judged.set(context, known);
