@@ -28,7 +28,8 @@ const MOST_ROWS = 20;
 /** The row in which a number's column is headed: right above it, or above the numbers that stand there. */
 function headingRow({ sheet, row, column, block }: LabelledAnswer): number {
   // Beside names that run across, the heading is that of all rows.
-  if (block.layout === "across" && block.sheet === sheet) return block.headerRow ?? row - 1;
+  const isBeside = block.sheet === sheet && row >= block.range.top && row <= block.range.bottom;
+  if (block.layout === "across" && isBeside) return block.headerRow ?? row - 1;
   const isNumber = (at: number) => typeof sheet.cellAt(at, column)?.value === "number";
   const above = Array.from({ length: MOST_ROWS }, (_, at) => row - 1 - at);
   return above.find((at) => !isNumber(at)) ?? row - 1;

@@ -8,6 +8,7 @@ import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { headsList } from "../recipes/headings/headsList";
 import { isExtract } from "../recipes/names/isExtract";
+import { isBlank } from "../recipes/cells";
 import { isLedger } from "../recipes/isLedger";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 
@@ -21,11 +22,24 @@ const readsShares = ({ sheet, range }: RangeRead, block: RecipeBlock): boolean =
   block.roles.get(range.left) === "amount" &&
   block.names.every(({ row }) => contains(range, row, range.left));
 
+/** A row of answers goes on at most this far beyond the ingredients above it. */
+const REACH_RIGHT = 12;
+
+/** Whether a row of numbers or words goes on without a gap from below a list that runs across to a place right of it. */
+function goesOnTo({ sheet, layout, range }: RecipeBlock, { row, column }: Place): boolean {
+  const beyond = column - range.right;
+  if (layout !== "across" || beyond <= 0 || beyond > REACH_RIGHT) return false;
+  const before = Array.from({ length: beyond }, (_, at) => range.right + at);
+  return before.every((at) => !isBlank(sheet, row, at));
+}
+
 /** The list beside which or below which a cell stands; null when several do. */
-function nearestBlock(blocks: readonly RecipeBlock[], { row, column }: Place): RecipeBlock | null {
+function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock | null {
+  const { row, column } = place;
   const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
   const below = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
-  const inColumns = below.filter(({ range }) => column >= range.left && column <= range.right);
+  const isIn = ({ range }: RecipeBlock) => column >= range.left && column <= range.right;
+  const inColumns = below.filter((block) => isIn(block) || goesOnTo(block, place));
   const above = inColumns.length > 0 ? inColumns : below;
   const least = Math.min(...above.map(rowsAbove));
   const near = above.filter((block) => rowsAbove(block) === least);

@@ -2,7 +2,7 @@ import type { CellRange } from "../../workbook/model";
 import { classAcross } from "./classAcross";
 import type { FinderContext } from "./finderContext";
 import { holdsNumber, isBlank, textAt } from "./cells";
-import { headerRole } from "./headings/headerRole";
+import { headerRole, type Role } from "./headings/headerRole";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { isTaken } from "./isTaken";
 import { headersAcross } from "./headings/headersAcross";
@@ -86,6 +86,26 @@ function blockAt(
   });
 }
 
+const ANSWERS: readonly Role[] = ["freezing point", "depression", "ice fraction"];
+
+const hasAnswers = ({ roles }: RecipeBlock): boolean =>
+  [...roles.values()].some((role) => ANSWERS.includes(role));
+
+/**
+ * Whether what stands right below a row of amounts says of that recipe when it freezes and how much water, sugar or
+ * alcohol is in it.
+ */
+function isOfAnswers(block: RecipeBlock, above: RecipeBlock | undefined): boolean {
+  const { sheet, range, names } = block;
+  if (above === undefined || above.range.bottom + 1 !== range.top || hasAnswers(above))
+    return false;
+  const isOfPart = ({ row, column }: RecipeName) => {
+    const role = headerRole(textAt(sheet, row, column));
+    return role !== null && role !== "amount";
+  };
+  return hasAnswers(block) && names.every(isOfPart);
+}
+
 /** Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else. */
 export function blocksAcross(
   context: FinderContext,
@@ -98,7 +118,7 @@ export function blocksAcross(
     if (row <= below) continue;
     for (const run of runs(columns, 0)) {
       const block = run.length < 2 || isTaken(taken, row, run) ? null : blockAt(context, row, run);
-      if (block === null) continue;
+      if (block === null || isOfAnswers(block, blocks.at(-1))) continue;
       blocks.push(block);
       below = Math.max(below, block.range.bottom);
     }

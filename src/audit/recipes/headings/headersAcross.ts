@@ -11,9 +11,18 @@ import type { RecipeName } from "../recipeBlock";
 import { statedShares } from "../names/statedShares";
 import { sumsAcross } from "../totals/sumsAcross";
 
-/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
-function holdsAmounts({ sheet }: FinderContext, first: number, column: number): boolean {
+/** The first rows below the headings, down to one that has nothing but words: it is about something else. */
+function firstRows({ sheet }: FinderContext, first: number, columns: readonly number[]): number[] {
   const rows = [first, first + 1, first + 2, first + 3];
+  const isOfWords = (row: number) =>
+    !columns.some((column) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column)) &&
+    columns.filter((column) => textAt(sheet, row, column) !== "").length >= 2;
+  const end = rows.findIndex((row) => row > first && isOfWords(row));
+  return end < 0 ? rows : rows.slice(0, end);
+}
+
+/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
+function holdsAmounts({ sheet }: FinderContext, rows: readonly number[], column: number): boolean {
   const numbers = rows.filter(
     (row) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column),
   );
@@ -47,11 +56,12 @@ export function headersAcross(
   const names: RecipeName[] = [];
   const totals: number[] = [];
   const roles = new Map<number, Role>();
+  const rows = firstRows(context, first, columns);
   for (const column of columns) {
     const heading = textAt(context.sheet, row, column);
     const item = itemName(heading, context.check);
     const role = headerRole(item) ?? (bareShare(heading) === null ? null : "composition");
-    if (!holdsAmounts(context, first, column)) {
+    if (!holdsAmounts(context, rows, column)) {
       if (role !== null) roles.set(column, role);
     } else if (context.check(item).kind !== "unknown") {
       names.push({ row, column, item });
