@@ -1,4 +1,5 @@
-import { formula, type Rows } from "./bookOf";
+import { auditWorkbook } from "../../src/audit/auditWorkbook";
+import { bookOf, formula, type Rows } from "./bookOf";
 import { rulesOn } from "./tried";
 
 const INGREDIENTS = ["whole milk", "cream 35 % fat", "sucrose", "honey, average"];
@@ -31,5 +32,44 @@ describe("What is to be bought for several recipes", () => {
   });
   test("is a mix where it was typed", () => {
     expect(rulesOn(shopping(() => ""))).toContain("caution-not-named");
+  });
+});
+
+/** Two ices, one with spirit, and what is to be bought for both, but for the water. */
+const bought = (spirit: string, given: { sum?: number; more?: Rows } = {}) => {
+  const ice = (item: string, grams: number): Rows => [
+    ["Zutat", "Menge (g)"],
+    ["Wasser", 600],
+    ["Zucker", 150],
+    [item, grams],
+  ];
+  const list: Rows = [
+    ["Was", "Gramm zusammen"],
+    ["Zucker", formula("Apfel!B3+Schnaps!B3", 300)],
+    ["Apfelmus", formula("Apfel!B4", 300)],
+    ["Spirituose 40 % vol", formula(spirit, 60)],
+    ["alles ohne Wasser", given.sum ?? formula("SUM(B2:B4)", 660)],
+    ...(given.more ?? []),
+  ];
+  return { Apfel: ice("Apfelmus", 300), Schnaps: ice("Spirituose 40 % vol", 60), Einkauf: list };
+};
+
+/** What is found on the list of what is to be bought. */
+const onList = (sheets: Readonly<Record<string, Rows>>): string[] =>
+  auditWorkbook(bookOf(sheets))
+    .findings.filter(({ sheet, severity }) => sheet === "Einkauf" && severity !== "note")
+    .map(({ rule }) => rule);
+
+describe("What is to be bought for several recipes but for the water", () => {
+  test("is not eaten, and its sum is that of its lines", () => {
+    expect(onList(bought("Schnaps!B4"))).toEqual([]);
+    expect(onList(bought("Schnaps!B4", { sum: 660 }))).toEqual([]);
+  });
+  test("has another sum where one was typed", () => {
+    expect(onList(bought("Schnaps!B4", { sum: 800 }))).not.toEqual([]);
+  });
+  test("is a mix where one says what it is to be like", () => {
+    const more = [["Ziel", "Kugeln bei −13"]];
+    expect(onList(bought("Schnaps!B4", { more }))).not.toEqual([]);
   });
 });

@@ -3,6 +3,9 @@ import { componentGrams } from "../answers/answers";
 import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
+import { BUT_WATER } from "../answers/butWater";
+import { plainWords } from "../recipes/headings/plainWords";
+import { plainWaterGrams } from "./plainWaterGrams";
 import { misreadingOf } from "./misreadParts";
 import { RESULT } from "../answers/judgeResults";
 import { statedParts, type StatedPart } from "../answers/statedParts";
@@ -11,7 +14,7 @@ import { statedParts, type StatedPart } from "../answers/statedParts";
 const RELATIVE = 0.08;
 const LEAST = 0.5;
 
-function isRight({ part, basis, value, right, mix }: StatedPart): boolean {
+function isRight({ part, basis, value, right, mix, label }: StatedPart): boolean {
   const isNear = (one: number) =>
     Math.abs(value - one) <= Math.max(LEAST, RELATIVE * Math.abs(one));
   if (isNear(right)) return true;
@@ -25,6 +28,8 @@ function isRight({ part, basis, value, right, mix }: StatedPart): boolean {
     const solids = [
       componentGrams(mix, "dissolved solids"),
       total - (componentGrams(mix, "water") ?? 0),
+      // "All but the water" may be the other lines.
+      ...(BUT_WATER.test(plainWords(label)) ? [total - plainWaterGrams(mix)] : []),
     ];
     return solids.some((grams) => isNear(inBasis(grams)));
   }

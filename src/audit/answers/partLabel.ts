@@ -1,5 +1,6 @@
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import { perOf, withoutPerWater, type Per } from "./perOf";
+import { BUT_WATER } from "./butWater";
 import { plainWords } from "../recipes/headings/plainWords";
 
 export type Part =
@@ -19,8 +20,9 @@ const PARTS: readonly (readonly [Part, RegExp])[] = [
   ],
   [
     "solids",
-    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm|dm)\b|(except|non|without|all but|but|au(ß|ss)er|ohne|nicht)[- ]?(the )?(water|wasser)/,
+    /\bsolids\b|dry (matter|mass|substance)|trocken(m\b|masse|substanz|stoffe?|anteil)|feststoffe?|(^|gesamt[- ])(ts|tm|dm)\b/,
   ],
+  ["solids", BUT_WATER],
   ["ethanol", /\b(alcohol|ethanol|alc|alk)\b|alkohol/],
   ["sugars", /\b(sugars?|sug)\b|zucker/],
   ["sucrose", /\bsucrose\b|saccharose/],

@@ -3,6 +3,7 @@ import { unfitRecipes } from "../answers/unfitRecipes";
 import type { AuditContext } from "../context";
 import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
+import { isShoppingList } from "./isShoppingList";
 import { isExtract } from "../recipes/names/isExtract";
 import {
   amountPlace,
@@ -40,6 +41,7 @@ export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
         // A class's list whose water stands where nobody finds it is not all of a mix.
         if (isClassBlock(block) && !hasWater(block)) return [];
         if (isExtract(block, context.blocks) || unfitRecipes(context).has(recipe)) return [];
+        if (isShoppingList(context, block, recipe)) return [];
         const mix = context.mixOf(block, recipe);
         const isMix = mix.whole && mix.items.length > 1 && bringsWater(mix);
         return isMix ? [{ block, recipe, mix }] : [];
