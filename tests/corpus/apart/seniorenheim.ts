@@ -46,7 +46,7 @@ function house(
 function across(kit: Kit, sheet: CorpusSheet) {
   const made = called(upTo(soberOnes(kit, 1)[0]!, 1500), OWN);
   put(sheet, 0, 0, `Nachtisch am Sonntag: ${made.title}`);
-  putRow(sheet, TOP, 0, ["Gramm", "Personen"]);
+  putRow(sheet, TOP, 0, ["Für wen", "Personen"]);
   const names = putRow(sheet, TOP, 2, made.names);
   const last = 2 + names.length;
   put(sheet, TOP, last, "Masse");
