@@ -45,6 +45,37 @@ const sorts = (heading: string, notice: string): Rows => [
   ],
 ];
 
+/** What houses get by how many eat there, one of them unreadable, above answers under the number of heads. */
+const houses = (unreadable: boolean): Rows => [
+  ["g", "Personen", "Wasser", "Zucker", "Masse"],
+  ["Grundrezept", 20, 1500, 500, formula("SUM(C2:D2)", 2000)],
+  ["Haus 1", 10, 750, 250, formula("SUM(C3:D3)", 1000)],
+  ["Haus 2", 40, 3000, 1000, formula("SUM(C4:D4)", 4000)],
+  ["Haus 3", 30, 2250, unreadable ? "?" : 750, unreadable ? "?" : formula("SUM(C5:D5)", 3000)],
+  [],
+  ["Wasser im Grundrezept (g)", 1500],
+  ["Gelöste Stoffe im Grundrezept (g)", 500],
+  ["Zuckeranteil (%)", 25],
+  ["Kosten (€)", 3],
+];
+
+test.each([true, false])("how many eat is no ingredient, one row unreadable: %s", (unreadable) => {
+  const [block] = auditContext(bookOf({ Sheet1: houses(unreadable) }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toEqual(["Wasser", "Zucker"]);
+});
+
+test("what a total counts is an ingredient, however unknown, before the others", () => {
+  const rows: Rows = [
+    ["g", "Mondsirup", "Wasser", "Zucker", "Masse"],
+    ["Haus 1", 50, 750, 250, formula("SUM(B2:D2)", 1050)],
+    ["Haus 2", 200, 3000, 1000, formula("SUM(B3:D3)", 4200)],
+    [],
+    ["Wasser (g)", 1500],
+  ];
+  const [block] = auditContext(bookOf({ Sheet1: rows }), []).blocks;
+  expect(block?.names.map(({ item }) => item)).toEqual(["Mondsirup", "Wasser", "Zucker"]);
+});
+
 test("what is said of the mix behind the total of recipes in rows is no ingredient of theirs", () => {
   const rows: Rows = [
     ["Trials, % m/m"],

@@ -28,11 +28,11 @@ export function countsAcross(
     totals.some((column) => Math.abs(numberAt(row, column) - sum) <= Math.min(CLOSE * sum, least));
   const rows = Array.from({ length: ROWS_READ }, (_, step) => first + step);
   return names.slice(0, start).flatMap(({ column }, at) => {
-    const filled = rows.filter((row) => numberAt(row, column) > 0);
-    const leftOut = filled.filter((row) => {
-      const rest = names.slice(at + 1).reduce((sum, one) => sum + numberAt(row, one.column), 0);
-      return rest > 0 && isTotal(row, rest, PART * numberAt(row, column));
-    });
+    const restOf = (row: number) =>
+      names.slice(at + 1).reduce((sum, one) => sum + numberAt(row, one.column), 0);
+    // Answers below the table stand beside no amounts.
+    const filled = rows.filter((row) => numberAt(row, column) > 0 && restOf(row) > 0);
+    const leftOut = filled.filter((row) => isTotal(row, restOf(row), PART * numberAt(row, column)));
     return leftOut.length >= LEAST_ROWS && leftOut.length * 2 > filled.length ? [column] : [];
   });
 }
