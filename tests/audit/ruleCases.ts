@@ -66,6 +66,8 @@ import { vocationalCases } from "./vocationalCases";
 import { walkCases } from "./walkCases";
 import { wholeCases } from "./wholeCases";
 import { wordingCases } from "./wordingCases";
+import { averagedReadingCases } from "./averagedReadingCases";
+import { stepCases } from "./stepCases";
 import { waterOfClassCases } from "./waterOfClassCases";
 import { workedExampleCases } from "./workedExampleCases";
 
@@ -134,6 +136,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...structureCases,
   ...stoppingShortCases,
   ...answerCases,
+  ...averagedReadingCases,
+  ...stepCases,
   ...impossibleCases,
   ...variationCases,
   ...lessonCases,

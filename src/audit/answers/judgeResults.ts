@@ -4,6 +4,7 @@ import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { isAboutShownRows } from "../formulas/isAboutShownRows";
+import { isReading } from "./isReading";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { isClassBlock } from "../recipes/classSheet";
 import { isPointInFahrenheit } from "../temperatures/pointInFahrenheit";
@@ -12,6 +13,7 @@ import {
   breaksPromise,
   IDEAL_RELATIVE,
   inOurUnit,
+  isCloseForReading,
   isOff,
   isWithinTolerance,
   mayBeOtherData,
@@ -62,6 +64,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   if (ours === null) return null;
   const isRightEnough = !isOff(role, stated, ours);
   if (isRightEnough && !breaksPromise(result, stated, ours)) return null;
+  if (isCloseForReading(role, stated, ours) && isReading(context, result)) return null;
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
   if (isRightEnough && !idealOnly) return null;

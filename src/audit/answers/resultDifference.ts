@@ -34,6 +34,17 @@ export const isOff = (
   relative = RELATIVE,
 ): boolean => Math.abs(stated - ours) > Math.max(LEAST[role], relative * Math.abs(ours));
 
+/** A class's thermometer shows tenths, and one reading differs from the next. */
+const OF_READING = { kelvin: 0.3, relative: 0.2 };
+
+/** Whether a number is as near to ours as one that was read off can be. */
+export const isCloseForReading = (
+  role: StatedResult["role"],
+  stated: number,
+  ours: number,
+): boolean =>
+  Math.abs(stated - ours) <= OF_READING.kelvin || !isOff(role, stated, ours, OF_READING.relative);
+
 /** A number without a known mistake behind it must be off by more than both of these. */
 const UNEXPLAINED_RELATIVE = 0.08;
 const UNCERTAINTIES = 2;

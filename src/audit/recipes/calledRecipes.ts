@@ -16,7 +16,10 @@ const isOfColumns = ({ names, amounts }: MixCall): boolean =>
   amounts.bottom === names.bottom;
 
 const isOf = (block: RecipeBlock, { names }: MixCall): boolean =>
-  block.layout === "down" && block.names.some(({ row, column }) => contains(names, row, column));
+  block.layout === "down" &&
+  block.names.some(
+    ({ row, column, amountAt }) => amountAt === undefined && contains(names, row, column),
+  );
 
 /** How far above a list its headings may stand. */
 const REACH_UP = 10;

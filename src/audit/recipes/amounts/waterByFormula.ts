@@ -1,6 +1,7 @@
 import { massIn } from "./unit";
 import { textAt } from "../cells";
 import { productOf } from "../forms/productOf";
+import { addsList } from "../totals/addsList";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 
 /** What is worked out from all lines of a list stands at most so many rows below it. */
@@ -16,9 +17,10 @@ function dividedBy(
   const formula = sheet.cellAt(row, column)?.formula;
   if (formula?.includes("/") !== true) return null;
   const { above = [], below = [] } = productOf(formula) ?? {};
-  const isOfMoles = above.some(
-    (place) => roles.get(place.column) === "moles" && names.some((name) => name.row === place.row),
-  );
+  const lines = names.map((name) => name.row);
+  const isOfLines = (place: Place) =>
+    lines.includes(place.row) || addsList(sheet, place.row, place.column, lines);
+  const isOfMoles = above.some((place) => roles.get(place.column) === "moles" && isOfLines(place));
   const [at, ...more] = below;
   if (!isOfMoles || at === undefined || more.length > 0) return null;
   const isOutside = at.row < range.top || at.row > range.bottom;

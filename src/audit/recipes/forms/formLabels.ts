@@ -22,7 +22,7 @@ const WITHOUT_UNIT =
 /** The letters that chemists write: m(NaCl), M, n, b, i, V(H2O). */
 const SYMBOL =
   /^([mMnbiV]) ?(?:[(_] ?([^()]+?) ?\)?)?(?: ?[=:])?(?: ?(?:\/|in|\() ?(?:k?g|m?l|g\/mol)\)?)?$/;
-const NUMBERING = /^(\d{1,2}|[a-h])\s*[.)]\s*/;
+const NUMBERING = /^((step|schritt) ?\d{1,2}\s*[.):]|(\d{1,2}|[a-h])\s*[.)])\s*/;
 
 const SUBSTANCE =
   "(solute|substance|salt|sugar|compound|chemical|stoff|substanz|salz|zucker|verbindung|chemikalie|probe|sample)";
@@ -34,11 +34,16 @@ const DISSOLVES =
   /^((what )?(is |we |you |i )?(dissolved?|stir(red)? in|add(ed)?)|(was )?(wir |ihr |ich |man )?(lösen|löst|löse|gelöst wird|(ein)?gerührt wird)( wir| ihr| man)?)$/;
 const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
-  "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|gramm|kilogramm|gewicht|volume|volumen|m)";
+  "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|einwaage|gramm|kilogramm|gewicht|volume|volumen|m)";
 /** How water for a solution is made or kept: "deionised", "entsalztes", "VE-"; common practice, no source. */
 const WATER_KIND =
   "((pure|purified|ultrapure|tap|plain|cold|warm|boiled|bottled|filtered|soft|lab|distilled|di|ro|de-?ioni[sz]ed|deminerali[sz]ed|demin|solvent|ve|leitungs|(rein(st)?|kalt|warm|abgekocht|gefiltert|dest(\\.|illiert)|(voll)?(ent|vollent)salzt|(ent|de)ionisiert|(de|ent)mineralisiert)(e[snrm])?)[ -]?)";
-const WATER_WORD = `(h2o|${WATER_KIND}?(water|wasser|(solvent|lösungsmittel|lösemittel)s?( \\(?(water|wasser)\\)?)?)s?)`;
+const WATER_WORD = `(h2o|aqua (dest|pur)(\\.|illata|ificata)?|${WATER_KIND}?(water|wasser|(solvent|lösungsmittel|lösemittel)s?( \\(?(water|wasser)\\)?)?)s?)`;
+/** The same behind it: "water (deionised)", "Wasser, destilliert", "water (from the tap)". */
+const KIND_BEHIND = new RegExp(
+  `(?<=(water|wasser|h2o)),? \\(?(${WATER_KIND}|from the (tap|bottle)|aus (der|dem) \\p{L}+)\\)?$`,
+  "u",
+);
 const USED =
   "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben)(e[sn]?)?)";
 const WATER = new RegExp(
@@ -77,7 +82,7 @@ export function formKind(label: string): FormKind | null {
   if (symbol !== null) return kindOfSymbol(symbol[1] ?? "", symbol[2] ?? "");
   if (bare === "" || label.length > LONGEST) return null;
   if (SOLVENT.test(bare)) return "solvent";
-  if (WATER.test(bare)) return "water";
+  if (WATER.test(bare.replace(KIND_BEHIND, ""))) return "water";
   if (SOLUTE.test(bare) || DISSOLVES.test(bare)) return "solute";
   const role = headerRole(label);
   if (role === "cryoscopic constant") return "constant";

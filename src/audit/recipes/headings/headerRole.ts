@@ -71,7 +71,7 @@ export function headerRole(text: string): Role | null {
 }
 
 /** "1. Moles = grams ÷ mass of one mole": how it is worked out is said behind what it is. */
-const STEP = /^\d{1,2}\s*[.)]\s*/;
+const STEP = /^((step|schritt) ?\d{1,2}\s*[.):]|\d{1,2}\s*[.)])\s*/;
 const WORKED_OUT = /^([^=]{2,}?)\s*=.*[·∙⋅×*÷/:+−-]/;
 /** The other way round: "Kf × b × i = ΔTf (K)". */
 const GIVES = /^[^=]*[·∙⋅×*÷][^=]*=\s*([^=]{2,})$/;

@@ -35,9 +35,9 @@ export const classWords = {
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
   ),
   molarMass:
-    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?[. -]{0,3}(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\b(mass|weight|grams?) (of|in|per) (one|a|1) mole?\b|\b(one|a) mole? (weighs|has a mass)|masse (eines|von einem|je|pro) mols?\b|\bein mol wiegt|\bg (per|pro|je) mol\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
+    /molar ?(mass|weight|wt)|mola?re? ?masse|mol-?masse|mol(ecular)?[. -]{0,3}(weight|wt|mass|gew)|(molecular|formula|relative) (weight|mass|molecular mass)|formel(masse|gewicht)|molekül(masse|gew)|molekular(masse|gew)|(?<!k)g ?[·*]?\/ ?mol|\b(mass|weight|grams?) (of|in|per) (one|a|1) mole?\b|\b(one|a) mole? (weighs|has a mass)|masse (eines|von einem|je|pro) mols?\b|\bein mol wiegt|\b(g|grams?|gramm) (per|for|in|pro|je|für) ((a|one|1|ein(en|em)?) )?mol(e|s)?\b|(?<!k)g ?[·*]? ?mol ?(\^?[-−]1|⁻¹)|\bmw\b|^m_?r$/,
   molality:
-    /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( of (solute|substance|particles))? (per|pro|je) (kg|kilogram)|^osmolal/,
+    /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( (of|an|von))?( \p{L}+)? ((per|pro|je) (kg|kilogram)|(in|per|for|auf|pro|je) (1|one|a|each|every|ein(em|en)?|jede[ns]?) (kg|kilo))|^osmolal/u,
   moles:
     /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|(\p{L}{3}|\s)(?<!\b(ions|particles|ionen|teilchen)\s?) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
   particles,
