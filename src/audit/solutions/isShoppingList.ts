@@ -1,6 +1,7 @@
 import { overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangesRead } from "../formulas/rangesRead";
+import { isLedger } from "../recipes/isLedger";
 import { amountPlace, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
 import { namedTargets } from "../targets/namedTargets";
 
@@ -26,6 +27,7 @@ function formulasOf(block: RecipeBlock, recipe: Recipe): readonly string[] {
  */
 export function isShoppingList(context: AuditContext, block: RecipeBlock, recipe: Recipe): boolean {
   const { workbook, blocks, results } = context;
+  if (isLedger(block)) return false;
   const formulas = formulasOf(block, recipe);
   if (formulas.length === 0 || results.some((result) => result.recipe === recipe)) return false;
   if (namedTargets(context, block).some((target) => target.recipe === recipe)) return false;
