@@ -1,3 +1,4 @@
+import { isNumbering } from "./amounts/isNumbering";
 import { holdsNumber, isBlank, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import type { Segment } from "./segments";
@@ -6,9 +7,6 @@ import type { Segment } from "./segments";
 const REACH = 2;
 /** An empty column that ends a list is looked for so far right of its names. */
 const FARTHEST = 4;
-
-const isNumbering = (values: readonly unknown[]): boolean =>
-  values.every((value, at) => value === Number(values[0]) + at);
 
 /** The rows, two at least, in which a column has numbers that are no numbering; none where they are few. */
 function amountRows({ sheet }: FinderContext, rows: readonly number[], column: number) {

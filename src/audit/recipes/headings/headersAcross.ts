@@ -1,5 +1,5 @@
 import { bareShare } from "../../answers/bareShare";
-import { isErrorAt, looksNumeric, textAt } from "../cells";
+import { holdsNumber, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { countsAcross } from "../amounts/countsAcross";
 import { derivedAcross } from "../amounts/derivedAcross";
@@ -15,7 +15,7 @@ import { sumsAcross } from "../totals/sumsAcross";
 function firstRows({ sheet }: FinderContext, first: number, columns: readonly number[]): number[] {
   const rows = [first, first + 1, first + 2, first + 3];
   const isOfWords = (row: number) =>
-    !columns.some((column) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column)) &&
+    !columns.some((column) => holdsNumber(sheet, row, column)) &&
     columns.filter((column) => textAt(sheet, row, column) !== "").length >= 2;
   const end = rows.findIndex((row) => row > first && isOfWords(row));
   return end < 0 ? rows : rows.slice(0, end);
@@ -23,9 +23,7 @@ function firstRows({ sheet }: FinderContext, first: number, columns: readonly nu
 
 /** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
 function holdsAmounts({ sheet }: FinderContext, rows: readonly number[], column: number): boolean {
-  const numbers = rows.filter(
-    (row) => looksNumeric(sheet, row, column) || isErrorAt(sheet, row, column),
-  );
+  const numbers = rows.filter((row) => holdsNumber(sheet, row, column));
   const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
   return words.length === 0 || words.length < numbers.length;
 }
