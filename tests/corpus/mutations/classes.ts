@@ -45,6 +45,9 @@ const wrongConstant: Variant = {
   },
 };
 
+/** A constant may stand on another sheet. */
+const SHEET_PREFIX = String.raw`(?:'[^']+'|[\p{L}\p{N}_.]+)!`;
+
 const constantInFormula: Variant = {
   apply: (marked, random) => {
     const chosen = one(random, marked.solutions);
@@ -53,8 +56,9 @@ const constantInFormula: Variant = {
     const wrong = String(random.pick(WRONG_KF));
     const [absolute, relative] = [fixed(chosen.constant), a1(chosen.constant)];
     const read = formula.includes(absolute) ? absolute : relative;
-    if (!formula.includes(read)) return null;
-    retype(marked.book, chosen.depression, formula.replace(read, wrong));
+    const withSheet = new RegExp(`(${SHEET_PREFIX})?${read.replaceAll("$", String.raw`\$`)}`, "u");
+    if (!withSheet.test(formula)) return null;
+    retype(marked.book, chosen.depression, formula.replace(withSheet, wrong));
     return [chosen.depression];
   },
 };
