@@ -1,4 +1,4 @@
-import { formula } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import type { RuleCase } from "./ruleCase";
 
 const LIST = [
@@ -7,6 +7,16 @@ const LIST = [
   ["Sucrose", 150],
   ["Total", formula("SUM(B2:B3)", 650)],
 ] as const;
+
+/** Two ingredients, and what a formula makes of them with what is said of a vessel. */
+const ofVessels = (vessel: string, heading: string, worked: (row: number) => string): Rows => [
+  [vessel, 6],
+  [],
+  ["Zutat", heading, "alle [g]"],
+  ["Wasser", 0.8, formula(worked(4), 4.8)],
+  ["Zucker", 0.2, formula(worked(5), 1.2)],
+  ["Summe", formula("SUM(B4:B5)", 1), formula("SUM(C4:C5)", 6)],
+];
 
 /** Inputs whose formulas say what their labels do not: that they are so many grams, or so many of a hundred. */
 export const inputUnitCases: readonly RuleCase[] = [
@@ -48,6 +58,18 @@ export const inputUnitCases: readonly RuleCase[] = [
     what: "a number of pieces that grams are divided into",
     rows: [...LIST, [], ["Lollies", 8], ["One lolly (g)", formula("B4/B6", 81.25)]],
     cells: [],
+  },
+  ...["Becher", "Glas", "Cup"].map((vessel): RuleCase => ({
+    rule: "input-without-unit",
+    what: `how many there are, since grams of one are multiplied by it: "${vessel}"`,
+    rows: ofVessels(vessel, "1 Becher [g]", (row) => `B${row}*$B$1`),
+    cells: [],
+  })),
+  {
+    rule: "input-without-unit",
+    what: "what a cup holds, since parts of the whole are multiplied by it",
+    rows: ofVessels("Becher", "Anteil", (row) => `B${row}*$B$1`),
+    cells: ["B1"],
   },
   {
     rule: "input-without-unit",

@@ -90,3 +90,6 @@ export const isPrice = (label: string): boolean => headerRole(label) === "price"
 
 /** Whether what a label names is measured, so that its number has a unit. */
 export const isQuantity = (label: string): boolean => QUANTITY.test(label);
+
+/** Whether a label is a vessel alone: what it holds or, where formulas multiply grams by it, how many there are. */
+export const isVessel = (label: string): boolean => VESSEL.test(label);

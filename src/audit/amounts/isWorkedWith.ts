@@ -1,8 +1,8 @@
 import { cellName } from "../../workbook/address";
 import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
-import { isPrice, isQuantity } from "./inputLabel";
-import { isMassByFormula } from "./isMassByFormula";
+import { isPrice, isQuantity, isVessel } from "./inputLabel";
+import { powerByFormula } from "./powerByFormula";
 import type { CellOnSheet } from "./powerOfMass";
 import type { UnitlessInput } from "./unitlessInput";
 import { wordsOfCell } from "./wordsOfCell";
@@ -30,38 +30,70 @@ function isAddedToMoney(answer: CellOnSheet, formula: string, written: RegExp): 
   return MONEY.test(before === "" ? above : before);
 }
 
+/** A formula as its cell has it, and as the first of the cells that share it. */
+interface FormulaText {
+  readonly shared: string;
+  readonly own: string;
+}
+
+type Reading = (answer: CellOnSheet, formula: FormulaText) => boolean;
+
+/** Whether some formula that reads the number is as asked, by how the formulas of a sheet write it. */
+function isRead(
+  { workbook }: AuditContext,
+  input: UnitlessInput,
+  asked: (written: RegExp) => Reading,
+): boolean {
+  return workbook.sheets.some((sheet) => {
+    const written = writtenAs(input, sheet === input.sheet);
+    const isSo = asked(written);
+    let isFound = false;
+    eachFormula(sheet, (row, column, cell) => {
+      const shared = cell.sharedFormula ?? cell.formula;
+      if (isFound || shared === undefined || !written.test(shared)) return;
+      isFound = isSo({ sheet, row, column }, { shared, own: cell.formula ?? shared });
+    });
+    return isFound;
+  });
+}
+
+/** What tells formulas that take the number as so much per hundred or from grams to kilograms, or add a fraction. */
+function conversionsOf({ source }: RegExp, value: number): readonly RegExp[] {
+  const converted = `${source}\\s*(?:/\\s*100(?!\\d)|%)|${source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${source}`;
+  // What is added to anything but 1 is no share of it.
+  const added = `(?<![\\d.]\\s*1\\s*|[(=^]\\s*1\\s*)\\+\\s*${source}\\s*(?:$|[-+,)])|^=?\\s*${source}\\s*\\+(?!\\s*1(?![\\d.]))`;
+  const isFraction = value > 0 && value < 1;
+  return [converted, ...(isFraction ? [added] : [])].map((each) => new RegExp(each, "iu"));
+}
+
+/** A vessel that grams of the list are multiplied by is counted, not what it holds. */
+function isCounted(context: AuditContext, input: UnitlessInput): boolean {
+  if (!isVessel(input.label)) return false;
+  let weighed = 0;
+  return isRead(context, input, () => (answer, { own }) => {
+    weighed += 1;
+    return weighed <= MOST_WEIGHED && powerByFormula(context.blocks, answer, own, input) === 0;
+  });
+}
+
 /**
  * Whether a formula works with the number as with a quantity: by its label or fraction, as so much per hundred, from grams to
  * kilograms, or so that only a mass or money makes the units right.
  */
-export function isWorkedWith({ workbook, blocks }: AuditContext, input: UnitlessInput): boolean {
+export function isWorkedWith(context: AuditContext, input: UnitlessInput): boolean {
   const { label, value } = input;
+  if (isCounted(context, input)) return false;
   // What is counted is a whole number, and below 1 it may be a share.
   const isMeasured = isQuantity(label) || isPrice(label) || (value > 1 && !Number.isInteger(value));
-  const isFraction = value > 0 && value < 1;
-  return workbook.sheets.some((sheet) => {
-    const written = writtenAs(input, sheet === input.sheet);
-    const converted = new RegExp(
-      `${written.source}\\s*(?:/\\s*100(?!\\d)|%)|${written.source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${written.source}`,
-      "iu",
-    );
-    // What is added to anything but 1 is no share of it.
-    const added = new RegExp(
-      `(?<![\\d.]\\s*1\\s*|[(=^]\\s*1\\s*)\\+\\s*${written.source}\\s*(?:$|[-+,)])|^=?\\s*${written.source}\\s*\\+(?!\\s*1(?![\\d.]))`,
-      "iu",
-    );
-    let isRead = false;
-    let weighed = 0;
-    eachFormula(sheet, (row, column, cell) => {
-      const formula = cell.sharedFormula ?? cell.formula;
-      if (isRead || formula === undefined || !written.test(formula)) return;
-      isRead = isMeasured || converted.test(formula) || (isFraction && added.test(formula));
-      if (isRead || weighed === MOST_WEIGHED) return;
+  let weighed = 0;
+  return isRead(context, input, (written) => {
+    const conversions = conversionsOf(written, value);
+    return (answer, { shared, own }) => {
+      if (isMeasured || conversions.some((each) => each.test(shared))) return true;
       weighed += 1;
-      const answer = { sheet, row, column };
-      const own = cell.formula ?? formula;
-      isRead = isMassByFormula(blocks, answer, own, input) || isAddedToMoney(answer, own, written);
-    });
-    return isRead;
+      if (weighed > MOST_WEIGHED) return false;
+      const isMass = powerByFormula(context.blocks, answer, own, input) === 1;
+      return isMass || isAddedToMoney(answer, own, written);
+    };
   });
 }

@@ -32,18 +32,19 @@ function factorsOf(formula: string): Factor[] | null {
 }
 
 /**
- * Whether a product or quotient makes one of its factors a mass: grams per gram of the list times a batch are grams
- * only if the batch is so many grams. False when the other units do not say.
+ * The power with which a mass stands in the unit of one factor of a product or quotient: grams per gram of the list
+ * times a batch are grams only if the batch is so many grams, and grams of the list times cups only if they are counted.
+ * Null when the other units do not say, or when a number may stand for one.
  */
-export function isMassByFormula(
+export function powerByFormula(
   blocks: readonly RecipeBlock[],
   answer: CellOnSheet,
   formula: string,
   input: CellOnSheet,
-): boolean {
+): 0 | 1 | null {
   const factors = factorsOf(formula);
   let open = powerOfMass(blocks, answer);
-  if (factors === null || open === null) return false;
+  if (factors === null || open === null) return null;
   const sheets = [answer.sheet, input.sheet, ...blocks.map(({ sheet }) => sheet)];
   let own = 0;
   for (const { sign, cell } of factors) {
@@ -53,9 +54,11 @@ export function isMassByFormula(
       own += sign;
     else {
       const power = sheet === undefined ? null : powerOfMass(blocks, { ...cell, sheet });
-      if (power === null) return false;
+      if (power === null) return null;
       open -= sign * power;
     }
   }
-  return own !== 0 && open === own;
+  if (own === 0) return null;
+  if (open === own) return 1;
+  return open === 0 && factors.every(({ cell }) => cell !== null) ? 0 : null;
 }
