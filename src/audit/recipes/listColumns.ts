@@ -4,7 +4,7 @@ import { goesOnBeyond } from "./goesOnBeyond";
 import { headerRole, type Role } from "./headings/headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
 import { saysTolerance } from "./amounts/saysTolerance";
-import { unitFromWord } from "./amounts/unit";
+import { massIn, unitFromWord } from "./amounts/unit";
 
 /**
  * The columns that belong to a list: to the right up to the first empty one after the amounts have begun, so
@@ -51,6 +51,24 @@ function unitColumns(
     : holding;
 }
 
+/**
+ * The column whose target is what to weigh in, where no other has amounts: "Target, g | Actual, g", to be filled in. No
+ * aim of a mix is so many grams for each ingredient.
+ */
+function columnToWeigh(
+  sheet: WorkbookSheet,
+  headerRow: number,
+  items: readonly number[],
+  columns: readonly number[],
+  hasUnits: boolean,
+): number | undefined {
+  const filled = columns.filter((column) => items.some((row) => looksNumeric(sheet, row, column)));
+  const heading = (column: number) => textAt(sheet, headerRow, column);
+  const ofRole = (role: Role) => filled.filter((column) => headerRole(heading(column)) === role);
+  if (ofRole("amount").length > 0) return undefined;
+  return ofRole("target").find((column) => hasUnits || massIn(heading(column)) !== null);
+}
+
 /** What the headings beside a list are about, by column. */
 export function rolesBeside(
   sheet: WorkbookSheet,
@@ -62,9 +80,11 @@ export function rolesBeside(
   if (headerRow === null) return roles;
   const columns = columnsOfList(sheet, segment, items);
   const ofUnits = new Set(unitColumns(sheet, headerRow, items, columns));
+  const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
-    const role = saysTolerance(header) ? "other" : headerRole(header);
+    const said = saysTolerance(header) ? "other" : headerRole(header);
+    const role = column === toWeigh ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");
