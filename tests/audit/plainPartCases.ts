@@ -82,9 +82,11 @@ export const plainPartCases: readonly RuleCase[] = [
       English: below("Water (g)", 200),
       German: below("Wassermenge (g)", 200),
       Kilo: below("Water in 1000 g of mix (g)", 200),
+      Cup: below("Water in the cup (g)", 200),
+      Becher: below("Wasser im Becher [g]", 200),
       Above: above("Wasser", formula("B4", 200)),
     },
-    cells: ["B7", "B7", "B7", "B1"],
+    cells: ["B7", "B7", "B7", "B7", "B7", "B1"],
   },
   {
     rule: "water-not-counted",
@@ -102,6 +104,15 @@ export const plainPartCases: readonly RuleCase[] = [
     what: "plain water far from the recipe's",
     rows: below("Wasser (g)", Math.round(1.3 * ALL_WATER)),
     cells: ["B7"],
+  },
+  {
+    rule: "result-differs",
+    what: "the water of a helping, or of a vessel that takes the whole",
+    rows: {
+      Helping: below("Water in a cup (g)", 62),
+      Whole: below("Wasser im Becher (g)", Math.round(ALL_WATER)),
+    },
+    cells: [],
   },
   {
     rule: "error-in-an-amount",

@@ -6,6 +6,7 @@ import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";
 import { amountsOf, isPlainAnswer, plainPartOf } from "./plainPart";
+import { saysWaterOfVessel } from "./waterOfVessel";
 
 /** The cells that say how much of something is in a recipe: water, solids, sugars, alcohol. */
 export function partAnswers(
@@ -15,11 +16,12 @@ export function partAnswers(
   // Beside a solution that has a row to itself a heading may be of an answer and of its water.
   const amounts = amountsOf(blocks.filter((block) => !isOneRow(block)));
   const isWanted = (label: string) =>
-    [partOf, plainPartOf, bareShare].some((read) => read(label) !== null);
+    [partOf, plainPartOf, bareShare].some((read) => read(label) !== null) ||
+    saysWaterOfVessel(label);
   return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
-    if (partOf(label) !== null) return true;
+    if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
     return plainPartOf(label) === null
       ? isOfOneSolute(answer.block)
       : isPlainAnswer(workbook, blocks, answer);

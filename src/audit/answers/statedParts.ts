@@ -10,6 +10,7 @@ import { isClassBlock } from "../recipes/classSheet";
 import { partOf, type Part } from "./partLabel";
 import type { Per } from "./perOf";
 import { totalsOfWater } from "./totalsOfWater";
+import { isWaterOfMix, saysWaterOfVessel } from "./waterOfVessel";
 import { textAt } from "../recipes/cells";
 import { plainWords } from "../recipes/headings/plainWords";
 import {
@@ -81,7 +82,9 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const { sheet, row, column, label, block, recipe } = answer;
   const labelled = partOf(withMass(answer));
   const bare = labelled === null ? bareShare(label) : null;
-  const part = labelled?.part ?? plainPartOf(label) ?? (bare === null ? null : "dissolved solids");
+  const isOfVessel = labelled === null && saysWaterOfVessel(label);
+  const unsaid = isOfVessel ? "water" : bare === null ? null : "dissolved solids";
+  const part = labelled?.part ?? plainPartOf(label) ?? unsaid;
   const read = basisOf(answer, labelled?.per ?? bare ?? perOfHeading(answer));
   const cell = sheet.cellAt(row, column);
   const typed = cell?.value;
@@ -96,6 +99,7 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const value = typed * factor;
   // A list without any water, beside a label that has some, is not all of what the label is about.
   if (part === "water" && right === 0) return [];
+  if (isOfVessel && (basis !== "g" || !isWaterOfMix(mix, value))) return [];
   return right === null || !Number.isFinite(value)
     ? []
     : [{ ...answer, part, basis, factor, value, mix, right }];
