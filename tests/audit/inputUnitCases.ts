@@ -67,6 +67,18 @@ export const inputUnitCases: readonly RuleCase[] = [
   })),
   {
     rule: "input-without-unit",
+    what: "how many there are, with a little more for what is lost",
+    rows: ofVessels("Becher", "1 Becher [g]", (row) => `B${row}*$B$1*1.035`),
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
+    what: "what a cup holds, since amounts for a kilo are multiplied by it",
+    rows: ofVessels("Becher", "für 1000 g [g]", (row) => `B${row}*$B$1/1000`),
+    cells: ["B1"],
+  },
+  {
+    rule: "input-without-unit",
     what: "what a cup holds, since parts of the whole are multiplied by it",
     rows: ofVessels("Becher", "Anteil", (row) => `B${row}*$B$1`),
     cells: ["B1"],

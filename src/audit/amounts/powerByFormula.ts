@@ -8,10 +8,15 @@ const FACTOR =
 /** A tenth more, a twentieth less: a number, whatever it is worked out from. */
 const MORE_OR_LESS = /\(\s*1\s*[-+][^()]*\)/g;
 
+/** Nobody loses more than half, or makes half as much again in reserve. */
+const MOST_MORE = 0.5;
+
 interface Factor {
   readonly sign: 1 | -1;
   /** Null for a number; its sheet is null for the formula's own. */
   readonly cell: (Place & { readonly sheet: string | null }) | null;
+  /** Whether it is a number that may stand for a mass, as 1000 does for a kilo; one near 1 is a loss or a reserve. */
+  readonly mayBeMass: boolean;
 }
 
 /** A formula that only multiplies and divides cells, by its factors; null for others. */
@@ -22,11 +27,13 @@ function factorsOf(formula: string): Factor[] | null {
   const factors: Factor[] = [];
   FACTOR.lastIndex = 0;
   while (FACTOR.lastIndex < plain.length) {
-    const [all, operator, home, name] = FACTOR.exec(plain) ?? [];
+    const [all, operator, home, name, number] = FACTOR.exec(plain) ?? [];
     if (all === undefined || (operator === "") !== (factors.length === 0)) return null;
     const place = name === undefined ? null : parseCellName(name.replaceAll("$", ""));
     const sheet = home?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'") ?? null;
-    factors.push({ sign: operator === "/" ? -1 : 1, cell: place && { ...place, sheet } });
+    const mayBeMass = number !== undefined && Math.abs(Number(number) - 1) > MOST_MORE;
+    const cell = place && { ...place, sheet };
+    factors.push({ sign: operator === "/" ? -1 : 1, cell, mayBeMass });
   }
   return factors;
 }
@@ -60,5 +67,5 @@ export function powerByFormula(
   }
   if (own === 0) return null;
   if (open === own) return 1;
-  return open === 0 && factors.every(({ cell }) => cell !== null) ? 0 : null;
+  return open === 0 && !factors.some(({ mayBeMass }) => mayBeMass) ? 0 : null;
 }
