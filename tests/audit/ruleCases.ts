@@ -14,6 +14,7 @@ import { classAcrossCases } from "./classAcrossCases";
 import { classCases } from "./classCases";
 import { classroomCases } from "./classroomCases";
 import { comparedCases } from "./comparedCases";
+import { courseCases } from "./courseCases";
 import { dataBesideCases } from "./dataBesideCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
@@ -123,6 +124,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
   ...comparedCases,
+  ...courseCases,
   ...filledLineCases,
   ...solutionRowCases,
   ...solutionTableCases,

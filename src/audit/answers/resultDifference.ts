@@ -65,8 +65,8 @@ export function mayBeOtherData(
   return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
 }
 
-const toleranceFor = ({ sheet, role }: StatedResult) =>
-  role === "freezing point" || role === "depression" ? statedTolerance(sheet) : null;
+const toleranceFor = ({ sheet, row, role }: StatedResult) =>
+  role === "freezing point" || role === "depression" ? statedTolerance(sheet, row) : null;
 
 /** What the sheet says its law is good to, else a tenth. */
 export function isWithinTolerance(result: StatedResult, stated: number, ours: number): boolean {

@@ -22,8 +22,6 @@ const NAMES_LAW = /\bideal|\blaw\b|gesetz|formula|formel|\brule\b|\bregel\b|näh
 const LABEL =
   /^(allowed |accepted |zulässige |erlaubte |max(imum|imale|\.)? )?(toler|deviation|abweichung|error|fehler|accuracy|genauigkeit|margin)/i;
 
-const known = new WeakMap<WorkbookSheet, StatedTolerance | null>();
-
 const numberOf = (digits: string): number => Number(digits.replace(",", "."));
 
 /** A number beside a label like "Tolerance (K)". */
@@ -50,21 +48,42 @@ function inSentence(text: string): StatedTolerance | null {
   return perCent === undefined ? null : { fraction: numberOf(perCent) / 100 };
 }
 
-function read(sheet: WorkbookSheet): StatedTolerance | null {
-  for (const [row, columns] of sheetTexts(sheet).columnsByRow) {
-    for (const column of columns) {
-      const found = inSentence(textAt(sheet, row, column)) ?? beside(sheet, row, column);
-      if (found !== null) return found;
-    }
-  }
-  return null;
+/** A sheet says it a few times, not line by line. */
+const MOST_STATEMENTS = 100;
+
+interface Statement {
+  readonly row: number;
+  readonly tolerance: StatedTolerance;
 }
 
-/** How far off a sheet says that its own law may be; null when it does not say. */
-export function statedTolerance(sheet: WorkbookSheet): StatedTolerance | null {
-  const before = known.get(sheet);
-  if (before !== undefined) return before;
-  const answer = read(sheet);
-  known.set(sheet, answer);
-  return answer;
+const known = new WeakMap<WorkbookSheet, readonly Statement[]>();
+
+function read(sheet: WorkbookSheet): readonly Statement[] {
+  const statements = [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
+    columns.flatMap((column) => {
+      const tolerance = inSentence(textAt(sheet, row, column)) ?? beside(sheet, row, column);
+      return tolerance === null ? [] : [{ row, tolerance }];
+    }),
+  );
+  const few = statements.slice(0, MOST_STATEMENTS);
+  known.set(sheet, few);
+  return few;
+}
+
+/** What a sheet says with every solution may stand above it or below it: the one that allows more. */
+function looser(one: StatedTolerance, other: StatedTolerance): StatedTolerance {
+  if ("kelvin" in one && "kelvin" in other) return one.kelvin < other.kelvin ? other : one;
+  return "fraction" in one && "fraction" in other && one.fraction < other.fraction ? other : one;
+}
+
+/**
+ * How far off a sheet says that its own law may be; null when it does not say. Where it says so several times, what
+ * stands next to a row's answer counts.
+ */
+export function statedTolerance(sheet: WorkbookSheet, row: number): StatedTolerance | null {
+  const said = known.get(sheet) ?? read(sheet);
+  const above = said.findLast((one) => one.row <= row)?.tolerance;
+  const below = said.find((one) => one.row >= row)?.tolerance;
+  if (above === undefined || below === undefined) return below ?? above ?? null;
+  return looser(below, above);
 }

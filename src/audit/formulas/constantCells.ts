@@ -1,4 +1,5 @@
 import { contains, referencesOf } from "../../workbook/references";
+import { isExplanation } from "../answers/isExplanation";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import { labelledNumbers, type LabelledNumber } from "../labels";
@@ -142,10 +143,25 @@ const isOtherSolvent = (sheet: WorkbookSheet): boolean =>
     ),
   );
 
+/** Whether a number is worked out from a constant and something else: "Kf · b · i" beside a depression. */
+function isProduct({ sheet, row, column }: Place & { sheet: WorkbookSheet }, isOne: IsConstant) {
+  const read = referencesOf(sheet.cellAt(row, column)?.formula ?? "");
+  return read.length > 1 && read.some(({ sheet: on, range }) => isOne(on ?? sheet.name, range));
+}
+
+type IsConstant = (
+  sheet: string,
+  place: { readonly top: number; readonly left: number },
+) => boolean;
+
+const keyOf = (sheet: string, row: number, column: number): string => `${sheet}!${row},${column}`;
+
 /** All cells that are labelled as the constant of water, or named so. */
 export function constantCells(context: AuditContext): ConstantCell[] {
   const { sheets } = context.workbook;
-  const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]);
+  const labelled = labelledNumbers(context.workbook, ["cryoscopic constant"]).filter(
+    ({ sheet, row, labelColumn }) => !isExplanation(sheet, { row, column: labelColumn }),
+  );
   const again = labelled.flatMap((first) => cellsOfExamples(context, first));
   const below = sheets.flatMap((sheet) => [
     ...cellsBeforeUnit(sheet),
@@ -153,17 +169,24 @@ export function constantCells(context: AuditContext): ConstantCell[] {
     ...cellsOfRows(context, sheet),
   ]);
   const found = [...labelled, ...again, ...below, ...namedCells(context)];
+  const keys = new Set(found.map(({ sheet, row, column }) => keyOf(sheet.name, row, column)));
+  const isOne: IsConstant = (name, { top, left }) => keys.has(keyOf(name, top, left));
   const seen = new Set<string>();
   // A constant may have lost its size, not its sign: what is typed below 0 beside it is a temperature.
   const mayBe = ({ sheet, row, column, value }: (typeof found)[number]) =>
     value > 0 || sheet.cellAt(row, column)?.formula !== undefined;
-  return found.filter(mayBe).flatMap(({ sheet, row, column, label, beside, value }) => {
-    const key = `${sheet.name}!${row},${column}`;
-    if (seen.has(key)) return [];
-    seen.add(key);
-    const words = `${label} ${beside}`;
-    if (OTHER_SOLVENT.test(words) || isOtherSolvent(sheet)) return [];
-    const unit = /°\s?f|fahrenheit/i.test(words) ? "°F" : "K";
-    return [{ sheet, row, column, unit, value: PER_GRAM.test(words) ? value / 1000 : value }];
-  });
+  const isTyped = (one: (typeof found)[number]) => !isProduct(one, isOne);
+  return found
+    .filter(mayBe)
+    .filter(isTyped)
+    .flatMap(({ sheet, row, column, ...said }) => {
+      const { label, beside, value } = said;
+      const key = keyOf(sheet.name, row, column);
+      if (seen.has(key)) return [];
+      seen.add(key);
+      const words = `${label} ${beside}`;
+      if (OTHER_SOLVENT.test(words) || isOtherSolvent(sheet)) return [];
+      const unit = /°\s?f|fahrenheit/i.test(words) ? "°F" : "K";
+      return [{ sheet, row, column, unit, value: PER_GRAM.test(words) ? value / 1000 : value }];
+    });
 }

@@ -49,7 +49,9 @@ export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[
   const known = new Map<string, ClassRole>();
   for (const [at, { values }] of pairs.entries()) {
     const role = said[at] ?? null;
-    if (role !== null) for (const value of values) known.set(keyOf(value), role);
+    if (role === null) continue;
+    // The words between a label and its value only explain it: "ΔT | Kf · b · i | 0.4".
+    for (const key of values.map(keyOf)) if (!known.has(key)) known.set(key, role);
   }
   const roles = rolesByFormula(sheet, known);
   return pairs.flatMap((pair, at) => {

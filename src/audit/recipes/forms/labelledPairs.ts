@@ -12,6 +12,7 @@ import { headedColumns } from "./headedColumns";
 import { isWater } from "./isWater";
 import { itemInLabel } from "./itemInLabel";
 import { kindsByFormula } from "./kindsByFormula";
+import { isLetters } from "./isLetters";
 import { isPerWater } from "./isOfStrength";
 import { keyOf, type ClassRole } from "./rolesByFormula";
 import { valuesOfLabel } from "./valuesOfLabel";
@@ -28,8 +29,6 @@ export interface LabelledPair extends Place {
   readonly role: ClassRole | null;
 }
 
-/** "Kf", "ΔT", "m(w)", "T_f". */
-const LETTERS = /^([^\s()]{1,3}|\p{L}{1,3}(_[^\s()]{1,6}|\([^()]{1,8}\)))$/u;
 const A_WORD = /\p{L}{4}/u;
 
 /** The unit in a label or in a cell beside its values. */
@@ -54,7 +53,7 @@ export type UnsaidPair = Omit<LabelledPair, "kind" | "role"> & { readonly kind: 
 /** The letters of the quantity that the words right of a label name, as in "M | Total mass"; null where they are none. */
 function wordsOfLetters({ sheet }: FinderContext, { row, column }: Place, label: string) {
   const beside = textAt(sheet, row, column + 1);
-  const isNamed = LETTERS.test(label) && A_WORD.test(beside) && unitFromWord(beside) === null;
+  const isNamed = isLetters(label) && A_WORD.test(beside) && unitFromWord(beside) === null;
   return isNamed ? beside : null;
 }
 

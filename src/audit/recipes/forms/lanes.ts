@@ -1,14 +1,25 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { holdsNumber, isBlank, textAt } from "../cells";
+import type { Place } from "../recipeBlock";
 import { runs } from "../sheetTexts";
+import { isLetters } from "./isLetters";
 import type { LabelledPair } from "./labelledPairs";
 
-/** Labels in one column, with at most two blank rows between them. */
-export const lanesOf = (pairs: readonly LabelledPair[]): LabelledPair[][] => {
+/**
+ * Labels in one column, with at most two blank rows between them; letters count with the words behind them where
+ * other rows have their label there: "m | mass | 20" above "n | m : M | 0.1".
+ */
+export const lanesOf = (sheet: WorkbookSheet, pairs: readonly LabelledPair[]): LabelledPair[][] => {
   const beside = pairs.filter(({ isBelow }) => !isBelow);
-  const columns = [...new Set(beside.map(({ column }) => column))];
+  const isBehindLetters = ({ row, column }: Place) => isLetters(textAt(sheet, row, column - 1));
+  const behindLetters = new Set(beside.filter(isBehindLetters).map(({ column }) => column));
+  const laneOf = ({ row, column, label }: LabelledPair) =>
+    behindLetters.has(column + 1) && isLetters(label) && textAt(sheet, row, column + 1) !== ""
+      ? column + 1
+      : column;
+  const columns = [...new Set(beside.map(laneOf))];
   return columns.flatMap((column) => {
-    const lane = beside.filter((pair) => pair.column === column);
+    const lane = beside.filter((pair) => laneOf(pair) === column);
     return runs(
       lane.map(({ row }) => row),
       4,

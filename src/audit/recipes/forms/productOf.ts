@@ -14,6 +14,8 @@ const TOKEN = new RegExp(
   "iy",
 );
 const LONGEST = 120;
+/** "0-C15": so much below 0 °C. */
+const FROM_ZERO = /^\s*\+?\s*0\s*-/;
 
 function tokensOf(formula: string): string[] | null {
   const tokens: string[] = [];
@@ -31,7 +33,7 @@ function tokensOf(formula: string): string[] | null {
  * other formula.
  */
 export function productOf(formula: string): Product | null {
-  const tokens = formula.length > LONGEST ? null : tokensOf(formula);
+  const tokens = formula.length > LONGEST ? null : tokensOf(formula.replace(FROM_ZERO, "-"));
   if (tokens === null) return null;
   const sides = { above: [] as Place[], below: [] as Place[] };
   let [at, isNegative, isWhole] = [0, false, true];

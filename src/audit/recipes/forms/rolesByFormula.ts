@@ -2,6 +2,7 @@ import { eachFormula } from "../../../workbook/eachFormula";
 import type { WorkbookSheet } from "../../../workbook/model";
 import { IDEAL_KF_K_KG_PER_MOL } from "../../../foundation/constants";
 import { solutes } from "../../../catalogue/solutes";
+import { textAt } from "../cells";
 import type { Place } from "../recipeBlock";
 import { productOf, type Product } from "./productOf";
 
@@ -18,6 +19,7 @@ interface Step extends Product {
 interface Cells {
   /** The number typed into a cell; 0 for anything else. */
   readonly typedAt: (place: Place) => number;
+  readonly isInCelsius: (place: Place) => boolean;
   readonly roleOf: (place: Place) => ClassRole | undefined;
   readonly say: (place: Place | undefined, role: ClassRole) => void;
 }
@@ -84,8 +86,10 @@ function readStep(cells: Cells, { above, below, isNegative, place }: Step): void
     if (isPerWater || has(above, "molality")) say(place, "depression");
   } else if (isMassOverMolar || isOfMoles) say(place, isPerWater ? "molality" : "moles");
   else if (has(above, "molality") && below.length === 0) say(place, "molality");
-  else if (above.length === 1 && below.length === 0 && isNegative && has(above, "depression"))
-    say(place, "freezing point");
+  else if (above.length === 1 && below.length === 0 && has(above, "depression")) {
+    // Without its minus only the unit tells that it is no difference.
+    if (isNegative || cells.isInCelsius(place)) say(place, "freezing point");
+  }
 }
 
 /**
@@ -103,6 +107,7 @@ export function rolesByFormula(
       const cell = sheet.cellAt(row, column);
       return typeof cell?.value === "number" && cell.formula === undefined ? cell.value : 0;
     },
+    isInCelsius: ({ row, column }) => /^°\s?c$/i.test(textAt(sheet, row, column + 1)),
     roleOf: (place) => roles.get(keyOf(place)),
     say: (place, role) => {
       if (place !== undefined && !roles.has(keyOf(place))) roles.set(keyOf(place), role);

@@ -62,7 +62,7 @@ export function solutionForms(context: FinderContext, texts: SheetTexts): Recipe
   if (!mayBe) return [];
   const labelled = labelledPairs(context, texts);
   const { pairs } = labelled;
-  const found = lanesOf(pairs).flatMap((lane) => blocksInLane(context, lane));
+  const found = lanesOf(sheet, pairs).flatMap((lane) => blocksInLane(context, lane));
   const isTaken = ({ row, column }: LabelledPair) =>
     found.some(
       ({ range: { top, bottom, left, right } }) =>

@@ -60,7 +60,7 @@ export function solutionTables(
 ): SolutionTable[] {
   const tables = runsOfColumns(columns);
   if (tables.length === 0) return [];
-  const forms = lanesOf(pairs).flatMap((lane) => gatherForms(context, lane));
+  const forms = lanesOf(context.sheet, pairs).flatMap((lane) => gatherForms(context, lane));
   const pairAt = byCell([...columns, ...pairs], ({ values }) => values);
   const formAt = byCell(forms, (form) => form.pairs.flatMap(({ values }) => values));
   const formsByRow = new Map<number, Form[]>();

@@ -1,3 +1,4 @@
+import { labelAt } from "../../answers/labelAt";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
@@ -59,7 +60,8 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
   for (const row of rows) {
     const text = textAt(sheet, row, column);
     const isKnown = isKnownName(context, text);
-    const role = isKnown ? null : headerRole(text);
+    // "Lowered by | 1.3 | K": the unit behind the number says what it is.
+    const role = isKnown ? null : (headerRole(text) ?? headerRole(labelAt(sheet, { row, column })));
     const isAnswer = role !== null && ANSWER_ROLES.has(role);
     // Between the header and the first ingredient it is said of each recipe what it shall be.
     const isAbove = isAnswer && listed.length === 0;
