@@ -16,6 +16,12 @@ const sheet = (kf: number, saltMoles = "B5/C5*D5", depressionK = 1.18): Rows => 
   ["Freezing-point depression (K)", formula("$B$9*SUM(E4:E5)/(B8/1000)", depressionK)],
   ["Freezing point (°C)", formula("-B10", -depressionK)],
 ];
+/** The same sheet whose last line is a link to the depression, under a label. */
+const shown = (label: string, link = "B10", lowering = "Lowered by (K)"): Rows => [
+  ...sheet(1.86).slice(0, 9),
+  [lowering, formula("$B$9*SUM(E4:E5)/(B8/1000)", 1.18)],
+  [label, formula(link, link.startsWith("-") ? -1.18 : 1.18)],
+];
 const syrups = (perWater: number): Rows => [
   ["Syrup", "Sucrose (g)", "Water (g)", "g sugar per 100 g water"],
   ["a", 50, 100, 50],
@@ -61,6 +67,32 @@ const HIDDEN_SALT = {
 
 /** True and false examples on sheets of a class. */
 export const classCases: readonly RuleCase[] = [
+  {
+    rule: "freezing-point-sign",
+    what: "a temperature in °C that is the depression in kelvin above it",
+    rows: {
+      English: shown("The dial should then show (°C)"),
+      German: shown("Sollanzeige (°C)", "B10", "Absenkung gerechnet (K)"),
+    },
+    cells: ["B11", "B11"],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a temperature below zero, and a lowering that is told again",
+    rows: {
+      Negated: shown("The dial should then show (°C)", "-B10"),
+      Again: shown("Unterschied zu Wasser (°C)"),
+      Kelvin: shown("for the board (K)"),
+      Same: shown("on the dial (°C)", "B10", "Lowered by (°C)"),
+    },
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "a depression by the ideal law with its sign turned, which is told as that",
+    rows: shown("The dial should then show (°C)"),
+    cells: [],
+  },
   { rule: "cryoscopic-constant", what: "Kf of benzene", rows: sheet(5.12), cells: ["B9"] },
   { rule: "cryoscopic-constant", what: "the constant of a class", rows: sheet(1.86), cells: [] },
   { rule: "result-differs", what: "the sheet of a class", rows: sheet(1.86), cells: [] },

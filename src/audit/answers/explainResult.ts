@@ -26,9 +26,11 @@ const SALT = either(SALT_AS_ONE);
 const HYDRATE = either("with the molar mass of the anhydrous sugar for its hydrate");
 const BASIS = either("per kilogram of mix instead of water");
 const INCLUSION = either("with the inclusions counted as sugar");
+/** The one mistake that only turns the sign. */
+export const SIGN_REVERSED = "with the sign reversed";
 const SIGN: Choice<1 | -1> = [
   [1, null],
-  [-1, "with the sign reversed"],
+  [-1, SIGN_REVERSED],
 ];
 
 /** Every combination of choices, those with the fewest mistakes first. */

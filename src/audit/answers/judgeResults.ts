@@ -1,6 +1,6 @@
 import { rounded } from "../effect";
 import type { AuditContext } from "../context";
-import { explainResult, SALT_AS_ONE, type Explanation } from "./explainResult";
+import { explainResult, SALT_AS_ONE, SIGN_REVERSED, type Explanation } from "./explainResult";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { isAboutShownRows } from "../formulas/isAboutShownRows";
@@ -48,7 +48,10 @@ function isToldElsewhere(
   const isClass = role === "molality" || (isComputed && isClassBlock(block));
   if (isClass && mistake === SALT_AS_ONE && more.length === 0) return true;
   const isPoint = role === "freezing point" || role === "depression";
-  return isPoint && stated * ours < 0 && !isOff(role, -stated, ours, IDEAL_RELATIVE);
+  // How far off the ideal law is with the right sign shows when the sign is mended.
+  const isTurned = mistake === SIGN_REVERSED && more.length === 0;
+  const isNear = isTurned || !isOff(role, -stated, ours, IDEAL_RELATIVE);
+  return isPoint && stated * ours < 0 && isNear;
 }
 
 const OUR_UNIT = {

@@ -1,5 +1,6 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import { canBe } from "./canBe";
+import { copiedDepressions } from "./copiedDepressions";
 import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
@@ -73,5 +74,5 @@ export function statedResults(
   const labelled = labelledAnswers(workbook, blocks, isWanted).flatMap((one) => resultAt(one));
   const own = withoutDifferences([...labelled, ...toldByFormula(blocks)]);
   const told = withNegatedPoints(own);
-  return [...told, ...negatedDepressions(told)];
+  return [...told, ...negatedDepressions(told), ...copiedDepressions(told)];
 }
