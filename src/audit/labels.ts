@@ -1,4 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
+import { isHeadedAsCount } from "./amounts/isHeadedAsCount";
 import { isUnit } from "./answers/isUnit";
 import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headings/headerRole";
@@ -34,6 +35,9 @@ function numberBeside(
   for (let at = column + 1; at <= column + REACH; at += 1) {
     const value = sheet.cellAt(row, at)?.value;
     if (typeof value === "number") {
+      const isOfThings =
+        role === "temperature" && isHeadedAsCount(sheet, { row, column: at }, column);
+      if (isOfThings) return null;
       return {
         sheet,
         row,

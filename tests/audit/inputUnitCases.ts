@@ -67,6 +67,21 @@ export const inputUnitCases: readonly RuleCase[] = [
   })),
   {
     rule: "input-without-unit",
+    what: "how much is made of what is given for a kilo",
+    rows: ofVessels("How much of each", "1 kg (g)", (row) => `B${row}*$B$1`),
+    cells: ["B1"],
+  },
+  {
+    rule: "input-without-unit",
+    what: "how much is made, with its unit, and how many",
+    rows: {
+      Unit: ofVessels("How much of each (kg)", "1 kg (g)", (row) => `B${row}*$B$1`),
+      Many: ofVessels("How many of each", "1 kg (g)", (row) => `B${row}*$B$1`),
+    },
+    cells: [],
+  },
+  {
+    rule: "input-without-unit",
     what: "how many there are, with a little more for what is lost",
     rows: ofVessels("Becher", "1 Becher [g]", (row) => `B${row}*$B$1*1.035`),
     cells: [],

@@ -57,6 +57,18 @@ export const readingCases: readonly RuleCase[] = [
     ...{ ...unit, cells: ["B9"], what: "a temperature below a free row" },
     rows: [...LIST, ["Door", "Read (°C)"], ["left", -16], [], ["Freezer", -18]],
   },
+  ...["freezer tape", "Boxes for the freezer", "Gefrierbeutel"].map((bought) => ({
+    ...{ ...unit, cells: [], what: `things for a freezer, which are counted: ${bought}` },
+    rows: [...LIST, [bought, 2], [], ["Stored at (°C)", -18]],
+  })),
+  {
+    ...{ ...unit, cells: [], what: "a freezer among what is bought" },
+    rows: [...LIST, ["To buy", "How many"], ["tubs", 20], ["small freezer", 1]],
+  },
+  {
+    ...{ ...unit, cells: ["B6"], what: "a freezer without a heading" },
+    rows: [...LIST, ["small freezer", -18]],
+  },
 ];
 
 const threeDays = (heading: string, readings: readonly number[]): Rows => [
@@ -67,8 +79,26 @@ const threeDays = (heading: string, readings: readonly number[]): Rows => [
 
 const mixed = { rule: "temperature-units-mixed" } as const;
 
+/** What a table says of a freezer, on a sheet in °C. */
+const ofFreezer = (heading: string): Rows => [
+  ...LIST,
+  ["Freezing point (°C)", -1.6],
+  [],
+  ["What", heading],
+  ["labels", 20],
+  ["small freezer", 1],
+];
+
 /** Three readings of a freezer, of which one may be in °F: −3 °F is −19.4 °C. */
 export const threeReadingsCases: readonly RuleCase[] = [
+  {
+    ...{ ...mixed, cells: [], what: "a freezer among what is bought" },
+    rows: ofFreezer("How many"),
+  },
+  {
+    ...{ ...mixed, cells: ["B10"], what: "a freezer that is far too warm in °C" },
+    rows: ofFreezer("set"),
+  },
   {
     ...{ ...mixed, cells: ["B7"], what: "one of three readings below 0, at home when it is in °F" },
     rows: threeDays("Freezer at 3 (°C)", [-3, -18, -18.5]),

@@ -129,6 +129,16 @@ export const workedExampleCases: readonly RuleCase[] = [
   { rule: IDEAL, what: "0.1 K promised", rows: strong("Auf 0,1 K genau."), cells: ["C6"] },
   { rule: IDEAL, what: "1 K promised", rows: strong("Abweichung bis 1 K zugelassen."), cells: [] },
   { rule: IDEAL, what: "2 % promised", rows: strong("Ideal law, within 2 %."), cells: ["C6"] },
+  ...[
+    "The ideal law misses the real value by no more than 0.1 K here.",
+    "Das ideale Gesetz liegt hier nicht mehr als 0,1 K falsch.",
+  ].map((words): RuleCase => ({ rule: IDEAL, what: words, rows: strong(words), cells: ["C6"] })),
+  {
+    rule: IDEAL,
+    what: "a lesson that misses something else",
+    rows: strong("Who misses the hour reads on, at most 0.1 K is lost."),
+    cells: [],
+  },
   { rule: IDEAL, what: "15 % promised", rows: strong("Ideal law, good to 15 %."), cells: [] },
   {
     rule: IDEAL,

@@ -34,6 +34,7 @@ const QUANTITY = new RegExp(
     MEASURED.source,
     DENSITY.source,
     VESSEL.source,
+    "^(how much|wie ?viel)\\b(?!.*\\b(cost|kostet|paid|bezahlt)\\b)",
     "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
     "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
   ].join("|"),

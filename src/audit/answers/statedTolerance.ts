@@ -13,6 +13,9 @@ const KELVINS =
 const PER_CENT = /(\d+(?:[.,]\d+)?)\s*(?:%|per ?cent|prozent)/i;
 const ABOUT_LAW =
   /ideal|\blaw\b|gesetz|freez|gefrier|formula|formel|depress|erniedrig|\brule\b|regel|calculat|rechn|\bk_?f\b|Δ ?t|estimate|näherung|approx/i;
+/** What a law is off by: "misses the real value by no more than 0.2 K", "liegt nicht mehr als 0,2 K falsch". */
+const BOUNDED =
+  /\b(no(t)? more than|at (the )?most|less than|nicht mehr als|weniger als|miss(es|ed)? [\p{L} ]+ by)\b|\bverfehl/iu;
 /** To how many figures a number is shown promises nothing of the law. */
 const ROUNDED = /\bround|gerundet|runde/i;
 /** What thermometers and freezers are good to is another thing, unless it is said of a law. */
@@ -40,8 +43,10 @@ function beside(sheet: WorkbookSheet, row: number, column: number): StatedTolera
 }
 
 function inSentence(text: string): StatedTolerance | null {
-  if (!SAYS_TOLERANCE.test(text) || ROUNDED.test(text)) return null;
-  if (ABOUT_DEVICE.test(text) && !NAMES_LAW.test(text)) return null;
+  const isOfLaw = NAMES_LAW.test(text);
+  const isSaid = SAYS_TOLERANCE.test(text) || (isOfLaw && BOUNDED.test(text));
+  if (!isSaid || ROUNDED.test(text)) return null;
+  if (ABOUT_DEVICE.test(text) && !isOfLaw) return null;
   const kelvins = KELVINS.exec(text)?.[1];
   if (kelvins !== undefined) return { kelvin: numberOf(kelvins) };
   const perCent = ABOUT_LAW.test(text) ? PER_CENT.exec(text)?.[1] : undefined;

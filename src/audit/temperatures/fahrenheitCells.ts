@@ -1,5 +1,6 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
+import { isHeadedAsCount } from "../amounts/isHeadedAsCount";
 import { labelAt } from "../answers/labelAt";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
@@ -65,7 +66,9 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     temperatureWords.ofFreezer.test(plainWords(text)) &&
     ![FAHRENHEIT, DURATION, WARMER].some((otherwise) => otherwise.test(text));
   const warm =
-    isLabel && headerRole(labelAt(sheet, { row, column })) === "temperature"
+    isLabel &&
+    headerRole(labelAt(sheet, { row, column })) === "temperature" &&
+    !isHeadedAsCount(sheet, { row, column: column + 1 }, column)
       ? numberAt(sheet, row, column + 1)
       : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)

@@ -24,12 +24,16 @@ const isAt: Words = {
   test: (plain) => [SERVED, FREEZER, STORED].some((words) => words.test(plain)) && AT.test(plain),
 };
 
+/** What is bought for a freezer. */
+const FOR_FREEZER =
+  /\bfreezer[- ](proof )?(tapes?|bags?|box(es)?|tubs?|labels?|stickers?|paper|pens?|film|foil|burn|jars?|tins?|pots?|lids?|containers?|gloves?|trays?|sticks?)\b|\b(tapes?|bags?|box(es)?|labels?|tubs?) for (the |our )?freezer|(gefrier|tiefkühl|tk)-?(beutel|tüte|etikett|folie|band|klebeband|stift|dose|handschuh|papier|deckel|schale)/;
+
 /** Labels of temperatures, and of which. */
 export const temperatureWords = {
   any: {
     test: (plain) => {
       if (/temp|°c|°f/.test(plain)) return true;
-      if (OTHER_THING.test(plain)) return false;
+      if (OTHER_THING.test(plain) || FOR_FREEZER.test(plain)) return false;
       return isAt.test(plain) || /freezer|serving at/.test(plain) || NAME_ONLY.test(plain);
     },
   },
