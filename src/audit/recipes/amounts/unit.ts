@@ -41,7 +41,7 @@ export function unitFromWord(word: string): AmountUnit | null {
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
 const UNIT_FIRST =
-  /^(\S+?)\s*(?:\/|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
+  /(?:^|, )(\S+?)\s*(?:\/|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
 /** The unit that words begin with, when they go on to say of what: "Gramm je Ansatz", "g per batch". */
@@ -55,10 +55,15 @@ export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
   const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1];
   // After a number it is how much of something else: "for 10 kg", "one kilo".
-  const last = /(\d\s*|\b(one|eine?|half|halbes) )\S+$/.test(plain)
+  const last = /(\d\s*|\b(one|eine?|half|halbes|per|pro|je) )\S+$/.test(plain)
     ? undefined
     : UNIT_LAST.exec(plain)?.[1];
-  for (const word of [bracketed, plain, UNIT_FIRST.exec(plain)?.[1], last]) {
+  for (const word of [
+    bracketed,
+    plain,
+    ...[bracketed ?? plain, plain].map((text) => UNIT_FIRST.exec(text)?.[1]),
+    last,
+  ]) {
     const unit = word === undefined ? null : unitFromWord(word);
     if (unit !== null) return unit;
   }

@@ -44,6 +44,9 @@ function isNumbering({ sheet }: FinderContext, first: number, column: number): b
   );
 }
 
+/** "% of the syrup", "% vom Sirup": what it is of is the whole, not one of its parts. */
+const OF_A_WHOLE = /^\W*(%|per ?cent|prozent) (of (the|this)|vom|der|des|am|im) /i;
+
 /** Sorts a row's headers into names of ingredients, totals and the rest. */
 export function headersAcross(
   context: FinderContext,
@@ -61,6 +64,8 @@ export function headersAcross(
     const role = headerRole(item) ?? (bareShare(heading) === null ? null : "composition");
     if (!holdsAmounts(context, rows, column)) {
       if (role !== null) roles.set(column, role);
+    } else if (OF_A_WHOLE.test(heading)) {
+      roles.set(column, "composition");
     } else if (context.check(item).kind !== "unknown") {
       names.push({ row, column, item });
     } else if (role === null && names.length === 0 && isNumbering(context, first, column)) {

@@ -1,5 +1,6 @@
 import { overlaps, referencesOf, type Reference } from "../../../workbook/references";
 import { amountPlace, type RecipeBlock } from "../recipeBlock";
+import { isStock } from "./isStock";
 
 const LINK = /^=?\s*(?:'(?:[^']|'')+'!|[\p{L}\p{N}_.]+!)?\$?[A-Z]{1,3}\$?\d+\s*$/u;
 /** Of a workbook with more lists than this none is compared with all the others. */
@@ -54,11 +55,11 @@ function isAmong(block: RecipeBlock, all: readonly RecipeBlock[]): boolean {
 
 const known = new WeakMap<RecipeBlock, boolean>();
 
-/** Whether a list only says some lines of another one again, as its sugars, its bottles or what is to be bought for it: it is no mix of its own. */
+/** Whether a list only says lines of others again, as a recipe's sugars, its bottles, or what is bought or in store for several: it is no mix of its own. */
 export function isExtract(block: RecipeBlock, all: readonly RecipeBlock[]): boolean {
   const before = known.get(block);
   if (before !== undefined) return before;
-  const isOne = isAmong(block, all);
+  const isOne = isAmong(block, all) || (all.length <= MOST_LISTS && isStock(block, all));
   known.set(block, isOne);
   return isOne;
 }
