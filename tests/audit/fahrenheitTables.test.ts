@@ -64,3 +64,21 @@ test.each<Tried>([
   { what: "one that is cold", sheets: { Eis: [["Versuchstruhe (°C)", -20]] }, found: [] },
   { what: "one that chills", sheets: { Eis: [["Kühltruhe (°C)", 4]] }, found: [] },
 ])("what a chest is set to: $what", expectFound);
+
+/** What a bath is set to and at what it runs out, in °C. */
+const bath = (...runs: Rows): Rows => [["Run", "Bath °C in", "Bath °C out"], ...runs];
+
+describe("Two columns in °C beside each other", () => {
+  test.each<Tried>([
+    {
+      what: "one reading far from what is wanted, in °F as cold",
+      sheets: { Log: bath([1, -29, -28], [2, -29, -30], [3, -31, -22]) },
+      found: ["temperature-units-mixed Log!C4"],
+    },
+    {
+      what: "one column warmer in each line, one line by more",
+      sheets: { Log: bath([1, -29, -26], [2, -29, -26.5], [3, -31, -23]) },
+      found: [],
+    },
+  ])("$what", expectFound);
+});

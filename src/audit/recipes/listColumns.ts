@@ -69,6 +69,9 @@ function columnToWeigh(
   return ofRole("target").find((column) => hasUnits || massIn(heading(column)) !== null);
 }
 
+/** "Per kg", "je Kilo": over numbers with their grams beside them it says of how much they are. */
+const OF_A_KILO = /^(per|pro|je|auf)( 1| one| ein)? ?(kg|kilo(gram|gramm)?)\b/i;
+
 /** What the headings beside a list are about, by column. */
 export function rolesBeside(
   sheet: WorkbookSheet,
@@ -88,6 +91,7 @@ export function rolesBeside(
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");
+    else if (OF_A_KILO.test(header) && ofUnits.has(column + 1)) roles.set(column, "amount");
     else if (header !== "") roles.set(column, role ?? "other");
   }
   return roles;

@@ -13,6 +13,8 @@ import { textAt } from "../recipes/cells";
 import { filledTotals } from "../amounts/filledTotals";
 import { shorterSums } from "../amounts/shorterSums";
 import { sumsStoppingShort } from "../amounts/sumsStoppingShort";
+import { typedSumsShort } from "../amounts/typedSumsShort";
+import { typedTotals } from "../amounts/typedTotals";
 import { isFarFromSum } from "../amounts/isFarFromSum";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
@@ -120,15 +122,19 @@ function findIn(block: RecipeBlock): Finding[] {
   return [...wrong, ...shares.flatMap((one) => shareFinding(one) ?? [])];
 }
 
+/** Wrong sums that need not be totals of recipes. */
+const SUMS_ELSEWHERE = [
+  ...[filledTotals, shorterSums, sumsStoppingShort, typedSumsShort, typedTotals],
+] as const;
+
 export const total: Rule = {
   ...identity,
   title: "A total leaves rows out, or shares do not add up to 100 %",
   find: (context) =>
     toldOnce([
       ...context.blocks.flatMap(findIn),
-      ...[...filledTotals(context), ...shorterSums(context), ...sumsStoppingShort(context)].map(
-        ({ total: one, missing }) =>
-          findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
+      ...SUMS_ELSEWHERE.flatMap((find) => find(context)).map(({ total: one, missing }) =>
+        findingAt(identity, one.sheet, one.place, wrongTotal(one, { missing, twice: [] })),
       ),
     ]),
 };

@@ -12,6 +12,8 @@ const [LEAST_PAIRS, MOST_PAIRS] = [3, 60];
 const CLOSE_K = 3;
 /** One of two readings is foreign when it is so much warmer. */
 const APART_K = 8;
+/** One column is warmer than the other when it is so in each line, by so much. */
+const WARMER_K = 2;
 
 type Pair = readonly [Reading, Reading];
 
@@ -41,6 +43,12 @@ function foreignIn(sheet: WorkbookSheet, pair: Pair): Reading | null {
   return isApart && isAlike && !isSaid ? warm : null;
 }
 
+/** Whether one of two columns is warmer all along, as what leaves a bath is warmer than what it is set to. */
+function isWarmerAllAlong(pairs: readonly Pair[]): boolean {
+  const steps = pairs.map(([left, right]) => right.value - left.value);
+  return steps.every((step) => step >= WARMER_K) || steps.every((step) => step <= -WARMER_K);
+}
+
 /** The one reading of two columns in °C, "Set (°C) | Today (°C)", that lies far from the one beside it unless it is in °F. */
 export function pairedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
   return [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
@@ -50,6 +58,7 @@ export function pairedInFahrenheit(sheet: WorkbookSheet): FahrenheitCell[] {
       const apart = pairs.filter(([left, right]) => Math.abs(left.value - right.value) > CLOSE_K);
       const [only, ...more] = apart;
       if (only === undefined || more.length > 0 || pairs.length < LEAST_PAIRS) return [];
+      if (isWarmerAllAlong(pairs)) return [];
       const found = foreignIn(sheet, only);
       if (found === null) return [];
       const { value: temperatureF, ...place } = found;

@@ -1,12 +1,12 @@
 import { labelAt } from "../../answers/labelAt";
-import { textAt } from "../cells";
+import { holdsNumber, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
 import { answersMix } from "../mixCalls";
 import { isTotalRow } from "./isTotalRow";
 import { nameInList } from "../names/nameInList";
 import { plainWords } from "../headings/plainWords";
-import type { Segment } from "../segments";
+import { columnsBeside, type Segment } from "../segments";
 import { isMass, isShare } from "../amounts/unit";
 
 /** Labels among ingredients that say something of one: no ingredients themselves. */
@@ -89,6 +89,18 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
   return groups;
 }
 
+/** Tells whether a row has numbers where all lines of a list have some: what has none is the heading of a part. */
+function linesLike(
+  { sheet }: FinderContext,
+  segment: Segment,
+  lines: readonly number[],
+): (row: number) => boolean {
+  const filled = columnsBeside(segment).filter((at) =>
+    lines.every((row) => holdsNumber(sheet, row, at)),
+  );
+  return (row) => filled.every((at) => holdsNumber(sheet, row, at));
+}
+
 /**
  * The ingredients and totals of a list. What follows a blank row or a total belongs to it only while most of
  * its names are known: yields, rents and notes stand there too.
@@ -98,12 +110,12 @@ export function itemsAndTotals(context: FinderContext, segment: Segment): Items 
   const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
   const items = [...first.items];
   const totals = [...first.totals];
+  const isKnown = (row: number) => isKnownName(context, textAt(sheet, row, segment.column));
+  const isLine = linesLike(context, segment, items.filter(isKnown));
   for (const group of more) {
-    const known = group.items.filter((row) =>
-      isKnownName(context, textAt(sheet, row, segment.column)),
-    );
-    if (known.length * 2 < group.items.length || (known.length === 0 && group.totals.length === 0))
-      break;
+    const known = group.items.filter(isKnown);
+    const lines = group.items.filter((row) => isKnown(row) || isLine(row));
+    if (known.length * 2 < lines.length || (known.length === 0 && group.totals.length === 0)) break;
     items.push(...group.items);
     totals.push(...group.totals);
   }

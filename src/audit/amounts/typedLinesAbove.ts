@@ -1,0 +1,32 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { textAt } from "../recipes/cells";
+import type { Place } from "../recipes/recipeBlock";
+import type { Summand } from "./totalledLines";
+
+const MOST_LINES = 100;
+/** Labels stand at most so far left of their numbers. */
+const REACH = 4;
+
+/** A typed number with the label in the column of its sum's own. */
+export interface LabelledLine extends Summand {
+  readonly label: string;
+}
+
+/** The typed numbers right above a sum, the lowest first, as far as each has a label where the sum has its own. */
+export function typedLinesAbove(
+  sheet: WorkbookSheet,
+  { row, column }: Place,
+): readonly LabelledLine[] {
+  const labels = Array.from({ length: REACH }, (_, step) => column - 1 - step).find(
+    (at) => textAt(sheet, row, at) !== "",
+  );
+  const lines: LabelledLine[] = [];
+  if (labels === undefined) return lines;
+  for (let at = row - 1; at >= 0 && lines.length < MOST_LINES; at -= 1) {
+    const cell = sheet.cellAt(at, column);
+    const label = textAt(sheet, at, labels);
+    if (typeof cell?.value !== "number" || cell.formula !== undefined || label === "") break;
+    lines.push({ place: { row: at, column }, value: cell.value, counts: true, label });
+  }
+  return lines;
+}

@@ -1,0 +1,90 @@
+import { eachFormula } from "../../workbook/eachFormula";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import { contains, overlaps } from "../../workbook/references";
+import type { AuditContext } from "../context";
+import { sumOfRange } from "../formulas/sumOfRange";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headings/headerRole";
+import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { FilledTotal } from "./filledTotals";
+import { countsThings } from "./inputLabel";
+import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
+
+/** A sum may forget the last line, or two that were added later, or the first one. */
+const [MOST_LAST, MOST_FIRST] = [2, 1];
+const LEAST_LINES = 3;
+
+interface ColumnSum extends Place {
+  readonly formula: string;
+  readonly range: CellRange;
+}
+
+/** The sums below what they add up, in their own column. */
+function columnSums(sheet: WorkbookSheet): readonly ColumnSum[] {
+  const sums: ColumnSum[] = [];
+  eachFormula(sheet, (row, column, cell) => {
+    const range = sumOfRange(cell);
+    if (range === null || cell.formula === undefined) return;
+    if (range.left === column && range.right === column && range.bottom < row)
+      sums.push({ row, column, formula: cell.formula, range });
+  });
+  return sums;
+}
+
+/** The lines that a sum leaves out, where they are few, and either all below or, under their heading, above the others. */
+function forgotten(
+  sheet: WorkbookSheet,
+  { column, range: { top, bottom } }: ColumnSum,
+  lines: readonly LabelledLine[],
+): readonly LabelledLine[] {
+  const last = lines.filter(({ place }) => place.row > bottom);
+  const first = lines.filter(({ place }) => place.row < top);
+  if (first.length === 0) return last.length <= MOST_LAST ? last : [];
+  const isHeaded = textAt(sheet, top - 1 - first.length, column) !== "";
+  return last.length === 0 && first.length <= MOST_FIRST && isHeaded ? first : [];
+}
+
+/** Whether a line is written as those that are added up, and is neither a count nor an answer. */
+function isAlike(sheet: WorkbookSheet, { place, label }: LabelledLine, like: Place): boolean {
+  const formatOf = ({ row, column }: Place) => sheet.cellAt(row, column)?.format;
+  const isOther = headerRole(label) !== null || countsThings(label);
+  return !isOther && formatOf(place) === formatOf(like);
+}
+
+function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum[]): FilledTotal[] {
+  const { row, column, formula, range } = sum;
+  const stored = sheet.cellAt(row, column)?.value;
+  const lines = typedLinesAbove(sheet, sum);
+  const counted = lines.filter(({ place }) => contains(range, place.row, place.column));
+  const missing = forgotten(sheet, sum, lines);
+  const isWhole = counted.length === range.bottom - range.top + 1;
+  const isShort = missing.length > 0 && missing.length < counted.length;
+  if (typeof stored !== "number" || !isWhole || !isShort || lines.length < LEAST_LINES) return [];
+  const isRead = ({ place }: LabelledLine) =>
+    sums.some((other) => contains(other.range, place.row, place.column));
+  const like = { row: range.bottom, column };
+  if (!missing.every((one) => isAlike(sheet, one, like) && !isRead(one))) return [];
+  const summands = lines.filter((line) => counted.includes(line) || missing.includes(line));
+  const total = {
+    ...{ sheet, place: { row, column }, stored, formula, recipe: null, unit: "" },
+    ...{ summands: summands.reverse(), textSum: 0, byFormula: true },
+    ...{ mayHoldMore: false, otherTotals: [] },
+  };
+  return [{ total, missing }];
+}
+
+/** Amounts stand in a list or beside it; its totals are judged by what they are totals of. */
+const withBeside = ({ range }: RecipeBlock): CellRange => ({ ...range, right: range.right + 1 });
+
+/**
+ * Sums right below typed numbers of a list that is no recipe, of which they leave out the last, or the first: what was
+ * paid, with a line that came later.
+ */
+export const typedSumsShort = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
+  workbook.sheets.flatMap((sheet) => {
+    const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
+    const sums = columnSums(sheet);
+    return sums
+      .filter(({ range }) => !lists.some((list) => overlaps(list, range)))
+      .flatMap((sum) => shortSum(sheet, sum, sums));
+  });

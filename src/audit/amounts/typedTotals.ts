@@ -1,0 +1,63 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { contains } from "../../workbook/references";
+import type { AuditContext } from "../context";
+import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headings/headerRole";
+import { nextColumn } from "../recipes/nextFilled";
+import type { Place } from "../recipes/recipeBlock";
+import { sheetTexts } from "../recipes/sheetTexts";
+import type { FilledTotal } from "./filledTotals";
+import { countsThings } from "./inputLabel";
+import { isFarFromSum } from "./isFarFromSum";
+import { agrees, sumOf } from "./totalledLines";
+import { typedLinesAbove } from "./typedLinesAbove";
+
+/** Two numbers above a third may be anything. */
+const LEAST_LINES = 3;
+
+/** The number behind a label, where nothing but that is typed there. */
+function typedBehind(sheet: WorkbookSheet, row: number, column: number): Place | null {
+  const place = { row, column: nextColumn(sheet, row, column) };
+  const cell = sheet.cellAt(row, place.column);
+  return typeof cell?.value === "number" && cell.formula === undefined ? place : null;
+}
+
+function wrongAt(sheet: WorkbookSheet, place: Place): FilledTotal[] {
+  const { row, column } = place;
+  const lines = typedLinesAbove(sheet, place);
+  const [last] = lines;
+  if (last === undefined || lines.length < LEAST_LINES) return [];
+  const formatAt = (at: number) => sheet.cellAt(at, column)?.format;
+  const isHeaded = textAt(sheet, row - 1 - lines.length, column) !== "";
+  const isAlike = lines.every(
+    (line) =>
+      headerRole(line.label) === null &&
+      !countsThings(line.label) &&
+      formatAt(line.place.row) === formatAt(row),
+  );
+  if (!isHeaded || !isAlike) return [];
+  const stored = sheet.cellAt(row, column)?.value as number;
+  const total = {
+    ...{ sheet, place, stored, formula: undefined, recipe: null, unit: "", textSum: 0 },
+    ...{ summands: [...lines].reverse(), byFormula: false, mayHoldMore: false, otherTotals: [] },
+  };
+  const isRight = agrees(total, sumOf(lines)) || isFarFromSum(total);
+  return isRight ? [] : [{ total, missing: [] }];
+}
+
+/**
+ * Totals typed right below the typed numbers of a list that is no recipe, under a heading, which are not their sum.
+ */
+export const typedTotals = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
+  workbook.sheets.flatMap((sheet) =>
+    [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) => {
+      const isTotal = (column: number) => headerRole(textAt(sheet, row, column)) === "total";
+      const isInList = ({ row: at, column }: Place) =>
+        blocks.some((block) => block.sheet === sheet && contains(block.range, at, column));
+      return columns
+        .filter(isTotal)
+        .flatMap((column) => typedBehind(sheet, row, column) ?? [])
+        .filter((place) => !isInList(place))
+        .flatMap((place) => wrongAt(sheet, place));
+    }),
+  );
