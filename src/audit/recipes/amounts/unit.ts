@@ -41,32 +41,29 @@ export function unitFromWord(word: string): AmountUnit | null {
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
 const UNIT_FIRST =
-  /(?:^|, )(\S+?)\s*(?:\/|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
+  /(?:^|, )(\S+?)\s*(?:\/(?!mol|ml|cm)|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
+const firstWord = (text: string): string => UNIT_FIRST.exec(text.trim().toLowerCase())?.[1] ?? "";
+
 /** The unit that words begin with, when they go on to say of what: "Gramm je Ansatz", "g per batch". */
-export function leadingUnit(text: string): AmountUnit | null {
-  const word = UNIT_FIRST.exec(text.trim().toLowerCase())?.[1];
-  return word === undefined || /\d/.test(text) ? null : unitFromWord(word);
-}
+export const leadingUnit = (text: string): AmountUnit | null =>
+  /\d/.test(text) ? null : unitFromWord(firstWord(text));
 
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
-  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1];
+  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1] ?? "";
   // After a number it is how much of something else: "for 10 kg", "one kilo".
-  const last = /(\d\s*|\b(one|eine?|half|halbes|per|pro|je) )\S+$/.test(plain)
-    ? undefined
-    : UNIT_LAST.exec(plain)?.[1];
-  for (const word of [
-    bracketed,
-    plain,
-    ...[bracketed ?? plain, plain].map((text) => UNIT_FIRST.exec(text)?.[1]),
-    last,
-  ]) {
-    const unit = word === undefined ? null : unitFromWord(word);
-    if (unit !== null) return unit;
-  }
+  const isOfOther = /(\d\s*|\b(one|eine?|half|halbes|per|pro|je) )\S+$/.test(plain);
+  const last = isOfOther ? "" : (UNIT_LAST.exec(plain)?.[1] ?? "");
+  const unit =
+    unitFromWord(bracketed) ??
+    unitFromWord(plain) ??
+    leadingUnit(bracketed) ??
+    unitFromWord(firstWord(plain)) ??
+    unitFromWord(last);
+  if (unit !== null) return unit;
   if (/\b(grams?|gramm)\b/.test(plain)) return "g";
   return /%|\b(per ?cent|pct|prozent)\b/.test(plain) ? "%" : null;
 }
