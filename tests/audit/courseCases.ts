@@ -72,8 +72,50 @@ const pans = (water: string, moleC = 342.3): Rows => [
   ["Times Kf: freezes lower by", formula("B9*$B$1", 0.688), formula("C9*$B$1", 0.326), "K"],
 ];
 
+/** Two recipes, amounts first, their costs from one list of prices that goes on with what the second needs besides. */
+const twoIces = (
+  second: string,
+  price: (row: number) => string,
+): Readonly<Record<string, Rows>> => ({
+  Both: [
+    ["grams", "of", "costs £"],
+    [500, "water", formula("A2/1000*Shop!A2", 0)],
+    [160, "sucrose", formula("A3/1000*Shop!A3", 0.48)],
+    [60, "cocoa powder", formula("A4/1000*Shop!A4", 0.84)],
+    [formula("SUM(A2:A4)", 720), "altogether", formula("SUM(C2:C4)", 1.32)],
+    [],
+    ["grams", "of", "costs £"],
+    [580, "water", formula("A8/1000*Shop!A2", 0)],
+    [80, second, formula("A9/1000*Shop!A5", 0.16)],
+    [40, "sucrose", formula(price(10), 0.12)],
+    [60, "glucose syrup DE 42", formula("A11/1000*Shop!A6", 0.3)],
+    [formula("SUM(A8:A11)", 760), "altogether", formula("SUM(C8:C11)", 0.58)],
+    ["Tell people: gluten (wheat)."],
+  ],
+  Shop: [
+    ["£ per kg", "what", "where"],
+    [0, "water", "tap"],
+    [3, "sucrose", "corner shop"],
+    [14, "cocoa powder", "market"],
+    [2, "lime juice", "mill"],
+    [5, "glucose syrup DE 42", "mill"],
+  ],
+});
+
 /** Sheets of courses: marks, ways of working in letters, beakers and pans. */
 export const courseCases: readonly RuleCase[] = [
+  {
+    ...{ rule: "inconsistent-formula", cells: [], what: "prices left of their names, by name" },
+    rows: twoIces("lime juice", (row) => `A${row}/1000*Shop!A3`),
+  },
+  {
+    ...{ rule: "inconsistent-formula", cells: ["C10"], what: "one price by name, per 100 g" },
+    rows: twoIces("lime juice", (row) => `A${row}/100*Shop!A3`),
+  },
+  {
+    ...{ rule: "inconsistent-formula", cells: ["C10"], what: "the price of another thing" },
+    rows: twoIces("lime juice", (row) => `A${row}/1000*Shop!A4`),
+  },
   ...["Out of 20", "von 20 Punkten", "Total (max. 20)"].map((label): RuleCase => ({
     ...{ rule: "hard-coded-number", cells: [], what: `marks per cent of "${label}"` },
     rows: marks(label),

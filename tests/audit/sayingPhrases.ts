@@ -4,6 +4,11 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "For the door: milk.",
+    "An die Küchentür: Milch",
+    "Am Eingang: Milch.",
+    "LMIV: Milch.",
+    "Nach VO (EU) 1169/2011: Milch",
     "Auf den Pappaufsteller: mit Milch.",
     "On the lid of the tub: milk",
     "Panel told: milk.",
@@ -230,6 +235,9 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "For the base: milk.",
+    "Für die Kühltruhe: Milch",
+    "In the fridge door: milk, 2 l",
     "Auf die Einkaufsliste: Milch, Eier",
     "On the shopping list: milk, eggs",
     "Für den Ansatz: Milch",

@@ -11,6 +11,12 @@ const ONLY_ALLERGEN =
 /** "Auf den Pappaufsteller", "on the lid of the tub", but no list of what to buy or do. */
 const PUT_ON =
   /^(?!.*(list|einkauf|shop|bestell|order|markt|market|lager|store|tisch|table|herd|stove))(to go |goes |to put |kommt |gehört |muss |bitte |noch )?(auf|an|on|onto) (das|den|die|der|dem|ans|unser\p{L}*|jede\p{L}*|the|every|each|all|our) [\p{L} -]{3,30}$/u;
+/** "For the door", "am Eingang": where guests pass. */
+const WHERE_SEEN =
+  /^(to go |goes |kommt |gehört )?(for|at|by|on|für|an|auf|am|beim|in|im|ins)( the| our| die| den| das| der| dem| unsere[nr]?)? ((class|kitchen|shop|hall|front|eingangs|klassen|küchen|laden|kühlschrank|schau)-?)?(door|doorway|window|entrance|hatch|till|counter|tür|türe|fenster|eingang|theke|tresen|kasse|ausgabe|pinnwand|noticeboard|notice board)$/u;
+/** What the law wants told, by the law's name: "LMIV", "nach VO 1169/2011", "food law". @source eu1169_2011 */
+const BY_LAW =
+  /\blmiv\b|\b1169\b|\bfic\b|\bfood (information|law|labelling)\b|lebensmittel(informations?|recht|kennzeichnung)/u;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
   /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden)|((bitte |please |to )?((an|weiter)sagen|sagen|say|tell)|(guests?|customers?|eaters?|gäste|kunden|esser) (must|should|müssen|sollen) (know|wissen))( (the |our |your |den |dem |der |unseren )?\p{L}+)?|(card|sign|label) (by|at|on|for|next to) (the |each |every )?\p{L}+)( \(.*\))?$/u;
@@ -37,7 +43,7 @@ export function isAllergenList(text: string): boolean {
 /** Whether a heading says that what stands below it is told to those who eat: "Notice", "Aushang". */
 export function isPutUp(heading: string): boolean {
   const said = heading.toLowerCase().trim();
-  return PUT_UP.test(said) || PUT_ON.test(said);
+  return [PUT_UP, PUT_ON, WHERE_SEEN, BY_LAW].some((words) => words.test(said));
 }
 
 /** Whether a list of allergens is a lone word, which may be an ingredient as well: "milk". */

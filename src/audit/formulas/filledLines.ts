@@ -140,7 +140,7 @@ function rowsOfNames({ sheet, range, names, headerRow }: RecipeBlock): number[] 
 }
 
 /** The lines of a block in which formulas may be filled: columns along the names or recipes, rows of totals. */
-function linesOf(block: RecipeBlock): Line[] {
+export function linesOf(block: RecipeBlock): Line[] {
   const { range, names, recipes, layout, totals } = block;
   // Packaging and labour cost what they cost, by the piece or the hour.
   const foods = names.filter(({ item, amountAt }) => !isNoFood(item) && amountAt === undefined);

@@ -3,6 +3,7 @@ import { contains, referencesOf } from "../../workbook/references";
 import { moveFormula } from "../../workbook/moveFormula";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
+import { filledByName } from "./filledByName";
 import { filledLine, filledLines, patternAt, type FilledLine } from "./filledLines";
 import { lineByName } from "./lineByName";
 import { filledSumsBelow } from "./filledSumsBelow";
@@ -93,7 +94,15 @@ export function filledColumns(context: AuditContext): readonly FilledLine[] {
   const answers = own.flatMap((block) => filledAnswerRows(block, blocks));
   const sums = own.flatMap(filledSumsBelow);
   const solutions = filledSolutions(blocks);
-  const found = [...own.flatMap(filledLines), ...answers, ...sums, ...solutions, ...others];
+  const named = own.flatMap((block) => filledByName(workbook, block));
+  const found = [
+    ...own.flatMap(filledLines),
+    ...named,
+    ...answers,
+    ...sums,
+    ...solutions,
+    ...others,
+  ];
   known.set(blocks, found);
   return found;
 }

@@ -52,10 +52,12 @@ type Way = { readonly step: number } | { readonly rows: ReadonlyMap<string, numb
 const isMost = (some: number, all: number): boolean =>
   some >= LEAST_CELLS && some >= LEAST_SHARE * all;
 
-function stepOf(reads: readonly Read[], alike: readonly Written[]): number | null {
+/** The step that most of the references make, and how many do. */
+function stepOf(reads: readonly Read[], alike: readonly Written[]) {
   const steps = reads.map(({ row }, at) => row - (alike[at]?.place.row ?? 0));
   const times = (step: number) => steps.filter((one) => one === step).length;
-  return steps.find((step) => isMost(times(step), steps.length)) ?? null;
+  const step = steps.find((one) => isMost(times(one), steps.length));
+  return step === undefined ? null : { step, times: times(step) };
 }
 
 /** The rows of a table by their names: those from the first to the last that is read, and what goes on with them. */
@@ -76,12 +78,14 @@ function rowsByName(reads: readonly Read[], home: WorkbookSheet): Map<string, nu
 
 function wayOf(home: WorkbookSheet, alike: readonly Written[], at: number): Way | null {
   const reads = alike.flatMap((one) => one.reads[at] ?? []);
-  const step = stepOf(reads, alike);
-  if (step !== null) return { step };
+  const most = stepOf(reads, alike);
+  if (most?.times === alike.length) return { step: most.step };
   const named = alike.filter(({ place, reads: all }) => {
     const read = all[at];
     return read !== undefined && isOfOwnName(home, place, read);
   });
+  // Of what is bought in the order of a list only what was on it before goes by its name.
+  if (most !== null && named.length <= most.times) return { step: most.step };
   return isMost(named.length, alike.length) ? { rows: rowsByName(reads, home) } : null;
 }
 

@@ -18,9 +18,25 @@ export function namesLeftOf(sheet: WorkbookSheet, { row, column }: Place): NameI
   return names;
 }
 
-/** What a cell that another row reads is about: the nearest words left of it, on another sheet its row's first, too. */
+/** A name stands at most so far right of its number. */
+const REACH_RIGHT = 3;
+
+/** The nearest words right of a cell in its row. */
+function nameRightOf(sheet: WorkbookSheet, { row, column }: Place): NameInRow[] {
+  for (let at = column + 1; at <= column + REACH_RIGHT; at += 1) {
+    const text = textAt(sheet, row, at);
+    if (text !== "" && unitFromWord(text) === null) return [{ row, column: at, text }];
+  }
+  return [];
+}
+
+/**
+ * What a cell that another row reads is about: the nearest words left of it, on another sheet its row's first, too;
+ * where none stand there, those right of it: "3.50 | sugar".
+ */
 export function namesOfRead(sheet: WorkbookSheet, place: Place, home: WorkbookSheet): NameInRow[] {
   const names = namesLeftOf(sheet, place);
+  if (names.length === 0) return nameRightOf(sheet, place);
   return [...names.slice(0, 1), ...(sheet === home ? [] : names.slice(1).slice(-1))];
 }
 
