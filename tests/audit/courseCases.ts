@@ -1,3 +1,4 @@
+import { callFunction } from "../../src/worksheet/callFunction";
 import { formula, type Rows } from "./bookOf";
 import type { RuleCase } from "./ruleCase";
 
@@ -102,8 +103,54 @@ const twoIces = (
   ],
 });
 
+/** What is to be bought for two recipes: of the sugar it is the sum. */
+const bought: Readonly<Record<string, Rows>> = {
+  Recipes: [
+    ["Lemon ice", "g"],
+    ["water", 600],
+    ["sucrose", 200],
+    ["lemon juice", 150],
+    [],
+    ["Apple ice", "g"],
+    ["apple juice", 800],
+    ["sucrose", 90],
+    ["glucose syrup DE 42", 60],
+  ],
+  Shopping: [
+    ["To buy", "g"],
+    ["lemon juice", formula("Recipes!B4", 150)],
+    ["apple juice", formula("Recipes!B7", 800)],
+    ["sucrose", formula("Recipes!B3+Recipes!B8", 290)],
+    ["glucose syrup DE 42", formula("Recipes!B9", 60)],
+  ],
+};
+
+/** 200 g of sucrose in 800 g of water at −13 °C, with the ice of one basis under a label. */
+const frozen = (label: string, basis: "water" | "mix"): Rows => {
+  const share = callFunction("ICEFRACTION", [["water"], ["sucrose"]], [[800], [200]], -13, basis);
+  return [
+    ["Truhe (°C)", -13],
+    ["Zutat", "Menge (g)"],
+    ["Wasser", 800],
+    ["Saccharose", 200],
+    [],
+    [label, Math.round(1000 * Number(share[0]?.[0])) / 10],
+  ];
+};
+
+/** Labels that say of what the ice is a share, with words between. */
+const BASES = [
+  ["Wasser in der Truhe bei −13 °C gefroren (%)", "water", "mix"],
+  ["Water at the freezer's −13 °C frozen (%)", "water", "mix"],
+  ["Eis im Gemisch bei −13 °C, in %", "mix", "water"],
+] as const;
+
 /** Sheets of courses: marks, ways of working in letters, beakers and pans. */
 export const courseCases: readonly RuleCase[] = [
+  ...BASES.flatMap(([label, right, wrong]): RuleCase[] => [
+    { rule: "ice-of-water-or-mix", cells: ["B6"], what: label, rows: frozen(label, wrong) },
+    { rule: "ice-of-water-or-mix", cells: [], what: label, rows: frozen(label, right) },
+  ]),
   {
     ...{ rule: "inconsistent-formula", cells: [], what: "prices left of their names, by name" },
     rows: twoIces("lime juice", (row) => `A${row}/1000*Shop!A3`),
@@ -111,6 +158,14 @@ export const courseCases: readonly RuleCase[] = [
   {
     ...{ rule: "inconsistent-formula", cells: ["C10"], what: "one price by name, per 100 g" },
     rows: twoIces("lime juice", (row) => `A${row}/100*Shop!A3`),
+  },
+  {
+    ...{
+      rule: "inconsistent-formula",
+      cells: [],
+      what: "what two recipes need among what one needs",
+    },
+    rows: bought,
   },
   {
     ...{ rule: "inconsistent-formula", cells: ["C10"], what: "the price of another thing" },

@@ -3,4 +3,4 @@
  * Eismasse". Common practice, no source.
  */
 export const MIX_NOUNS =
-  "(mix(ture)?|mass|bar|batch|base|weight|lot|everything|recipe|product|ice ?cream|gelato|sorbets?|sherbet|granita|slush|masse|gesamtmasse|gesamtmischung|grundmasse|grundmischung|eismasse|eismix|mischung|ansatz|basis|rezepts?|rezeptur|formel|formula(tion)?|blend|produkts?|samples?|specimen|proben?|prüflings?|pops?|dessert|speiseeis(es)?)";
+  "(mix(ture)?|mass|bar|batch|base|weight|lot|everything|recipe|product|ice ?cream|gelato|sorbets?|sherbet|granita|slush|masse|gesamtmasse|gesamtmischung|grundmasse|grundmischung|eismasse|eismix|mischung|gemisch(es)?|ansatz|basis|rezepts?|rezeptur|formel|formula(tion)?|blend|produkts?|samples?|specimen|proben?|prüflings?|pops?|dessert|speiseeis(es)?)";
