@@ -229,7 +229,7 @@ export const courseCases: readonly RuleCase[] = [
   },
   {
     ...{ rule: "ideal-law-too-far-off", cells: [], what: "what each beaker's law is good to" },
-    rows: beakersDown("Auf 0,1 K genau.", "Auf 0,3 K genau."),
+    rows: beakersDown("Auf 0,1 K genau.", "Diese weicht weniger als 0,3 K davon ab."),
   },
   {
     ...{ rule: "ideal-law-too-far-off", cells: ["B15", "B16"], what: "one of two promises broken" },
