@@ -76,6 +76,11 @@ describe("Two columns in °C beside each other", () => {
       found: ["temperature-units-mixed Log!C4"],
     },
     {
+      what: "a bath that runs out warmer than it is set to",
+      sheets: { Log: bath([1, -32, -27], [2, -29, -23], [3, -29, -27]) },
+      found: [],
+    },
+    {
       what: "one column warmer in each line, one line by more",
       sheets: { Log: bath([1, -29, -26], [2, -29, -26.5], [3, -31, -23]) },
       found: [],

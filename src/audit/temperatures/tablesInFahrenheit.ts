@@ -11,6 +11,15 @@ const LONGEST = 3;
 /** What cools is so much warmer at first, in K. */
 const COOLED_K = 2;
 
+/** A reading in °F is so much warmer than those above and below it, in K; less is how its place differs from others. */
+const APART_K = 6;
+
+/** Whether a reading is far from the others under its heading. */
+function isApart(columns: readonly (readonly Reading[])[], one: Reading): boolean {
+  const own = columns.find((readings) => readings.includes(one)) ?? [];
+  return own.every((other) => other === one || one.value - other.value >= APART_K);
+}
+
 /** Whether the columns beside a first reading are warmer at first, too: then something was cooled. */
 function isOfCooling(columns: readonly (readonly Reading[])[], one: Reading): boolean {
   const own = columns.find((readings) => readings.includes(one));
@@ -23,7 +32,8 @@ function isOfCooling(columns: readonly (readonly Reading[])[], one: Reading): bo
 function foreignAmong(columns: readonly (readonly Reading[])[]): readonly Reading[] {
   if (columns.length < 2 || columns.some(({ length }) => length < 2 || length > LONGEST)) return [];
   const [one, ...more] = foreignReadings(columns.flat(), false);
-  return one === undefined || more.length > 0 || isOfCooling(columns, one) ? [] : [one];
+  if (one === undefined || more.length > 0) return [];
+  return isApart(columns, one) && !isOfCooling(columns, one) ? [one] : [];
 }
 
 /**
