@@ -24,6 +24,23 @@ const REACH = 3;
 const isUnitBehind = (sheet: WorkbookSheet, row: number, column: number): boolean =>
   looksNumeric(sheet, row, column - 1) && isUnit(textAt(sheet, row, column));
 
+/** So many letters make a word of their own: "ca." and "=" only lead to a number. */
+const WORD = /\p{L}{3}/u;
+
+/**
+ * Whether a text says behind a number and its unit what that number is, as legends do: another table begins beyond
+ * its next words, and beyond a gap where the number has such a label before it, too.
+ */
+function isLegend(sheet: WorkbookSheet, row: number, column: number, role: Role): boolean {
+  const hasUnit = isUnitBehind(sheet, row, column - 1);
+  const number = hasUnit ? column - 2 : column - 1;
+  if (!looksNumeric(sheet, row, number)) return false;
+  if (looksNumeric(sheet, row, column + 1)) return false;
+  if (headerRole(textAt(sheet, row, number - 1)) === role) return true;
+  const next = textAt(sheet, row, nextColumn(sheet, row, column));
+  return WORD.test(next) && !isUnit(next);
+}
+
 function numberBeside(
   sheet: WorkbookSheet,
   row: number,
@@ -61,7 +78,10 @@ export function labelledNumbers(workbook: Workbook, roles: readonly Role[]): Lab
     [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
       columns.flatMap((column) => {
         const role = headerRole(textAt(sheet, row, column));
-        return role !== null && roles.includes(role) && !isUnitBehind(sheet, row, column)
+        return role !== null &&
+          roles.includes(role) &&
+          !isUnitBehind(sheet, row, column) &&
+          !isLegend(sheet, row, column, role)
           ? (numberBeside(sheet, row, column, role) ?? [])
           : [];
       }),

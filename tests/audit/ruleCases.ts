@@ -27,7 +27,9 @@ import { measuredInputCases } from "./measuredInputCases";
 import { marketCases } from "./marketCases";
 import { mixtureCases } from "./mixtureCases";
 import { kettleCases } from "./kettleCases";
+import { legendCases } from "./legendCases";
 import { lessonCases } from "./lessonCases";
+import { listsSideBySideCases } from "./listsSideBySideCases";
 import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
 import type { RuleCase } from "./ruleCase";
@@ -139,6 +141,8 @@ export const ruleCases: readonly RuleCase[] = [
   ...stoppingShortCases,
   ...answerCases,
   ...averagedReadingCases,
+  ...legendCases,
+  ...listsSideBySideCases,
   ...stepCases,
   ...impossibleCases,
   ...variationCases,

@@ -63,10 +63,10 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const chosen = amountColumns(sheet, segment, items, { roles: all, beside, totals: said });
   const columns = withoutMeasures(sheet, items, withoutSums(sheet, items, chosen), all);
   const { column, headerRow } = segment;
-  // Where the amounts stand left, what is beyond an empty column to the right is another list's.
+  // On the side where no amounts stand, what is beyond an empty column is another list's.
   const isLeft = columns.every((each) => each < column);
   const isOwn = (each: number) =>
-    !isLeft || each < column || !isParted(sheet, segment, items, each);
+    each < column === isLeft || !isParted(sheet, segment, items, each);
   const roles = new Map([...all].filter(([each]) => isOwn(each)));
   const unsaid = totalsInDisguise(context, column, items, columns, said);
   const totals = [...said, ...unsaid].sort((one, other) => one - other);

@@ -1,4 +1,5 @@
 import { NAMESPACE } from "../../../worksheet/namespace";
+import { isUnit } from "../../answers/isUnit";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
@@ -68,6 +69,9 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const { values, isBelow } = valuesOfLabel(context, kind, place);
   if (values.length === 0) return null;
   const unit = unitOf(context, label, place, values);
+  const legend = kind === null && !isBelow ? legendOf(context, label, values) : null;
+  if (legend !== null)
+    return { ...place, label: legend, values, isBelow, unit, kind: formKind(legend) };
   // A bare name beside numbers is a line of a list.
   if (said === null && kind !== null && unit === null) return null;
   // What the words do not tell the letters may: then they stand for them.
@@ -77,6 +81,20 @@ function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const meant = isNamed && isWeighed(context, pair, said) ? "mass" : kind;
   const isPoured = meant === "mass" && item !== null && isWater(item);
   return { ...pair, kind: isToldOfRecipe(context, pair) ? "answer" : isPoured ? "water" : meant };
+}
+
+/** What a legend says of the one value that letters stand for, behind it and its unit: "T | −0.6 | °C | Freezing point". */
+function legendOf(
+  { sheet }: FinderContext,
+  label: string,
+  values: readonly Place[],
+): string | null {
+  const [value, ...more] = values;
+  if (value === undefined || more.length > 0 || !LETTERS.test(label)) return null;
+  const { row, column } = value;
+  const beside = textAt(sheet, row, column + 1);
+  const legend = isUnit(beside) ? textAt(sheet, row, column + 2) : beside;
+  return A_WORD.test(legend) && !isUnit(legend) ? legend : null;
 }
 
 /** Whether the values are what one of our functions says of a recipe: "Mass of water" is none that was poured in. */
