@@ -32,6 +32,7 @@ import { lessonCases } from "./lessonCases";
 import { listsSideBySideCases } from "./listsSideBySideCases";
 import { longListCases } from "./longListCases";
 import { plainPartCases } from "./plainPartCases";
+import { protocolCases } from "./protocolCases";
 import type { RuleCase } from "./ruleCase";
 import { namedShareCases } from "./namedShareCases";
 import { ownTargetCases } from "./ownTargetCases";
@@ -143,6 +144,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...averagedReadingCases,
   ...legendCases,
   ...listsSideBySideCases,
+  ...protocolCases,
   ...stepCases,
   ...impossibleCases,
   ...variationCases,

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { goesOnBeyond } from "./goesOnBeyond";
+import { explainedLetter } from "./headings/explainedLetter";
 import { headerRole, type Role } from "./headings/headerRole";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
 import { saysTolerance } from "./amounts/saysTolerance";
@@ -86,7 +87,8 @@ export function rolesBeside(
   const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
-    const said = saysTolerance(header) ? "other" : headerRole(header);
+    const own = headerRole(header) ?? headerRole(explainedLetter(sheet, header) ?? "");
+    const said = saysTolerance(header) ? "other" : own;
     const role = column === toWeigh ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;

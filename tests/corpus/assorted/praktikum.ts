@@ -61,9 +61,9 @@ function weighed(kit: Kit, sheet: CorpusSheet): Weighed {
 
 /** The moles on the second page, and the particles counted in a column of their own. */
 function counted(kit: Kit, sheet: CorpusSheet, { rows }: Weighed) {
-  const heads = putRow(sheet, 2, 0, ["Substanz", "n / mol", "ν · n / mol"]);
+  const heads = putRow(sheet, 5, 0, ["Substanz", "n / mol", "ν · n / mol"]);
   const lines = rows.map(([name, molar, particles, mass], index) => {
-    const row = 3 + index;
+    const row = 6 + index;
     const from = { sheet: sheet.name, row, column: 0 };
     const call = (spot: Spot | undefined) => calledFrom(from, spot!);
     put(sheet, row, 0, `=${call(name)}`);
@@ -82,21 +82,23 @@ function counted(kit: Kit, sheet: CorpusSheet, { rows }: Weighed) {
 /** The second page: the sum, and the law over it. */
 function evaluated(kit: Kit, sheet: CorpusSheet, given: Weighed): void {
   put(sheet, 0, 0, "Auswertung");
+  putRow(sheet, 2, 0, ["Protokoll", "Do-4"]);
+  putRow(sheet, 3, 0, ["gerechnet mit", "Einwaagen der ersten Seite"]);
   const { rows, water, constant, solutes, grams, waterGrams } = given;
   const { moles, particles } = counted(kit, sheet, given);
-  put(sheet, 6, 0, "Summe Teilchen / mol");
-  const sum = put(sheet, 6, 2, shown(`=SUM(${span(particles)})`, "0.0000"));
+  put(sheet, 9, 0, "Summe Teilchen / mol");
+  const sum = put(sheet, 9, 2, shown(`=SUM(${span(particles)})`, "0.0000"));
   kit.marked.sums.push({ spot: sum, parts: particles });
   const call = (spot: Spot): string => calledFrom(sum, spot);
   const law = `=${call(constant)}*${a1(sum)}/(${call(water)}/1000)`;
-  const depression = putRow(sheet, 8, 0, ["ΔT berechnet / K", shown(law, "0.00")])[1]!;
+  const depression = putRow(sheet, 11, 0, ["ΔT berechnet / K", shown(law, "0.00")])[1]!;
   const below = shown(`=-${a1(depression)}`, "0.00");
-  const freezingPoint = putRow(sheet, 9, 0, ["Gefrierpunkt berechnet / °C", below])[1]!;
+  const freezingPoint = putRow(sheet, 12, 0, ["Gefrierpunkt berechnet / °C", below])[1]!;
   const real = freezesAt(["water", ...solutes.map(({ en }) => en)], [waterGrams, ...grams]);
-  putRow(sheet, 10, 0, ["Gefrierpunkt gemessen / °C", shown(real, "0.0")]);
+  putRow(sheet, 13, 0, ["Gefrierpunkt gemessen / °C", shown(real, "0.0")]);
   const gap = tolerated(idealGap(solutes, grams, waterGrams)).replace(".", ",");
   const words = `Näherung der ideal verdünnten Lösung, Unsicherheit ${gap} K`;
-  const proviso = put(sheet, 12, 0, words);
+  const proviso = put(sheet, 15, 0, words);
   kit.marked.solutions.push({
     ...{ names: columnOf(rows, 0), molarMasses: columnOf(rows, 1), particles: columnOf(rows, 2) },
     ...{ grams: columnOf(rows, 3), moles: particles, counted: moles },

@@ -19,9 +19,9 @@ export type FormKind =
 const LONGEST = 70;
 const WITHOUT_UNIT =
   /\s*([([]\s*(in )?(k?g|mg|m?l|grams?|gramm|kilograms?|kilogramm|oz|lb|solvent|lösungsmittel|solute|name|dissolved|gelöst)\s*[)\]]|\s*[,/;]\s*(in )?(k?g|mg|m?l)|\s(in )?(k?g|grams?|gramm|kilograms?|kilogramm))\s*$/;
-/** The letters that chemists write: m(NaCl), M, n, b, i, V(H2O). */
+/** The letters that chemists write: m(NaCl), M, n, b, i, ν, V(H2O). */
 const SYMBOL =
-  /^([mMnbiV]) ?(?:[(_] ?([^()]+?) ?\)?)?(?: ?[=:])?(?: ?(?:\/|in|\() ?(?:k?g|m?l|g\/mol)\)?)?$/;
+  /^([mMnbiνV]) ?(?:[(_] ?([^()]+?) ?\)?)?(?: ?[=:])?(?: ?(?:\/|in|\() ?(?:k?g|m?l|g\/mol)\)?)?$/;
 const NUMBERING = /^((step|schritt) ?\d{1,2}\s*[.):]|(\d{1,2}|[a-h])\s*[.)])\s*/;
 
 const SUBSTANCE =
@@ -34,7 +34,7 @@ const DISSOLVES =
   /^((what )?(is |we |you |i )?(dissolved?|stir(red)? in|add(ed)?)|(was )?(wir |ihr |ich |man )?(lösen|löst|löse|gelöst wird|(ein)?gerührt wird)( wir| ihr| man)?)$/;
 const SOLVENT = /^(the |das )?(solvent|lösungsmittel|lösemittel)$/;
 const MASS =
-  "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|einwaage|gramm|kilogramm|gewicht|volume|volumen|m)";
+  "(mass|grams?|kilograms?|k?g|weight|amount|quantity|masse|menge|einwaage|vorlage|gramm|kilogramm|gewicht|volume|volumen|m)";
 /** How water for a solution is made or kept: "deionised", "entsalztes", "VE-"; common practice, no source. */
 const WATER_KIND =
   "((pure|purified|ultrapure|tap|plain|cold|warm|boiled|bottled|filtered|soft|lab|distilled|di|ro|de-?ioni[sz]ed|deminerali[sz]ed|demin|solvent|ve|leitungs|(rein(st)?|kalt|warm|abgekocht|gefiltert|dest(\\.|illiert)|(voll)?(ent|vollent)salzt|(ent|de)ionisiert|(de|ent)mineralisiert)(e[snrm])?)[ -]?)";
@@ -45,7 +45,7 @@ const KIND_BEHIND = new RegExp(
   "u",
 );
 const USED =
-  "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben)(e[sn]?)?)";
+  "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben|vorgelegt)(e[sn]?)?)";
 const WATER = new RegExp(
   `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel |how much |wie ?viel )?|how much |wie ?viel )?(${MASS},? ?(of |an |von |des |der |the )*)?(${USED} )?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|${USED}|poured in|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );

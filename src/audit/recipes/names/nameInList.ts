@@ -2,7 +2,8 @@ import type { ItemCheck } from "./knownItems";
 import { unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 
 const UNIT_IN_BRACKETS = /\s*[([]\s*([^()[\]]{1,12})\s*[)\]]\s*$/;
-const UNIT_AFTER_COMMA = /\s*,\s*(?:in )?(g|kg|mg|oz|lb|ml|l|%)$/i;
+/** "Sucrose, g", "Saccharose / g". */
+const UNIT_AFTER_MARK = /\s*(?:,|\s\/)\s*(?:in )?(g|kg|mg|oz|lb|ml|l|%)$/i;
 const UNIT_AFTER_NAME = /\s+(?:in )?(g|kg|mg|oz|lb|%)$/i;
 /** "g sucrose", "kg of water", "Gramm Zucker". */
 const UNIT_BEFORE_NAME =
@@ -10,6 +11,8 @@ const UNIT_BEFORE_NAME =
 const NUMBERED = /^\s*(?:\d{1,2}\s*[.)]|[-–•*·])\s*/;
 const MASS_OF =
   /^(?:mass|weight|grams?|amount|masse|menge|gewicht|gramm)\s+(?:of\s+|von\s+|an\s+|der\s+|des\s+)?(?:the\s+)?/i;
+/** As chemists write a mass: "m(Saccharose)". */
+const SYMBOL_OF = /^m ?\(([^()]+)\)$/;
 /** "Sucrose weighed in", "Wasser eingewogen": that it went in. */
 const WENT_IN =
   /\s+(?:weighed(?: (?:in|out))?|measured out|added|used|taken|poured in|(?:ein|ab|aus)gewogen|zugegeben|zugesetzt|verwendet|dazu)$/i;
@@ -27,7 +30,7 @@ export interface NameInList {
 function unitTakenOff(text: string): NameInList {
   const [ending, word = ""] =
     UNIT_IN_BRACKETS.exec(text) ??
-    UNIT_AFTER_COMMA.exec(text) ??
+    UNIT_AFTER_MARK.exec(text) ??
     // "Water %" is water in per cent, "vodka 40 %" is a kind of vodka.
     (/\d\s*%$/.test(text) ? null : UNIT_AFTER_NAME.exec(text)) ??
     [];
@@ -47,7 +50,8 @@ export function nameInList(text: string, check: ItemCheck): NameInList {
   const bare = unitTakenOff(text);
   const short = bare.item.replace(NUMBERED, "").replace(REMARK, "").trim();
   const named = short.replace(MASS_OF, "").replace(WENT_IN, "").trim();
-  const item = [bare.item, short, named].find(isKnown);
+  const meant = SYMBOL_OF.exec(short)?.[1] ?? named;
+  const item = [bare.item, short, named, meant].find(isKnown);
   const before = UNIT_BEFORE_NAME.exec(text);
   const behind = before === null ? "" : text.slice(before[0].length);
   if (item === undefined && isKnown(behind))
