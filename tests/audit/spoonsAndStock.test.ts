@@ -57,6 +57,52 @@ test.each([
   expect(block?.recipes.map(({ line }) => line)).toEqual([1]);
 });
 
+/** Two recipes, all that they need, what is there and what is left of it; words tell nothing. */
+const cellar = (left: (row: number) => string, there: readonly number[]): Rows => [
+  ["Ingredient", "Milk ice (g)", "Nut ice (g)", "Both (g)", "Cellar (g)", "Left (g)"],
+  ...(
+    [
+      ["Whole milk", 700, 600],
+      ["Sucrose", 200, 180],
+      ["Skim milk powder", 60, 20],
+    ] as const
+  ).map(([name, milk, nut], at) => {
+    const row = at + 2;
+    const [all, stock] = [milk + nut, there[at]!];
+    const rest = left(row).startsWith("D") ? all - stock : stock - all;
+    return [
+      ...[name, milk, nut, formula(`SUM(B${row}:C${row})`, all), stock],
+      formula(left(row), rest),
+    ];
+  }),
+];
+
+const linesOf = (rows: Rows) =>
+  auditContext(bookOf({ Sheet1: rows }), []).blocks[0]?.recipes.map(({ line }) => line);
+
+test.each([
+  ["what is left", (row: number) => `E${row}-D${row}`],
+  ["what is missing", (row: number) => `D${row}-E${row}`],
+  ["what is left, rounded, of the sum", (row: number) => `ROUND(E${row}-SUM(B${row}:C${row}),0)`],
+])("a stock is no mix, nor is %s", (_, left) => {
+  expect(linesOf(cellar(left, [5000, 100, 2500]))).toEqual([1, 2, 3]);
+});
+
+test("what was weighed in is a mix, though it differs a little from what was wanted", () => {
+  const rows = cellar((row) => `E${row}-D${row}`, [1310, 377, 81]);
+  expect(linesOf(rows)).toContain(4);
+});
+
+test("two typed recipes are mixes beside their difference", () => {
+  const rows: Rows = [
+    ["Ingredient", "Old (g)", "New (g)", "Change (g)"],
+    ["Water", 600, 450, formula("C2-B2", -150)],
+    ["Sucrose", 200, 120, formula("C3-B3", -80)],
+    ["Fructose", 40, 80, formula("C4-B4", 40)],
+  ];
+  expect(linesOf(rows)).toEqual(expect.arrayContaining([1, 2]));
+});
+
 /** The density of a mix, by which litres are turned into grams. */
 const litres = (label: string): Rows => [
   ["Ingredient", "Amount (g)"],

@@ -3,6 +3,7 @@ import type { WorkbookSheet } from "../../../workbook/model";
 import type { Role } from "../headings/headerRole";
 import { isNumbering } from "./isNumbering";
 import { readInRow } from "./readInRow";
+import { stockColumns } from "./stockColumns";
 import { leadingUnit, massIn } from "./unit";
 
 /** A list's lines, and what heads the columns beside them. */
@@ -57,5 +58,7 @@ export function unweighed(
     const isBought = taken.filter((each) => each === stock).length * 2 > items.length;
     return stock !== null && isBought ? [bought, stock] : [];
   });
-  return new Set([...columns.filter((column) => isCost(column) || isCount(column)), ...shop]);
+  const left = stockColumns(sheet, columns, items);
+  const others = columns.filter((column) => isCost(column) || isCount(column));
+  return new Set([...others, ...shop, ...left]);
 }
