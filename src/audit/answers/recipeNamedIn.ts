@@ -4,15 +4,15 @@ import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { rangeLines } from "../recipes/corrections/rangeLines";
 import { headerRole } from "../recipes/headings/headerRole";
 import { saysRecipe } from "../recipes/headings/saysRecipe";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { mainRecipe } from "./mainRecipe";
 import type { RecipeInBlock } from "./recipeInBlock";
 
 /** The title of a list stands at most this far above it. */
 const ROWS_ABOVE = 4;
-/** And so far left of its names. */
-const COLUMNS_LEFT = 3;
+/** And so far left of its names, or farther where each line of many lists says it. */
+const [COLUMNS_LEFT, COLUMNS_LEFT_OF_EACH] = [3, 6];
 /** A table's headings stand at most this far above its answers. */
 const MOST_ROWS = 20;
 /** "A) Lemon ice", "2. Lemon ice", "Recipe 3: lemon ice". */
@@ -33,9 +33,10 @@ const isOfNumber = ({ sheet, range: { left } }: RecipeBlock, row: number, column
   looksNumeric(sheet, row, column + 1) ||
   rangeLines(left, column - 1).some((at) => looksNumeric(sheet, row, at));
 
-/** The words above the columns of a list that have no number beside them: one of them is its title. */
+/** The words above the columns of a list that have no number beside them: one of them is its title; of many lists each is above the next. */
 const wordsAbove = (block: RecipeBlock): string[] => {
-  const { sheet, range } = block;
+  const { sheet, range, isOneOfMany } = block;
+  if (isOneOfMany === true) return [];
   return rowsOfTitle(block).flatMap((row) =>
     (sheetTexts(sheet).columnsByRow.get(row) ?? [])
       .filter((column) => column >= range.left && column <= range.right)
@@ -45,18 +46,22 @@ const wordsAbove = (block: RecipeBlock): string[] => {
 };
 
 /**
- * The words left of a list's first line, where its other lines have none there, or the same below a heading of recipes:
- * "Lemon ice | 3 | Water | 600".
+ * The words left of a list's first line, where its other lines have none there, or the same: "Lemon ice | 3 | Water | 600",
+ * "26-001 | Lemon ice | Water | 600".
  */
-function wordsBeside({ sheet, layout, headerRow, names }: RecipeBlock): string[] {
+function wordsBeside({ sheet, layout, headerRow, names, isOneOfMany }: RecipeBlock): string[] {
   const [first, ...others] = names;
   if (layout !== "down" || first === undefined || first.column === 0) return [];
-  const columns = rangeLines(Math.max(0, first.column - COLUMNS_LEFT), first.column - 1);
+  const columns = rangeLines(Math.max(0, first.column - COLUMNS_LEFT_OF_EACH), first.column - 1);
   return columns.flatMap((column) => {
     const words = textAt(sheet, first.row, column);
+    const saysSame = ({ row }: RecipeName) => textAt(sheet, row, column) === words;
+    const saysNothing = ({ row }: RecipeName) => textAt(sheet, row, column) === "";
     const isHeaded = saysRecipe(textAt(sheet, headerRow ?? -1, column));
-    const mayBe = isHeaded ? ["", words] : [""];
-    const isOfAll = others.every(({ row }) => mayBe.includes(textAt(sheet, row, column)));
+    const mayBeBlank = first.column - column <= COLUMNS_LEFT;
+    const isOfAll =
+      (isOneOfMany === true && others.every(saysSame)) ||
+      (mayBeBlank && others.every((name) => saysNothing(name) || (isHeaded && saysSame(name))));
     return words !== "" && isOfAll ? words : [];
   });
 }

@@ -4,7 +4,7 @@ import { saysKind } from "./headings/saysKind";
 import { saysRecipe } from "./headings/saysRecipe";
 import type { Place, RecipeBlock, RecipeName } from "./recipeBlock";
 
-const REACH = 3;
+const [REACH_LEFT, REACH_RIGHT] = [6, 3];
 const FEWEST_REPEATED = 2;
 
 type Group = readonly RecipeName[];
@@ -124,7 +124,7 @@ export function recipesInList(block: RecipeBlock): readonly RecipeBlock[] {
   const { headerRow, names } = block;
   const first = names[0]?.column ?? 0;
   if (headerRow === null) return [block];
-  for (let column = Math.max(0, first - REACH); column <= first + REACH; column += 1) {
+  for (let column = Math.max(0, first - REACH_LEFT); column <= first + REACH_RIGHT; column += 1) {
     const groups = recipesBy(block, column);
     if (groups === null) continue;
     const lists = [...groups.values()];

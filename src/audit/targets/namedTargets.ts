@@ -30,7 +30,7 @@ interface Named extends Asked {
   readonly name: string;
 }
 
-/** A serving target that stands beside a recipe, or in a table of answers on another sheet. */
+/** A serving target that stands beside a recipe, or in a table of answers apart from it. */
 export interface NamedTarget extends Named {
   readonly block: RecipeBlock;
   readonly recipe: Recipe;
@@ -124,10 +124,11 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
       const isOwn = byFormulas ? byFormulas.block === block : !isNearerToOther(block, all, row);
       const recipe = recipeIn(block, column) ?? byFormulas?.recipe ?? mainRecipe(block);
       if (!isOwn || recipe === null) return [];
-      // In a table of targets the temperature stands beside the name.
       const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
       const isAim = isMeant || isAmongAims(context, sheet, { row, column });
-      return isAim && !looksNumeric(sheet, row, column + 1) ? [{ block, recipe, ...named }] : [];
+      // In a table of targets, which says nothing of a recipe, the temperature stands beside the name.
+      const isOfTable = byFormulas === null && looksNumeric(sheet, row, column + 1);
+      return isAim && !isOfTable ? [{ block, recipe, ...named }] : [];
     });
   });
 }
@@ -135,6 +136,7 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
 const elsewhere = (context: AuditContext, block: RecipeBlock): NamedTarget[] =>
   targetsElsewhere(context)
     .filter((one) => one.block === block)
+    .filter(({ sheet, row }) => sheet !== block.sheet || !isNear(block.range, row))
     .flatMap(({ sheet, recipe, row, column }) => {
       const named = namedAt(context, sheet, { row, column });
       return named === null ? [] : [{ block, recipe, ...named }];

@@ -9,7 +9,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 
-/** A cell below a heading or right of a label of targets, in a row or column whose formulas read a recipe of another sheet. */
+/** A cell below a heading or right of a label of targets, in a row or column whose formulas read a recipe or whose words name it. */
 export interface TargetElsewhere extends RecipeInBlock, Place {
   readonly sheet: WorkbookSheet;
 }
@@ -57,7 +57,7 @@ const namesOfTargets = ({ sheets }: Workbook) =>
 
 const known = new WeakMap<AuditContext, readonly TargetElsewhere[]>();
 
-/** What a table on another sheet says that recipes shall be: each row, or column, is about the recipe that its formulas read. */
+/** What a table says that recipes shall be: each row, or column, is about the recipe that its formulas read or its words name. */
 export function targetsElsewhere(context: AuditContext): readonly TargetElsewhere[] {
   const before = known.get(context);
   if (before !== undefined) return before;
@@ -82,7 +82,7 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
   );
   const found = [...said, ...unsaid].flatMap(({ sheet, at }): TargetElsewhere[] => {
     const read = recipeOfNeighbours(workbook, recipes, sheet, at);
-    return read === null || read.block.sheet === sheet ? [] : [{ sheet, ...at, ...read }];
+    return read === null ? [] : [{ sheet, ...at, ...read }];
   });
   known.set(context, found);
   return found;
