@@ -90,7 +90,7 @@ function legendOf(
   values: readonly Place[],
 ): string | null {
   const [value, ...more] = values;
-  if (value === undefined || more.length > 0 || !LETTERS.test(label)) return null;
+  if (value === undefined || more.length > 0 || !isLetters(label)) return null;
   const { row, column } = value;
   const beside = textAt(sheet, row, column + 1);
   const legend = isUnit(beside) ? textAt(sheet, row, column + 2) : beside;
