@@ -50,4 +50,8 @@ function copyOf(depression: StatedResult): StatedResult[] {
  * °C: "Lowered by (K) | 1.1", "Dial should show (°C) | =B9". They are freezing points without their minus.
  */
 export const copiedDepressions = (results: readonly StatedResult[]): readonly StatedResult[] =>
-  results.flatMap(copyOf);
+  results.flatMap(copyOf).filter(
+    // What its own words tell is an answer already.
+    ({ sheet, row, column }) =>
+      !results.some((one) => one.sheet === sheet && one.row === row && one.column === column),
+  );
