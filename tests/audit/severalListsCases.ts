@@ -39,6 +39,16 @@ const sections = (cream: number): Rows => [
   [],
   ["Freezing point (°C)", -1.98],
 ];
+/** A wet and a dry part with a sum each; the last line of the dry one as given, or notes instead of it. */
+const phases = (dry: Rows): Rows => [
+  ["Komponente", "Menge (g)"],
+  ["Nasse Phase"],
+  ["Wasser", 600],
+  ["Zitronensaft", 200],
+  ["Nasse Phase gesamt", formula("SUM(B3:B4)", 800)],
+  [],
+  ...dry,
+];
 /** Two lists beside each other; the sum of one stands in the row of a blend in the other. */
 const besideEachOther = (total: number): Rows => [
   ["Rohstoff", "g", null, "Rohstoff", "g"],
@@ -68,6 +78,23 @@ const festival = (water: number | string): Readonly<Record<string, Rows>> => ({
 
 /** True and false examples of lists that stand beside, above or behind each other. */
 export const severalListsCases: readonly RuleCase[] = [
+  {
+    rule: "unknown-ingredient",
+    what: "one of two in a part of its own, below its heading",
+    rows: phases([
+      ["Trockene Phase"],
+      ["Kristallzucker", 150],
+      ["Frukose", 50],
+      ["Trockene Phase gesamt", formula("SUM(B8:B9)", 200)],
+    ]),
+    cells: ["A9"],
+  },
+  {
+    rule: "unknown-ingredient",
+    what: "what a day costs, below the sum of a list",
+    rows: phases([["Tageskosten"], ["Miete", 150], ["Eis vom Händler", 50], ["Zucker", 3]]),
+    cells: [],
+  },
   {
     rule: "freezing-point-sign",
     what: "a temperature that is the depression beside it without the minus of its neighbours",

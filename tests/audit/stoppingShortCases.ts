@@ -75,6 +75,16 @@ const soFar: Rows = [
   ...ICE,
 ];
 
+/** Shares of a whole that is added up above the list, and their own sum beside it. */
+const shares = (sum: string, total: number): Rows => [
+  ["Batch weight (g)", formula("SUM(B4:B6)", 1000), formula(sum, total)],
+  [],
+  ["Ingredient", "Set (g)", "Share"],
+  ["water", 750, formula("B4/$B$1", 0.75)],
+  ["sucrose", 200, formula("B5/$B$1", 0.2)],
+  ["lemon juice", 50, formula("B6/$B$1", 0.05)],
+];
+
 /** Two tubs under one another, whose totals have a name of the house; the second is typed. */
 const tubs = (last: number): Rows => [
   ["what", "g"],
@@ -111,6 +121,14 @@ export const stoppingShortCases: readonly RuleCase[] = [
       what: "two parts of a line, each added up by itself",
     },
     rows: halves,
+  },
+  {
+    ...{ rule: "total-incomplete", cells: ["C1"], what: "shares without the last, above the list" },
+    rows: shares("SUM(C4:C5)", 0.95),
+  },
+  {
+    ...{ rule: "total-incomplete", cells: [], what: "all shares, above the list" },
+    rows: shares("SUM(C4:C6)", 1),
   },
   {
     ...{ rule: "total-incomplete", cells: ["B6"], what: "a sum over two of three columns alike" },

@@ -98,9 +98,12 @@ const endsOf = ({ top, bottom, left, right }: CellRange): Place[] => [
 /** Whether most of what is added up is worked out from what lies beyond: the recipe itself, above what each house gets. */
 function isBaseOf(sheet: WorkbookSheet, base: Place, places: readonly Place[]): boolean {
   const parts = rangesReadHere(sheet, base);
+  // The whole that every part is divided by is read by the base, too.
+  const isOwn = ({ row, column }: Place) => parts.some((range) => contains(range, row, column));
   const isFromBase = (place: Place): boolean =>
     rangesReadHere(sheet, place)
       .flatMap(endsOf)
+      .filter((part) => !isOwn(part))
       .some((part) =>
         rangesReadHere(sheet, part).some((read) => parts.some((range) => overlaps(range, read))),
       );
