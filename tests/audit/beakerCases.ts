@@ -96,11 +96,35 @@ function sideBySide(ofSalt: string, salt: number): Rows {
   ];
 }
 
+/** A card for each pot, the unit behind each number; labels that nobody knows, told by their formulas only. */
+function cards(molarMass: number, ions: number): Rows {
+  const card = (value: string, solute: string, grams: number, molar: number, count: number) => {
+    const fall = (count * 1.86 * grams) / molar / 0.4;
+    const law = `${value}4*1.86*${value}2/${value}3/(${value}5/1000)`;
+    return [
+      ["goes in", solute, null],
+      ["of that", grams, "g"],
+      ["M", molar, "g/mol"],
+      ["i", count, null],
+      ["pot water", 400, "g"],
+      ["lower by", formula(law, fall), "K"],
+    ];
+  };
+  const [one, other] = [
+    card("B", "sucrose", 60, 342.3, 1),
+    card("F", "potassium chloride", 2, molarMass, ions),
+  ];
+  return one.map((row, at) => [...row, null, ...(other[at] ?? [])]);
+}
+
 export const beakerCases: readonly RuleCase[] = [
   { rule: CONSTANT, what: "a beaker", rows: beakers({ molarMass: 35.45 }), cells: ["D5"] },
   { rule: CONSTANT, what: "a beaker's particles", rows: beakers({ ions: 3 }), cells: ["D6"] },
   { rule: CONSTANT, what: "right beakers", rows: beakers(), cells: [] },
   { rule: "result-differs", what: "right beakers of tap water", rows: beakers(), cells: [] },
+  { rule: CONSTANT, what: "a card beside another", rows: cards(58.44, 2), cells: ["F3"] },
+  { rule: CONSTANT, what: "the ions on a card beside", rows: cards(74.55, 3), cells: ["F4"] },
+  { rule: CONSTANT, what: "right cards side by side", rows: cards(74.55, 2), cells: [] },
   { rule: CONSTANT, what: "letters with digits below", rows: inLetters(198.17), cells: ["D5"] },
   { rule: CONSTANT, what: "right letters", rows: inLetters(180.16), cells: [] },
   { rule: "more-than-dissolves", what: "letters in rows", rows: inLetters(180.16), cells: [] },

@@ -1,6 +1,6 @@
 import { NAMESPACE } from "../../../worksheet/namespace";
 import { isUnit } from "../../answers/isUnit";
-import { textAt } from "../cells";
+import { looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
@@ -58,8 +58,13 @@ function wordsOfLetters({ sheet }: FinderContext, { row, column }: Place, label:
   return isNamed ? beside : null;
 }
 
+/** A unit behind a number is that one's, whatever stands beyond: "of that | 107 | g |  | of that | 2 | g". */
+const isOfNumberBefore = ({ sheet }: FinderContext, { row, column }: Place, label: string) =>
+  isUnit(label) && looksNumeric(sheet, row, column - 1) && !looksNumeric(sheet, row, column + 1);
+
 function pairAt(context: FinderContext, place: Place): UnsaidPair | null {
   const label = textAt(context.sheet, place.row, place.column);
+  if (isOfNumberBefore(context, place, label)) return null;
   const words = wordsOfLetters(context, place, label);
   if (words !== null && (headerRole(words) ?? formKind(words)) !== null) return null;
   const said = formKind(label) ?? (asksForSolute(context, place) ? "solute" : null);
