@@ -114,7 +114,9 @@ export function itemsAndTotals(context: FinderContext, segment: Segment): Items 
   const isLine = linesLike(context, segment, items.filter(isKnown));
   for (const group of more) {
     const known = group.items.filter(isKnown);
-    const lines = group.items.filter((row) => isKnown(row) || isLine(row));
+    // The heading of a part comes before its lines.
+    const start = group.items.findIndex((row) => isKnown(row) || isLine(row));
+    const lines = group.items.slice(Math.max(start, 0));
     if (known.length * 2 < lines.length || (known.length === 0 && group.totals.length === 0)) break;
     items.push(...group.items);
     totals.push(...group.totals);
