@@ -9,7 +9,7 @@ const WANTED = 0.95;
 const all = [...layouts, ...lastLayouts];
 const seeded = rules.map(({ id }) => id);
 
-const development = scoreCorpus({ layouts: all, mutations, count: 24, cleanEach: 3, seed: 1 });
+const development = scoreCorpus({ layouts: all, mutations, count: 24, cleanEach: 1, seed: 1 });
 /** Of what was seeded on layouts that nobody looked at, so much at least is found, taken all together. */
 const FOUND_UNSEEN = 0.95;
 
@@ -33,7 +33,7 @@ test.each(seeded)("%s finds what is seeded, and nothing else", (rule) => {
 
 test("clean books have no error and at most one warning", () => {
   const { clean } = development;
-  expect(clean.length).toBeGreaterThan(1000);
+  expect(clean.length).toBe(all.length);
   expect(clean.filter(({ errors, warnings }) => errors > 0 || warnings > 1)).toEqual([]);
 });
 

@@ -9,7 +9,8 @@ import { fileCorpus } from "./fileCorpus";
 import { toFile } from "./toFile";
 import { toWorkbook } from "./toWorkbook";
 
-const files = fileCorpus(4, 3);
+/** A file is written and read more slowly than a book is made: a third of the layouts is enough. */
+const files = fileCorpus(2, 3, 3);
 
 /** A finding's key hashes the formula, in which a file numbers other workbooks. */
 const withoutKey = (finding: Finding) => ({ ...finding, key: undefined });
@@ -58,8 +59,8 @@ describe("Books of the corpus as .xlsx files, written by a library that is not o
     for (const file of files) compared.push(await compare(file));
   }, 240_000);
 
-  test("are of every layout that is a file of cells, and hold all kinds of content", () => {
-    expect(new Set(files.map(({ layout }) => layout)).size).toBeGreaterThanOrEqual(65);
+  test("are of many layouts, and hold all kinds of content", () => {
+    expect(new Set(files.map(({ layout }) => layout)).size).toBeGreaterThanOrEqual(100);
     const contents = contentsOf(compared.map(({ file }) => file));
     expect(contents.cells).toBeGreaterThan(10_000);
     expect(contents.formulas).toBeGreaterThan(2_000);
@@ -77,7 +78,7 @@ describe("Books of the corpus as .xlsx files, written by a library that is not o
   });
 
   test("have the findings that they had in memory", () => {
-    expect(compared.flatMap(({ wanted }) => wanted ?? []).length).toBeGreaterThan(200);
+    expect(compared.flatMap(({ wanted }) => wanted ?? []).length).toBeGreaterThan(100);
     for (const { title, wanted, found } of compared)
       expect([title, found]).toEqual([title, wanted]);
   });

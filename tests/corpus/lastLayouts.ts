@@ -1,15 +1,20 @@
 import { apart } from "./apart";
+import { assorted } from "./assorted";
 import { commuters } from "./commuters";
+import { courses } from "./courses";
+import { elsewhere } from "./elsewhere";
 import { farmers } from "./farmers";
 import { handwerker } from "./handwerker";
 import type { Layout } from "./kit";
 import { makers } from "./makers";
+import { ordinary } from "./ordinary";
 import { strollers } from "./strollers";
 import { teachers } from "./teachers";
 import { tenants } from "./tenants";
+import { workshops } from "./workshops";
 
 /** The last layouts that were looked at: their books are understood as they are, not yet in every restated way. */
 export const lastLayouts: readonly Layout[] = [
   ...[...strollers, ...tenants, ...commuters, ...farmers, ...handwerker, ...teachers, ...makers],
-  ...apart,
+  ...[...apart, ...ordinary, ...courses, ...workshops, ...assorted, ...elsewhere],
 ];

@@ -41,7 +41,7 @@ export function unitFromWord(word: string): AmountUnit | null {
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
 const UNIT_FIRST =
-  /(?:^|, )(\S+?)\s*(?:\/(?!mol|ml|cm)|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
+  /(?:^|, )((?:fl )?\S+?)\s*(?:\/(?!mol|ml|cm)|\((?=.*\s)|\b(?:for|per|pro|je|auf|of|in|für|each|every|jede[rsnm]?)\b)/;
 const UNIT_LAST = /(?:^|\bin\b|[,/;:]|\s)\s*([^\s,/;:]+)$/;
 
 const firstWord = (text: string): string => UNIT_FIRST.exec(text.trim().toLowerCase())?.[1] ?? "";
