@@ -1,11 +1,11 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
-import { isHeadedAsCount } from "./amounts/isHeadedAsCount";
 import { isUnit } from "./answers/isUnit";
 import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headings/headerRole";
 import { nextColumn } from "./recipes/nextFilled";
 import type { Place } from "./recipes/recipeBlock";
 import { sheetTexts } from "./recipes/sheetTexts";
+import { countsOtherThing } from "./temperatures/countsOtherThing";
 
 /** A label with the first number to its right. */
 export interface LabelledNumber extends Place {
@@ -52,9 +52,8 @@ function numberBeside(
   for (let at = column + 1; at <= column + REACH; at += 1) {
     const value = sheet.cellAt(row, at)?.value;
     if (typeof value === "number") {
-      const isOfThings =
-        role === "temperature" && isHeadedAsCount(sheet, { row, column: at }, column);
-      if (isOfThings) return null;
+      if (role === "temperature" && countsOtherThing(sheet, { row, column: at }, column))
+        return null;
       return {
         sheet,
         row,

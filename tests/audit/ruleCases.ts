@@ -66,6 +66,7 @@ import { totalPlaceCases } from "./totalPlaceCases";
 import { tubeCases } from "./tubeCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
+import { posterCases } from "./posterCases";
 import { vocationalCases } from "./vocationalCases";
 import { walkCases } from "./walkCases";
 import { wholeCases } from "./wholeCases";
@@ -135,6 +136,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...toldElsewhereCases,
   ...beakerCases,
   ...dataBesideCases,
+  ...posterCases,
   ...vocationalCases,
   ...walkCases,
   ...helpingCases,

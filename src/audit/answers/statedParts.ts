@@ -41,14 +41,15 @@ function basisOf(
   { sheet, row, column, label, recipe }: LabelledAnswer,
   per: Per | null,
 ): readonly [PartBasis, number] | null {
-  const [plain, beside] = [plainWords(label), plainWords(textAt(sheet, row, column + 1))];
+  const unitCell = textAt(sheet, row, column + 1);
+  const [plain, beside] = [plainWords(label), plainWords(unitCell)];
   const cell = sheet.cellAt(row, column);
   const format = (cell?.format ?? "").toLowerCase();
   if (per !== null && per !== "share")
     return [per.of === "water" ? "g per 100 g of water" : "% of the mix", 100 / per.grams];
   if (/%/.test(format.replace(/"[^"]*"|\\./g, ""))) return ["% of the mix", 100];
   const saysPercent = /%|per ?cent|prozent/.test(`${plain} ${beside}`);
-  if (per === "share" || beside.startsWith("%")) {
+  if (per === "share" || beside.startsWith("%") || unitFromWord(unitCell) === "%") {
     const isFraction = typeof cell?.value === "number" && Math.abs(cell.value) <= 1 && !saysPercent;
     return ["% of the mix", isFraction ? 100 : 1];
   }

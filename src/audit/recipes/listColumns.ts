@@ -70,6 +70,11 @@ function columnToWeigh(
   return ofRole("target").find((column) => hasUnits || massIn(heading(column)) !== null);
 }
 
+/** "m(solute) / g", "m_W in g": the letter that chemists write for a mass, of what, and its unit. */
+const OF_MASS = /^m ?[(_[]/;
+const isMassOf = (header: string): boolean =>
+  OF_MASS.test(header.trim()) && massIn(header) !== null;
+
 /** "Per kg", "je Kilo": over numbers with their grams beside them it says of how much they are. */
 const OF_A_KILO = /^(per|pro|je|auf)( 1| one| ein)? ?(kg|kilo(gram|gramm)?)\b/i;
 
@@ -89,7 +94,7 @@ export function rolesBeside(
     const header = textAt(sheet, headerRow, column);
     const own = headerRole(header) ?? headerRole(explainedLetter(sheet, header) ?? "");
     const said = saysTolerance(header) ? "other" : own;
-    const role = column === toWeigh ? "amount" : said;
+    const role = column === toWeigh || isMassOf(header) ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");

@@ -1,12 +1,12 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
-import { isHeadedAsCount } from "../amounts/isHeadedAsCount";
 import { labelAt } from "../answers/labelAt";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
+import { countsOtherThing } from "./countsOtherThing";
 import { comparedInFahrenheit } from "./comparedSettings";
 import { settingsInFahrenheit } from "./settingBesideLog";
 import { pairedInFahrenheit } from "./pairedReadings";
@@ -68,7 +68,7 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
   const warm =
     isLabel &&
     headerRole(labelAt(sheet, { row, column })) === "temperature" &&
-    !isHeadedAsCount(sheet, { row, column: column + 1 }, column)
+    !countsOtherThing(sheet, { row, column: column + 1 }, column)
       ? numberAt(sheet, row, column + 1)
       : null;
   if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)

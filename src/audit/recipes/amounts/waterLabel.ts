@@ -3,7 +3,8 @@ import { looksNumeric, textAt } from "../cells";
 import { formKind } from "../forms/formLabels";
 import type { Place, RecipeBlock, RecipeName } from "../recipeBlock";
 import { sheetTexts } from "../sheetTexts";
-import { massIn } from "./unit";
+import { nextColumn } from "../nextFilled";
+import { isMass, massIn, unitFromWord } from "./unit";
 
 /** The number stands at most this far from its label. */
 const REACH = 3;
@@ -18,7 +19,10 @@ function waterAt(sheet: WorkbookSheet, { row, column }: Place): RecipeName | nul
   if (at === undefined || looksNumeric(sheet, row, at + 1)) return null;
   const beside = [at - 1, at + 1].filter((one) => one !== column);
   const marks = [text, ...beside.map((one) => textAt(sheet, row, one))];
-  const unit = marks.map(massIn).find((one) => one !== null) ?? null;
+  // Below two substances side by side the column of units stands beyond the second.
+  const behind = unitFromWord(textAt(sheet, row, nextColumn(sheet, row, at)));
+  const beyond = behind !== null && isMass(behind) ? behind : null;
+  const unit = marks.map(massIn).find((one) => one !== null) ?? beyond;
   return {
     row,
     column,

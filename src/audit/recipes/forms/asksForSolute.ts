@@ -1,17 +1,32 @@
 import { pureSolute } from "../../solutions/pureSolute";
-import { holdsNumber, isBlank, textAt } from "../cells";
+import { massIn } from "../amounts/unit";
+import { holdsNumber, isBlank, looksNumeric, textAt } from "../cells";
 import { chemicalName } from "../names/chemicalName";
 import type { FinderContext } from "../finderContext";
+import { formKind } from "./formLabels";
 import type { Place } from "../recipeBlock";
 
 const MOST_NAMES = 12;
 /** A column of units, empty here, may stand between the label and the names. */
 const BETWEEN = 1;
 
-function namesFrom({ sheet }: FinderContext, row: number, first: number): string[] {
+/** Whether words that are no name have a number of their own beside them, as on a card: "Substance | salt | grams of it | 15". */
+function labelsOwnNumber({ sheet, check }: FinderContext, row: number, column: number): boolean {
+  const text = textAt(sheet, row, column);
+  return (
+    looksNumeric(sheet, row, column + 1) &&
+    (formKind(text) !== null || massIn(text) !== null) &&
+    chemicalName(text, check) === null
+  );
+}
+
+function namesFrom(context: FinderContext, row: number, first: number): string[] {
   const names: string[] = [];
-  for (let at = first; textAt(sheet, row, at) !== "" && at < first + MOST_NAMES; at += 1)
-    names.push(textAt(sheet, row, at));
+  for (let at = first; at < first + MOST_NAMES; at += 1) {
+    const text = textAt(context.sheet, row, at);
+    if (text === "" || (at > first && labelsOwnNumber(context, row, at))) break;
+    names.push(text);
+  }
   return names;
 }
 

@@ -27,7 +27,7 @@ const NUMBERING = /^((step|schritt) ?\d{1,2}\s*[.):]|(\d{1,2}|[a-h])\s*[.)])\s*/
 const SUBSTANCE =
   "(solute|substance|salt|sugar|compound|chemical|stoff|substanz|salz|zucker|verbindung|chemikalie|probe|sample)";
 const SOLUTE = new RegExp(
-  `^(the |name of (the )?|which |welche[rs]? )?(dissolved |gelöste[rs]? )?${SUBSTANCE}( ?[a-d1-4])?( (dissolved|used|chosen|name|gelöst))?$`,
+  `^(the |(my|our|your|their|(mein|dein|euer|eure?|unser|ihr)e?) |name of (the )?|which |welche[rs]? )?(dissolved |gelöste[rs]? )?${SUBSTANCE}( ?[a-d1-4])?( (dissolved|used|chosen|name|gelöst))?$`,
 );
 /** Who dissolves, or what is done: "we dissolve", "wir lösen", "was gelöst wird". */
 const DISSOLVES =
