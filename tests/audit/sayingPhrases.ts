@@ -4,6 +4,13 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "Before anyone licks the spoon: milk.",
+    "Wer probiert: Milch.",
+    "For our guests: milk",
+    "Schildchen: Milch.",
+    "Aushang an der Theke: mit Milch.",
+    "Etikettentext, hervorzuheben: Milch.",
+    "To be highlighted: milk",
     "For the door: milk.",
     "An die Küchentür: Milch",
     "Am Eingang: Milch.",
@@ -236,6 +243,9 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   ],
   "tells no caution": [
     "For the base: milk.",
+    "Before churning: milk",
+    "Tastes best with: milk",
+    "Wer einkauft: Milch, Eier",
     "Für die Kühltruhe: Milch",
     "In the fridge door: milk, 2 l",
     "Auf die Einkaufsliste: Milch, Eier",

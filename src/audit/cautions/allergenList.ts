@@ -4,7 +4,10 @@ const NAME =
 
 /** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =
-  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|said|tell|tells|told|inform\p{L}*|announce\p{L}*|knows|declared?|declaration|warn\p{L}*|labels?|wrapper|sign|board|sticker|packet|etikett|aufkleber|hinweise?|aufdruck|schild|angeben|deklarieren|deklaration|kennzeichn\p{L}*|auszeichn\p{L}*|ausgezeichnet|ausweisen|ausgewiesen|aushängen|ausgehängt|bekannt ?(geben|machen)|mitteilen|mitgeteilt|anzeigen|angezeigt|angesagt|gesagt|display(ed)?|disclosed?|stated?|flag(ged)?|(put|chalk|pin) up|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|genannt|erwähnen|erwähnt|write|written|note|mention(ed)?|print(ed)?)\b[^:]*:/u;
+  /^[^:]*\b(watch out|look out|careful|beware|mind|please|nb|nota bene|noted|remember|important|know|heads[ -]up|caution|wichtig|wissen|attention|vorsicht|achtung|bitte|beachten|aufpassen|ask|fragen|not (to )?eat|cannot eat|can'?t eat|avoid|nicht (essen|vertr\p{L}*)|meiden|inside|(in|has|have) it|darin|drin|say|says|said|tell|tells|told|inform\p{L}*|announce\p{L}*|knows|declared?|declaration|warn\p{L}*|labels?|wrapper|signs?|boards?|sticker|packet|etikett\p{L}*|aufkleber|aushang|aushänge|hinweise?|aufdruck|schild(er|chen)?|hervor(zu)?heben|hervorgehoben|highlight(ed)?|emphasi[sz]ed?|in (bold|capitals)|fettgedruckt|angeben|deklarieren|deklaration|kennzeichn\p{L}*|auszeichn\p{L}*|ausgezeichnet|ausweisen|ausgewiesen|aushängen|ausgehängt|bekannt ?(geben|machen)|mitteilen|mitgeteilt|anzeigen|angezeigt|angesagt|gesagt|display(ed)?|disclosed?|stated?|flag(ged)?|(put|chalk|pin) up|(ver)?merken|vermerk\p{L}*|(hin|auf|dazu|dran)?schreiben|notieren|nennen|genannt|erwähnen|erwähnt|write|written|note|mention(ed)?|print(ed)?)\b[^:]*:/u;
+/** Whom it concerns: "Before anyone licks the spoon: milk", "Wer probiert: Ei". */
+const TO_EATERS =
+  /^[^:]*(\b(guests?|customers?|diners|eaters?|tasters?|gäste\p{L}*|kundschaft|kunden|verkoster\p{L}*)\b|\b(before|bevor|ehe|who|whoever|anyone|anybody|everyone|wer|alle)\b[^:]*\b(lick|tast|eat|try|tries|probier|kost|iss|esse|nasch|schleck)\p{L}*)[^:]*:/u;
 /** These are no ingredients: after whatever words and a colon they are allergens. */
 const ONLY_ALLERGEN =
   /^(tree nuts?|schalenfrüchte|gluten|sul[fp]hites?|sulfite?|crustaceans|krebstiere|molluscs|weichtiere|lupine?n?s?)$/;
@@ -26,7 +29,8 @@ const partsOf = (said: string): string[] =>
   said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
 
 /** Whether a text begins with words that tell the eater something: "inside: milk". */
-export const isTelling = (text: string): boolean => SAYS.test(text.toLowerCase());
+export const isTelling = (text: string): boolean =>
+  [SAYS, TO_EATERS].some((words) => words.test(text.toLowerCase()));
 
 /** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
 export function isAllergenList(text: string): boolean {
@@ -34,7 +38,7 @@ export function isAllergenList(text: string): boolean {
   const colon = first.indexOf(":");
   const behind = partsOf(first.slice(colon + 1));
   const isTold =
-    SAYS.test(first) ||
+    isTelling(first) ||
     (colon > 0 &&
       (isPutUp(first.slice(0, colon)) || behind.some((part) => ONLY_ALLERGEN.test(part))));
   return (isTold ? behind : partsOf(first)).every((part) => NAME.test(part));
