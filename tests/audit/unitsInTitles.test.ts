@@ -67,6 +67,25 @@ describe("Recipes in columns whose unit is said once", () => {
   });
 });
 
+test.each([
+  ["per cent by weight", false],
+  ["grams for one batch", false],
+  ["all weights in g", false],
+  ["as tasted in May", true],
+  ["2 kg each", true],
+])("%s stands above the first of some titles, away from the names", (said, isTold) => {
+  const rows: Rows = [
+    [null, null, said],
+    ["Sample", null, "P – Berry ice", "Q – Milk ice"],
+    ["strawberries", null, 59, null],
+    ["sugar", null, 18, 15.2],
+    ["water", null, 23, 40],
+    ["whole milk", null, null, 44.8],
+    ["Contains milk."],
+  ];
+  expect(rulesOn({ Ice: rows }).includes("input-without-unit")).toBe(isTold);
+});
+
 describe("A row of units below the titles", () => {
   const week = (unit: string, total: string): Rows => [
     ["Raw material", "Berry ice", "Lemon ice"],

@@ -1,4 +1,6 @@
 import type { CellRange } from "../../workbook/model";
+import { referencesOf } from "../../workbook/references";
+import { NAMESPACE } from "../../worksheet/namespace";
 import { classAcross } from "./classAcross";
 import type { FinderContext } from "./finderContext";
 import { holdsNumber, isBlank, textAt } from "./cells";
@@ -91,6 +93,19 @@ const ANSWERS: readonly Role[] = ["freezing point", "depression", "ice fraction"
 const hasAnswers = ({ roles }: RecipeBlock): boolean =>
   [...roles.values()].some((role) => ANSWERS.includes(role));
 
+/** Whether a row has its answers by calls of our functions on other rows: so it says something of those. */
+function isOfOtherRows(block: RecipeBlock): boolean {
+  const { sheet, roles, recipes, range } = block;
+  const [first] = recipes;
+  const asked = [...roles].flatMap(([column, role]) => {
+    const formula = sheet.cellAt(first?.line ?? -1, column)?.formula ?? "";
+    const isCall = ANSWERS.includes(role) && formula.toUpperCase().includes(`${NAMESPACE}.`);
+    return isCall ? [referencesOf(formula).map((reference) => reference.range)] : [];
+  });
+  const isElsewhere = ({ top, bottom }: CellRange) => bottom < range.top || top > range.bottom;
+  return asked.length > 0 && asked.every((ranges) => ranges.every(isElsewhere));
+}
+
 /**
  * Whether what stands right below a row of amounts says of that recipe when it freezes and how much water, sugar or
  * alcohol is in it.
@@ -118,7 +133,7 @@ export function blocksAcross(
     if (row <= below) continue;
     for (const run of runs(columns, 0)) {
       const block = run.length < 2 || isTaken(taken, row, run) ? null : blockAt(context, row, run);
-      if (block === null || isOfAnswers(block, blocks.at(-1))) continue;
+      if (block === null || isOfAnswers(block, blocks.at(-1)) || isOfOtherRows(block)) continue;
       blocks.push(block);
       below = Math.max(below, block.range.bottom);
     }

@@ -4,6 +4,7 @@ import { headerRole, type Role } from "./headings/headerRole";
 import type { Recipe, RecipeName } from "./recipeBlock";
 import { factorRows } from "./totals/factorRows";
 import { isSummaryRow, isSummaryTitle } from "./totals/summaryRow";
+import { ofMoney } from "./amounts/ofMoney";
 import { titleOfRow } from "./names/titleOfRow";
 import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./amounts/unit";
 
@@ -119,7 +120,8 @@ export function recipesAcross(context: FinderContext, table: RowsOfAmounts): Rec
     const unit = unitOfRow(context, row, table) ?? table.unit;
     recipes.push({ title, line: row, unit: unit ?? "g", unitAssumed: unit === null });
   }
-  const rows = amountRows(recipes);
+  const money = ofMoney(sheet, names, recipes);
+  const rows = amountRows(recipes).filter(({ line }) => !money.has(line));
   const repeats = repeatsAmong(context, names, rows);
   return {
     recipes: rows.filter((one) => !repeats.has(one)),

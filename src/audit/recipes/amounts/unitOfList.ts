@@ -9,12 +9,12 @@ import { unitIn, unitInTitle } from "./unitInTitle";
 const rowsBetween = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(1, to - from) }, (_, at) => from + at);
 
-/** "grams for one batch" over the titles of recipes: the unit first, and no number that it says something of. */
+/** "grams for one batch", "per cent by weight" over the titles of recipes, and no number that it says something of. */
 function unitOver(sheet: WorkbookSheet, header: number, amounts: number): AmountUnit | null {
   const text = textAt(sheet, header - 1, amounts);
   const [first = ""] = text.toLowerCase().split(" ");
   const isOver = textAt(sheet, header, amounts) !== "" && !/\d/.test(text);
-  return isOver ? unitFromWord(first) : null;
+  return isOver ? (unitFromWord(first) ?? unitIn(text)) : null;
 }
 
 /** A unit that all names carry, or their header ("Ingredient (g)"), or their total ("Total, kg"). */
