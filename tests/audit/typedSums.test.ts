@@ -50,3 +50,27 @@ describe("The sum of typed numbers that are no recipe", () => {
     { what: "typed, far from the sum: another thing", sheets: { Eis: paid(4) }, found: [] },
   ])("$what", expectFound);
 });
+
+/** Points that each ice got, added up below. */
+const points = (...sums: Rows[number]): Rows => [
+  ["Platz", "Kirsche", "Mango", "Birne"],
+  [1, 4, 4, 3],
+  [2, 6, 2, 3],
+  [3, 5, 2, 4],
+  ["Summe", ...sums],
+];
+
+describe("A number typed beside sums over the same rows", () => {
+  const [mango, pear] = [formula("SUM(C2:C4)", 8), formula("SUM(D2:D4)", 10)];
+  const TYPED = "formula-overwritten Punkte!B5";
+  test.each<Tried>([
+    { what: "as they add up", sheets: { Punkte: points(15, mango, pear) }, found: [TYPED] },
+    {
+      what: "as they do not",
+      sheets: { Punkte: points(17, mango, pear) },
+      found: [TYPED, "total-incomplete Punkte!B5"],
+    },
+    { what: "far from their sum", sheets: { Punkte: points(1, mango, pear) }, found: [TYPED] },
+    { what: "beside a single sum", sheets: { Punkte: points(17, mango) }, found: [] },
+  ])("$what", expectFound);
+});

@@ -1,46 +1,13 @@
-import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangeOfAll } from "../formulas/sumFormulas";
-import { sumOfRange } from "../formulas/sumOfRange";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
-import type { Summand } from "./totalledLines";
+import { numbersInRows } from "./numbersInRows";
 
 const MOST_SUMMANDS = 400;
-
-interface ColumnSum extends Place {
-  readonly formula: string;
-  readonly range: CellRange;
-}
-
-/** The sums of a sheet over what stands above them in their column, by their row. */
-function columnSums(sheet: WorkbookSheet): ReadonlyMap<number, readonly ColumnSum[]> {
-  const byRow = new Map<number, ColumnSum[]>();
-  eachFormula(sheet, (row, column, cell) => {
-    const range = sumOfRange(cell);
-    const { formula } = cell;
-    if (formula === undefined || range === null) return;
-    if (range.left !== column || range.right !== column || range.bottom >= row) return;
-    const sums = byRow.get(row) ?? [];
-    byRow.set(row, sums);
-    sums.push({ row, column, formula, range });
-  });
-  return byRow;
-}
-
-/** The numbers in some rows of a column; null where one of the cells holds none. */
-function numbersIn(sheet: WorkbookSheet, column: number, { top, bottom }: CellRange) {
-  const numbers: Summand[] = [];
-  for (let row = top; row <= bottom; row += 1) {
-    const cell = sheet.cellAt(row, column);
-    if (typeof cell?.value !== "number") return null;
-    const counts = cell.value !== 0 || cell.formula !== undefined;
-    numbers.push({ place: { row, column }, value: cell.value, counts });
-  }
-  return numbers;
-}
 
 const sizeOf = ({ top, bottom }: CellRange): number => bottom - top + 1;
 
@@ -52,7 +19,7 @@ function shorterSum(sheet: WorkbookSheet, sum: ColumnSum, rows: CellRange): Fill
   // Far fewer rows are a part that is summed up by itself.
   const isMostOfIt = 2 * sizeOf(range) > sizeOf(rows) && sizeOf(range) < sizeOf(rows);
   if (typeof stored !== "number" || !isWithin || !isMostOfIt) return [];
-  const summands = numbersIn(sheet, column, rows) ?? [];
+  const summands = numbersInRows(sheet, column, rows) ?? [];
   const missing = summands.filter(
     ({ counts, place }) => counts && !contains(range, place.row, place.column),
   );

@@ -1,11 +1,10 @@
-import { eachFormula } from "../../workbook/eachFormula";
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
-import { sumOfRange } from "../formulas/sumOfRange";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
 import { countsThings } from "./inputLabel";
 import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
@@ -13,23 +12,6 @@ import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
 /** A sum may forget the last line, or two that were added later, or the first one. */
 const [MOST_LAST, MOST_FIRST] = [2, 1];
 const LEAST_LINES = 3;
-
-interface ColumnSum extends Place {
-  readonly formula: string;
-  readonly range: CellRange;
-}
-
-/** The sums below what they add up, in their own column. */
-function columnSums(sheet: WorkbookSheet): readonly ColumnSum[] {
-  const sums: ColumnSum[] = [];
-  eachFormula(sheet, (row, column, cell) => {
-    const range = sumOfRange(cell);
-    if (range === null || cell.formula === undefined) return;
-    if (range.left === column && range.right === column && range.bottom < row)
-      sums.push({ row, column, formula: cell.formula, range });
-  });
-  return sums;
-}
 
 /** The lines that a sum leaves out, where they are few, and either all below or, under their heading, above the others. */
 function forgotten(
@@ -83,7 +65,7 @@ const withBeside = ({ range }: RecipeBlock): CellRange => ({ ...range, right: ra
 export const typedSumsShort = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) => {
     const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
-    const sums = columnSums(sheet);
+    const sums = [...columnSums(sheet).values()].flat();
     return sums
       .filter(({ range }) => !lists.some((list) => overlaps(list, range)))
       .flatMap((sum) => shortSum(sheet, sum, sums));

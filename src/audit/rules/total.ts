@@ -13,6 +13,7 @@ import { textAt } from "../recipes/cells";
 import { filledTotals } from "../amounts/filledTotals";
 import { shorterSums } from "../amounts/shorterSums";
 import { sumsStoppingShort } from "../amounts/sumsStoppingShort";
+import { typedBesideSums } from "../amounts/typedBesideSums";
 import { typedSumsShort } from "../amounts/typedSumsShort";
 import { typedTotals } from "../amounts/typedTotals";
 import { isFarFromSum } from "../amounts/isFarFromSum";
@@ -124,7 +125,7 @@ function findIn(block: RecipeBlock): Finding[] {
 
 /** Wrong sums that need not be totals of recipes. */
 const SUMS_ELSEWHERE = [
-  ...[filledTotals, shorterSums, sumsStoppingShort, typedSumsShort, typedTotals],
+  ...[filledTotals, shorterSums, sumsStoppingShort, typedSumsShort, typedTotals, typedBesideSums],
 ] as const;
 
 export const total: Rule = {

@@ -1,0 +1,59 @@
+import type { WorkbookSheet } from "../../workbook/model";
+import { overlaps } from "../../workbook/references";
+import type { AuditContext } from "../context";
+import { textAt } from "../recipes/cells";
+import type { RecipeBlock } from "../recipes/recipeBlock";
+import { columnSums, type ColumnSum } from "./columnSums";
+import type { FilledTotal } from "./filledTotals";
+import { isFarFromSum } from "./isFarFromSum";
+import { numbersInRows } from "./numbersInRows";
+import { agrees, sumOf } from "./totalledLines";
+
+/** A single sum beside a number says nothing of it. */
+const LEAST_SUMS = 2;
+const [LEAST_ROWS, MOST_ROWS] = [2, 400];
+
+/** The typed number in a column beside sums over the same rows, where it is not what they would be there. */
+function typedAt(sheet: WorkbookSheet, like: ColumnSum, column: number): FilledTotal[] {
+  const { row, range } = like;
+  const cell = column < 0 ? null : sheet.cellAt(row, column);
+  if (typeof cell?.value !== "number" || cell.formula !== undefined) return [];
+  const summands = numbersInRows(sheet, column, range);
+  const isHeaded = textAt(sheet, range.top - 1, column) !== "";
+  if (summands === null || !isHeaded) return [];
+  const total = {
+    ...{ sheet, place: { row, column }, stored: cell.value, formula: undefined, summands },
+    ...{ recipe: null, unit: "", textSum: 0, byFormula: false, mayHoldMore: false },
+    otherTotals: [],
+  };
+  return agrees(total, sumOf(summands)) || isFarFromSum(total) ? [] : [{ total, missing: [] }];
+}
+
+/** The columns between and right beside some sums that have none themselves. */
+function columnsAmong(sums: readonly ColumnSum[]): readonly number[] {
+  const own = new Set(sums.map(({ column }) => column));
+  const [first, last] = [Math.min(...own) - 1, Math.max(...own) + 1];
+  const all = Array.from({ length: last - first + 1 }, (_, at) => first + at);
+  return all.filter((column) => !own.has(column));
+}
+
+function inRow(sheet: WorkbookSheet, sums: readonly ColumnSum[]): FilledTotal[] {
+  const [like] = sums;
+  if (like === undefined || sums.length < LEAST_SUMS) return [];
+  const { top, bottom } = like.range;
+  const size = bottom - top + 1;
+  const areAlike = sums.every(({ range }) => range.top === top && range.bottom === bottom);
+  if (!areAlike || size < LEAST_ROWS || size > MOST_ROWS) return [];
+  return columnsAmong(sums).flatMap((column) => typedAt(sheet, like, column));
+}
+
+/** Costs stand right of a list. */
+const withBeside = ({ range }: RecipeBlock) => ({ ...range, right: range.right + 1 });
+
+/** Numbers typed beside sums below a table that is no recipe, and other than its own column adds up to. */
+export const typedBesideSums = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
+  workbook.sheets.flatMap((sheet) => {
+    const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
+    const isApart = ({ range }: ColumnSum) => !lists.some((list) => overlaps(list, range));
+    return [...columnSums(sheet).values()].flatMap((sums) => inRow(sheet, sums.filter(isApart)));
+  });
