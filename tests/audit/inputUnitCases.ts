@@ -20,6 +20,19 @@ const ofVessels = (vessel: string, heading: string, worked: (row: number) => str
 
 /** Inputs whose formulas say what their labels do not: that they are so many grams, or so many of a hundred. */
 export const inputUnitCases: readonly RuleCase[] = [
+  ...(
+    [
+      ["Mix per mould", ["B6"]],
+      ["Eis je Form", ["B6"]],
+      ["Mix per mould (g)", []],
+      ["Moulds per run", []],
+    ] as const
+  ).map(([label, cells]) => ({
+    rule: "input-without-unit",
+    what: `a number that the total is divided by: ${label}`,
+    rows: [...LIST, [], [label, 60], ["Moulds from it", formula("B4/B6", 10.8)]],
+    cells,
+  })),
   {
     rule: "input-without-unit",
     what: "what a vessel holds: shares times it are kilograms",

@@ -1,4 +1,5 @@
-import { formula, type Rows } from "./bookOf";
+import { findRecipes } from "../../src/audit/recipes/findRecipes";
+import { bookOf, formula, type Rows } from "./bookOf";
 import { expectFound, type Tried } from "./tried";
 
 /** A recipe in phases with headings and sums of their own, and its freezing point. */
@@ -31,4 +32,23 @@ describe("A list in phases, each with its heading and its sum", () => {
       found: ["result-differs Eis!B12"],
     },
   ])("$what", expectFound);
+});
+
+/** A list with what stands in a column beside it, at the last line of each vessel. */
+const vessels = (jug: Rows[number][number], bowl: Rows[number][number]): Rows => [
+  ["Vessel", "Stuff", "Grams", "Vessel holds (g)"],
+  ["Jug", "whole milk", 620, null],
+  [null, "cream 35 % fat", 120, jug],
+  ["Bowl", "sucrose", 150, null],
+  [null, "dextrose monohydrate", 34, bowl],
+  ["Contains milk."],
+];
+
+test("what each vessel holds is no recipe of its own; what is typed beside the first may be", () => {
+  const columns = (rows: Rows) =>
+    findRecipes(bookOf({ Ice: rows })).blocks.flatMap(({ recipes }) =>
+      recipes.map(({ line }) => line),
+    );
+  expect(columns(vessels(formula("SUM(C2:C3)", 740), formula("SUM(C4:C5)", 184)))).toEqual([2]);
+  expect(columns(vessels(700, 190))).toEqual([2, 3]);
 });

@@ -17,7 +17,7 @@ const COUNTED =
   /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
-  /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge|\b(mix|base|liquid|syrup|mischung|flüssigkeit|sirup|eis) (for|in|per|je|pro|für) (an?|one|each|every|eine?n?|jede[mnrs]?)\b/i;
+  /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge|\b(mix|base|liquid|syrup|mischung|flüssigkeit|sirup|eis) ((for|in|für) (an?|one|each|every|eine?n?|jede[mnrs]?)|per|je|pro)\b/i;
 /** "One mould", "eine Form": how much goes into it; what is counted comes in the plural. */
 const OF_ONE = /^(one|an?|each|per|eine?|je|pro|jede[rs]?) (?!.*\b(in|per|je|pro)\b)[\p{L}-]+$/iu;
 /** How heavy a volume is: a figure of a mix that someone measured, which formulas turn litres into grams by. */

@@ -5,7 +5,18 @@ import { isRunningSum } from "./runningSums";
 
 const SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\(/i;
 
-/** Whether most numbers of a column sum up another column, in fewer than half of its rows: totals beside a list. */
+/** Whether a formula adds up several rows of another column. */
+function addsRowsOf(formula: string, column: number): boolean {
+  const [read, ...more] = SUM.test(formula) ? referencesOf(formula) : [];
+  if (read === undefined || more.length > 0 || read.sheet !== null) return false;
+  const { top, bottom, left, right } = read.range;
+  return top < bottom && left === right && left !== column;
+}
+
+/**
+ * Whether most numbers of a column sum up another column, in fewer than half of its rows, or all of them do several
+ * rows of one each: totals beside a list, what each vessel holds.
+ */
 function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number): boolean {
   const filled = items.filter((row) => looksNumeric(sheet, row, column));
   const sums = filled.filter((row) => {
@@ -13,7 +24,10 @@ function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number
     const read = referencesOf(formula);
     return SUM.test(formula) && read.every(({ range: { left } }) => left !== column);
   });
-  return filled.length * 2 < items.length && sums.length * 2 > filled.length;
+  const areParts =
+    filled.length < items.length &&
+    filled.every((row) => addsRowsOf(sheet.cellAt(row, column)?.formula ?? "", column));
+  return areParts || (filled.length * 2 < items.length && sums.length * 2 > filled.length);
 }
 
 /** The columns of amounts without those that only sum up another one, here and there or line by line. */
