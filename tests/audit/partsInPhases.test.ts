@@ -50,5 +50,6 @@ test("what each vessel holds is no recipe of its own; what is typed beside the f
       recipes.map(({ line }) => line),
     );
   expect(columns(vessels(formula("SUM(C2:C3)", 740), formula("SUM(C4:C5)", 184)))).toEqual([2]);
+  expect(columns(vessels(formula("SUM(C2:C4)", 890), formula("SUM(C5)", 34)))).toEqual([2]);
   expect(columns(vessels(700, 190))).toEqual([2, 3]);
 });

@@ -5,17 +5,17 @@ import { isRunningSum } from "./runningSums";
 
 const SUM = /^\s*(SUM|SUBTOTAL|AGGREGATE)\s*\(/i;
 
-/** Whether a formula adds up several rows of another column. */
-function addsRowsOf(formula: string, column: number): boolean {
+/** How many rows of another column a formula adds up; 0 when it does something else. */
+function rowsAdded(formula: string, column: number): number {
   const [read, ...more] = SUM.test(formula) ? referencesOf(formula) : [];
-  if (read === undefined || more.length > 0 || read.sheet !== null) return false;
+  if (read === undefined || more.length > 0 || read.sheet !== null) return 0;
   const { top, bottom, left, right } = read.range;
-  return top < bottom && left === right && left !== column;
+  return left === right && left !== column ? bottom - top + 1 : 0;
 }
 
 /**
- * Whether most numbers of a column sum up another column, in fewer than half of its rows, or all of them do several
- * rows of one each: totals beside a list, what each vessel holds.
+ * Whether most numbers of a column sum up another column, in fewer than half of its rows, or all of them do a
+ * few rows of one each: totals beside a list, what each vessel holds.
  */
 function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number): boolean {
   const filled = items.filter((row) => looksNumeric(sheet, row, column));
@@ -24,9 +24,9 @@ function isOfSums(sheet: WorkbookSheet, items: readonly number[], column: number
     const read = referencesOf(formula);
     return SUM.test(formula) && read.every(({ range: { left } }) => left !== column);
   });
+  const added = filled.map((row) => rowsAdded(sheet.cellAt(row, column)?.formula ?? "", column));
   const areParts =
-    filled.length < items.length &&
-    filled.every((row) => addsRowsOf(sheet.cellAt(row, column)?.formula ?? "", column));
+    filled.length < items.length && !added.includes(0) && added.some((rows) => rows > 1);
   return areParts || (filled.length * 2 < items.length && sums.length * 2 > filled.length);
 }
 
