@@ -90,6 +90,8 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "ausgefroren bei −11 °C (v. Wasser)",
+    "gefroren bei −11 °C, % v. d. Wasser",
     "Wasseranteil, der bei −17 °C gefroren ist",
     "Wasser, der Anteil, der bei −18 °C gefroren ist",
     "Water gone to ice at −14 °C (%)",
@@ -123,6 +125,8 @@ export const labelPhrases = {
     "Gefr. Wasser in % vom Gesamtwasser",
   ],
   "ice of mix": [
+    "Eis bei −18 °C (v. d. ganzen Masse)",
+    "Eis v. Mix, %",
     "Mix that is ice at −14 °C, %",
     "Mix frozen at -9 C, %",
     "Ice as % of mix at −15 deg C",
@@ -144,6 +148,7 @@ export const labelPhrases = {
     "g Eis pro 100 g Eismasse",
   ],
   ice: [
+    "ausgefroren bei −11 °C, v. H.",
     "Ice fraction",
     "how much ice?",
     "Ice at -18 (%)",

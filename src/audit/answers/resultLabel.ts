@@ -58,9 +58,12 @@ const OF_MIX = new RegExp(
 const OF_THING =
   /(%|per ?cent|prozent) (of|der|des|vom) (the |our |this |its )?(?!(the|our|this|its|total|all)\b|ice\b|eis(es)?\b|liquid|flüssig|\p{L}*(water|wasser|sugar|zucker|solid|syrup|sirup))\p{L}{3,}/u;
 
+/** "Ausgefroren (v. Wasser)", "% v. d. Masse": von, as it is cut short. */
+const OF_SHORT = /(?<!\p{L})v\. ?(?=\p{L}{3}|d\.)/gu;
+
 /** The share of what a label promises, or null when it does not say. */
 export function labelledBasis(label: string): "water" | "mix" | null {
-  const plain = plainWords(quotientInWords(label));
+  const plain = plainWords(quotientInWords(label)).replace(OF_SHORT, "von ");
   const [water, mix] = [OF_WATER.exec(plain), OF_MIX.exec(plain)];
   if (mix === null && water === null) return OF_THING.test(plain) ? "mix" : null;
   if (mix === null || water === null) return water !== null ? "water" : mix !== null ? "mix" : null;
