@@ -53,7 +53,12 @@ const card = (asked: string, particles: number, weighed = "of it in g"): Rows =>
 ];
 
 /** Tubes on one sheet, worked out on another; headings are the letters of chemists. */
-const tubes = (particles: number, solute: string, water: string): Record<string, Rows> => ({
+const tubes = (
+  particles: number,
+  solute: string,
+  water: string,
+  third = "fructose",
+): Record<string, Rows> => ({
   Readings: [
     ["Tube", "Dissolved", solute, water, "run 1 / °C"],
     ["P", "sucrose", 15, 150, -0.5],
@@ -67,7 +72,7 @@ const tubes = (particles: number, solute: string, water: string): Record<string,
     ...[
       ["P", "sucrose", 342.3, 1, 15, 150] as const,
       ["Q", "potassium chloride", 74.55, particles, 3, 400] as const,
-      ["R", "fructose", 180.16, 1, 5, 150] as const,
+      ["R", third, 180.16, 1, 5, 150] as const,
     ].map(([tube, name, molar, count, grams, poured], at) => [
       ...[tube, name, molar, count],
       formula(`Readings!C${at + 2}/C${at + 4}`, grams / molar),
@@ -123,6 +128,14 @@ export const posterCases: readonly RuleCase[] = [
       ),
       example("result-differs", `right tubes with answers: ${solute}`, tubes(2, solute, water)),
     ],
+  ),
+  ...["pistachios", "fructose"].map((third) =>
+    example(
+      "inclusion-as-solute",
+      `the working of a tube names ${third}`,
+      tubes(2, "m(solute) / g", "m(water) / g", third),
+      third === "pistachios" ? ["E6"] : [],
+    ),
   ),
   example("input-without-unit", "a card that names the unit of what it weighs", card("salt", 2)),
 ];

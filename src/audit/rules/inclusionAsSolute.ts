@@ -7,7 +7,7 @@ import { findingAt } from "../findingAt";
 import { countedPiecesGrams, doesNotDissolve, misreadingOf } from "../amounts/misreadParts";
 import { changedMix, gramsIn, type MeantMix } from "../mix";
 import { amountOf } from "../recipes/amounts/amountOf";
-import { textAt } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import type { Role } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
 import { saidOf, type SaidPlace } from "../recipes/saidOf";
@@ -75,16 +75,35 @@ const timesNamed = ({ blocks }: AuditContext, { sheet }: RecipeBlock, { row, col
       block.names.some((name) => name.row === row && name.column === column),
   ).length;
 
+/** Words that name what is worked out stand at most so far left of it. */
+const NAMED_WITHIN = 8;
+
+/** What stays whole: an ingredient by its own name, or by that of the row of another sheet that works with its mass. */
+function wholeItem(
+  { sheet, ownIngredients }: RecipeBlock,
+  { item }: RecipeName,
+  at: SaidPlace,
+): string | undefined {
+  const isElsewhere = at.sheet !== sheet;
+  const left = Array.from({ length: isElsewhere ? NAMED_WITHIN : 0 }, (_, far) => at.column - far);
+  const gap = left.findIndex((column) => column < 0 || isBlank(at.sheet, at.row, column));
+  const named = (gap < 0 ? left : left.slice(0, gap)).map((column) =>
+    textAt(at.sheet, at.row, column),
+  );
+  return [item, ...named].find((each) => each !== "" && doesNotDissolve(each, ownIngredients));
+}
+
 function finding(context: AuditContext, block: RecipeBlock, name: RecipeName): Finding | null {
   const counted = countedAt(block, name);
-  if (counted === null || !doesNotDissolve(name.item, block.ownIngredients)) return null;
+  const item = counted === null ? undefined : wholeItem(block, name, counted.place);
+  if (counted === null || item === undefined) return null;
   const recipe = block.recipes.find((one) => (amountOf(block, one, name).grams ?? 0) > 0);
   if (recipe === undefined) return null;
-  const meant = context.mixOf(block, recipe);
+  const meant = changedMix(context.mixOf(block, recipe), name, { item });
   const place =
     timesNamed(context, block, name) > 1 ? { sheet: block.sheet, ...name } : counted.place;
   return findingAt(identity, place.sheet, place, {
-    message: `"${name.item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
+    message: `"${item}" is counted as dissolved, but it stays whole: it adds mass and cost and does not lower the freezing point.`,
     effect: mixEffect(asSugar(meant, name, counted.role, counted.number), meant),
     fix: "Leave it out of the moles and of the solids that dissolve.",
     edits: place === counted.place ? leavingOut(counted.place, counted.role) : [],
