@@ -82,6 +82,20 @@ const tubes = (
   ],
 });
 
+/** A poster's aim in one column, its answers, all worked out of the list, in the next. */
+const aims = (water: number, own: Cell = null): Record<string, Rows> => ({
+  Ansatz: [
+    ["Rohstoff", "Einwaage"],
+    ["Wasser", water, "kg"],
+    ["Zucker", 3, "kg"],
+  ],
+  Aushang: [
+    ["Gefrierpunkt", null, formula("RIME.FREEZINGPOINT(Ansatz!A2:A3,Ansatz!B2:B3)", -2.7), "°C"],
+    ["Erniedrigung", own, 2.7, "K"],
+    ["Konsistenz", "Kugeln bei −13"],
+  ],
+});
+
 /** Sheets that are put up or kept by a freezer: units and shares in places and words of their own. */
 export const posterCases: readonly RuleCase[] = [
   example(
@@ -137,5 +151,8 @@ export const posterCases: readonly RuleCase[] = [
       third === "pistachios" ? ["E6"] : [],
     ),
   ),
+  example("misses-its-target", "an aim beside the column of answers", aims(27), ["B3"]),
+  example("misses-its-target", "an aim that is met", aims(7)),
+  example("misses-its-target", "an aim below an answer of its own", aims(27, 3.1)),
   example("input-without-unit", "a card that names the unit of what it weighs", card("salt", 2)),
 ];

@@ -4,7 +4,7 @@ import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
 import type { RecipeInBlock } from "../answers/recipeInBlock";
 import type { AuditContext } from "../context";
 import { isLedger } from "../recipes/isLedger";
-import { textAt } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -55,6 +55,16 @@ const namesOfTargets = ({ sheets }: Workbook) =>
     return named.filter(({ at }) => columns.has(at.column));
   });
 
+/** The column in which answers stand that say a target one column nearer to their labels; null where the target's own has any. */
+function columnOfAnswers(sheet: WorkbookSheet, { row, column }: Place): number | null {
+  const around = [
+    [row - 1, column],
+    [row + 1, column],
+    [row, column + 1],
+  ] as const;
+  return around.every((at) => isBlank(sheet, ...at)) ? column + 1 : null;
+}
+
 const known = new WeakMap<AuditContext, readonly TargetElsewhere[]>();
 
 /** What a table says that recipes shall be: each row, or column, is about the recipe that its formulas read or its words name. */
@@ -81,7 +91,10 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
     ({ sheet, at }) => !isSaid.has(`${sheet.name}!${at.row},${at.column}`),
   );
   const found = [...said, ...unsaid].flatMap(({ sheet, at }): TargetElsewhere[] => {
-    const read = recipeOfNeighbours(workbook, recipes, sheet, at);
+    const column = columnOfAnswers(sheet, at);
+    const read =
+      recipeOfNeighbours(workbook, recipes, sheet, at) ??
+      (column === null ? null : recipeOfNeighbours(workbook, recipes, sheet, { ...at, column }));
     return read === null ? [] : [{ sheet, ...at, ...read }];
   });
   known.set(context, found);
