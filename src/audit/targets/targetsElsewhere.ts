@@ -91,7 +91,9 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
     ({ sheet, at }) => !isSaid.has(`${sheet.name}!${at.row},${at.column}`),
   );
   const found = [...said, ...unsaid].flatMap(({ sheet, at }): TargetElsewhere[] => {
-    const column = columnOfAnswers(sheet, at);
+    // Beside a list it would be about that.
+    const isApart = blocks.every((block) => block.sheet !== sheet);
+    const column = isApart ? columnOfAnswers(sheet, at) : null;
     const read =
       recipeOfNeighbours(workbook, recipes, sheet, at) ??
       (column === null ? null : recipeOfNeighbours(workbook, recipes, sheet, { ...at, column }));
