@@ -4,6 +4,7 @@ import { patternAt, type FilledLine } from "../formulas/filledLines";
 import { filledColumns } from "../formulas/filledRuns";
 import type { Place } from "../recipes/recipeBlock";
 import { isFarFromSum } from "./isFarFromSum";
+import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf, type Summand, type Totalled } from "./totalledLines";
 
 const PLAIN_SUM = /^\s*SUM\s*\(\s*[$A-Z0-9:,;\s]+\)\s*$/i;
@@ -42,11 +43,8 @@ function totalAt(line: FilledLine, place: Place): FilledTotal[] {
   const cell = sheet.cellAt(place.row, place.column);
   const summands = summandsOf(line, patternAt(line, place), place);
   if (typeof cell?.value !== "number" || summands === null || summands.length === 0) return [];
-  const { formula, value: stored } = cell;
-  const total = {
-    ...{ sheet, place, stored, formula, summands, recipe: null, unit: "", textSum: 0 },
-    ...{ byFormula: formula !== undefined, mayHoldMore: false, otherTotals: [] },
-  };
+  const total = totalElsewhere(sheet, place, cell.value, summands);
+  const { formula } = total;
   if (formula === undefined)
     return agrees(total, sumOf(summands)) || isFarFromSum(total) ? [] : [{ total, missing: [] }];
   const read = referencesOf(formula).map(({ range }) => range);

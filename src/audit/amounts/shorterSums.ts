@@ -2,10 +2,11 @@ import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { rangeOfAll } from "../formulas/sumFormulas";
-import type { RecipeBlock } from "../recipes/recipeBlock";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
+import { listsOn } from "./listsOn";
 import { numbersInRows } from "./numbersInRows";
+import { totalElsewhere } from "./totalElsewhere";
 
 const MOST_SUMMANDS = 400;
 
@@ -13,7 +14,7 @@ const sizeOf = ({ top, bottom }: CellRange): number => bottom - top + 1;
 
 /** A sum that leaves out what the widest sum in its row counts, and all of it numbers. */
 function shorterSum(sheet: WorkbookSheet, sum: ColumnSum, rows: CellRange): FilledTotal[] {
-  const { row, column, formula, range } = sum;
+  const { row, column, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
   const isWithin = range.top >= rows.top && range.bottom <= rows.bottom;
   // Far fewer rows are a part that is summed up by itself.
@@ -23,11 +24,9 @@ function shorterSum(sheet: WorkbookSheet, sum: ColumnSum, rows: CellRange): Fill
   const missing = summands.filter(
     ({ counts, place }) => counts && !contains(range, place.row, place.column),
   );
-  const total = {
-    ...{ sheet, place: { row, column }, stored, formula, summands, recipe: null, unit: "" },
-    ...{ textSum: 0, byFormula: true, mayHoldMore: false, otherTotals: [] },
-  };
-  return missing.length > 0 ? [{ total, missing }] : [];
+  return missing.length > 0
+    ? [{ total: totalElsewhere(sheet, sum, stored, summands), missing }]
+    : [];
 }
 
 function shorterOnSheet(sheet: WorkbookSheet, lists: readonly CellRange[]): FilledTotal[] {
@@ -46,15 +45,12 @@ function shorterOnSheet(sheet: WorkbookSheet, lists: readonly CellRange[]): Fill
   });
 }
 
-/** Costs stand right of a list. */
-const withBeside = ({ range }: RecipeBlock): CellRange => ({ ...range, right: range.right + 1 });
-
 /**
  * Sums in a row below a table that is no recipe, of which one counts more rows than another: portions and kilograms
  * of a week. What a recipe's totals should count is known better from the recipe.
  */
 export const shorterSums = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) => {
-    const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
+    const lists = listsOn(blocks, sheet);
     return shorterOnSheet(sheet, lists);
   });

@@ -8,6 +8,7 @@ import { rangesReadHere } from "../formulas/rangesReadHere";
 import { sumOfRange } from "../formulas/sumOfRange";
 import type { Place } from "../recipes/recipeBlock";
 import type { FilledTotal } from "./filledTotals";
+import { totalElsewhere } from "./totalElsewhere";
 import type { Summand } from "./totalledLines";
 
 const LEAST_SUMMANDS = 2;
@@ -120,7 +121,7 @@ function stoppingShort(
   sum: LineSum,
   sums: readonly LineSum[],
 ): FilledTotal[] {
-  const { row, column, formula, range } = sum;
+  const { row, column, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
   const places = placesOf(range);
   const beyond = beyondOf(sheet, sum).filter((place) => !isBaseOf(sheet, place, places));
@@ -137,11 +138,7 @@ function stoppingShort(
   const missing = beyond.flatMap((place) => summandAt(sheet, place));
   const all = placesOf(rangeOfAll([...places, ...beyond]));
   const summands = all.flatMap((place) => summandAt(sheet, place));
-  const total = {
-    ...{ sheet, place: { row, column }, stored, formula, summands, recipe: null, unit: "" },
-    ...{ textSum: 0, byFormula: true, mayHoldMore: false, otherTotals: [] },
-  };
-  return [{ total, missing }];
+  return [{ total: totalElsewhere(sheet, sum, stored, summands), missing }];
 }
 
 /** Whether a sum is one of several that go on step by step, each from where the last one did or from its start. */

@@ -2,11 +2,12 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { textAt } from "../recipes/cells";
-import type { RecipeBlock } from "../recipes/recipeBlock";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
 import { isFarFromSum } from "./isFarFromSum";
+import { listsOn } from "./listsOn";
 import { numbersInRows } from "./numbersInRows";
+import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf } from "./totalledLines";
 
 /** A single sum beside a number says nothing of it. */
@@ -21,11 +22,7 @@ function typedAt(sheet: WorkbookSheet, like: ColumnSum, column: number): FilledT
   const summands = numbersInRows(sheet, column, range);
   const isHeaded = textAt(sheet, range.top - 1, column) !== "";
   if (summands === null || !isHeaded) return [];
-  const total = {
-    ...{ sheet, place: { row, column }, stored: cell.value, formula: undefined, summands },
-    ...{ recipe: null, unit: "", textSum: 0, byFormula: false, mayHoldMore: false },
-    otherTotals: [],
-  };
+  const total = totalElsewhere(sheet, { row, column }, cell.value, summands);
   return agrees(total, sumOf(summands)) || isFarFromSum(total) ? [] : [{ total, missing: [] }];
 }
 
@@ -47,13 +44,10 @@ function inRow(sheet: WorkbookSheet, sums: readonly ColumnSum[]): FilledTotal[] 
   return columnsAmong(sums).flatMap((column) => typedAt(sheet, like, column));
 }
 
-/** Costs stand right of a list. */
-const withBeside = ({ range }: RecipeBlock) => ({ ...range, right: range.right + 1 });
-
 /** Numbers typed beside sums below a table that is no recipe, and other than its own column adds up to. */
 export const typedBesideSums = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) => {
-    const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
+    const lists = listsOn(blocks, sheet);
     const isApart = ({ range }: ColumnSum) => !lists.some((list) => overlaps(list, range));
     return [...columnSums(sheet).values()].flatMap((sums) => inRow(sheet, sums.filter(isApart)));
   });

@@ -1,12 +1,14 @@
-import type { CellRange, WorkbookSheet } from "../../workbook/model";
+import type { WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import type { Place } from "../recipes/recipeBlock";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
 import { countsThings } from "./inputLabel";
+import { listsOn } from "./listsOn";
+import { totalElsewhere } from "./totalElsewhere";
 import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
 
 /** A sum may forget the last line, or two that were added later, or the first one. */
@@ -34,7 +36,7 @@ function isAlike(sheet: WorkbookSheet, { place, label }: LabelledLine, like: Pla
 }
 
 function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum[]): FilledTotal[] {
-  const { row, column, formula, range } = sum;
+  const { row, column, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
   const lines = typedLinesAbove(sheet, sum);
   const counted = lines.filter(({ place }) => contains(range, place.row, place.column));
@@ -47,16 +49,8 @@ function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum
   const like = { row: range.bottom, column };
   if (!missing.every((one) => isAlike(sheet, one, like) && !isRead(one))) return [];
   const summands = lines.filter((line) => counted.includes(line) || missing.includes(line));
-  const total = {
-    ...{ sheet, place: { row, column }, stored, formula, recipe: null, unit: "" },
-    ...{ summands: summands.reverse(), textSum: 0, byFormula: true },
-    ...{ mayHoldMore: false, otherTotals: [] },
-  };
-  return [{ total, missing }];
+  return [{ total: totalElsewhere(sheet, sum, stored, summands.reverse()), missing }];
 }
-
-/** Amounts stand in a list or beside it; its totals are judged by what they are totals of. */
-const withBeside = ({ range }: RecipeBlock): CellRange => ({ ...range, right: range.right + 1 });
 
 /**
  * Sums right below typed numbers of a list that is no recipe, of which they leave out the last, or the first: what was
@@ -64,7 +58,7 @@ const withBeside = ({ range }: RecipeBlock): CellRange => ({ ...range, right: ra
  */
 export const typedSumsShort = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) => {
-    const lists = blocks.flatMap((block) => (block.sheet === sheet ? [withBeside(block)] : []));
+    const lists = listsOn(blocks, sheet);
     const sums = [...columnSums(sheet).values()].flat();
     return sums
       .filter(({ range }) => !lists.some((list) => overlaps(list, range)))

@@ -9,6 +9,7 @@ import { sheetTexts } from "../recipes/sheetTexts";
 import type { FilledTotal } from "./filledTotals";
 import { countsThings } from "./inputLabel";
 import { isFarFromSum } from "./isFarFromSum";
+import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf } from "./totalledLines";
 import { typedLinesAbove } from "./typedLinesAbove";
 
@@ -37,10 +38,7 @@ function wrongAt(sheet: WorkbookSheet, place: Place): FilledTotal[] {
   );
   if (!isHeaded || !isAlike) return [];
   const stored = sheet.cellAt(row, column)?.value as number;
-  const total = {
-    ...{ sheet, place, stored, formula: undefined, recipe: null, unit: "", textSum: 0 },
-    ...{ summands: [...lines].reverse(), byFormula: false, mayHoldMore: false, otherTotals: [] },
-  };
+  const total = totalElsewhere(sheet, place, stored, [...lines].reverse());
   const isRight = agrees(total, sumOf(lines)) || isFarFromSum(total);
   return isRight ? [] : [{ total, missing: [] }];
 }
