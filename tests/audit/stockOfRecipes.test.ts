@@ -9,7 +9,7 @@ const ICES: Readonly<Record<string, Rows>> = {
 };
 const TOLD: Rows = [[], ["Contains milk."]];
 const stock = (...items: readonly string[]): Rows => [
-  ["Material", "On hand, kg", "Order below, kg"],
+  ["Material", "On hand, kg", "Taken this week, kg"],
   ...items.map((item, at) => [item, 20 - at, 1 + (at % 4)]),
 ];
 const ALL = [

@@ -65,3 +65,20 @@ test.each([
 test("what differs between two recipes leaves both", () => {
   expect(amountsOf(shopping("Change (kg)", (row) => `B${row}-C${row}`))).toEqual([1, 2]);
 });
+
+/** What is in store of each, and how little of it makes one order more. */
+const store = (heading: string): Rows => [
+  ["Material", "On hand, kg", heading],
+  ...INGREDIENTS.map((item, at) => [item, 20 - 3 * at, 5 - at]),
+];
+
+test.each(["Reorder below, kg", "Par level (kg)", "Mindestbestand kg", "nachbestellen ab (kg)"])(
+  "how little there may be of each is no amount: %p",
+  (heading) => {
+    expect(amountsOf(store(heading))).toEqual([]);
+  },
+);
+
+test("what is weighed beside what is in store is an amount", () => {
+  expect(amountsOf(store("Batch 3, kg"))).toEqual([2]);
+});

@@ -16,6 +16,9 @@ interface Headed {
 /** So much for a kilogram: "Rs/kg", "per kg", "£ a kilo". */
 const FOR_EACH =
   /(\/|\b(per|pro|je|a)\b) ?(1000 ?|1 ?)?(k?g|kilos?|kilogramm?|lb|pound|l|lit(er|re))\b/i;
+/** How little of each there may be before more is ordered. */
+const RESTOCK =
+  /\bre-?order|\border (below|at|under|from)\b|\bpar (level|stock)\b|^par\b|\bmin(imum|\.)? (stock|level)\b|mindestbestand|meldebestand|nachbestell|bestellen (ab|unter|bei)\b/i;
 const ONLY_MULTIPLIES = /^[^+]*[*/][^+]*$/;
 /** What is missing, and never less than nothing: the column that is taken off, and the row. */
 const MISSING = /\b(?:MAX|IF)\s*\(.*-\s*\$?([A-Z]{1,3})\$?(\d+)\b/i;
@@ -29,7 +32,8 @@ function takenOff(sheet: WorkbookSheet, row: number, column: number): number | n
 
 /**
  * The columns that are no amounts of a recipe, whatever their headings say: the lines' numbers; what each line costs,
- * worked out from what a kilogram does; what is there of each, and what is missing of it.
+ * worked out from what a kilogram does; what is there of each, what is missing of it, and how
+ * little of it makes one order more.
  */
 export function unweighed(
   sheet: WorkbookSheet,
@@ -59,6 +63,8 @@ export function unweighed(
     return stock !== null && isBought ? [bought, stock] : [];
   });
   const left = stockColumns(sheet, columns, items);
-  const others = columns.filter((column) => isCost(column) || isCount(column));
+  const others = columns.filter(
+    (column) => isCost(column) || isCount(column) || RESTOCK.test(header(column)),
+  );
   return new Set([...others, ...shop, ...left]);
 }
