@@ -9,8 +9,16 @@ export interface ColumnSum extends Place {
   readonly range: CellRange;
 }
 
-/** The sums of a sheet over what stands above them in their column, by their row. */
+const known = new WeakMap<WorkbookSheet, ReadonlyMap<number, readonly ColumnSum[]>>();
+
+/** The sums of a sheet over what stands above them in their column, by their row; looked for once. */
 export function columnSums(sheet: WorkbookSheet): ReadonlyMap<number, readonly ColumnSum[]> {
+  const found = known.get(sheet) ?? sumsOn(sheet);
+  known.set(sheet, found);
+  return found;
+}
+
+function sumsOn(sheet: WorkbookSheet): ReadonlyMap<number, readonly ColumnSum[]> {
   const byRow = new Map<number, ColumnSum[]>();
   eachFormula(sheet, (row, column, cell) => {
     const range = sumOfRange(cell);

@@ -2,11 +2,9 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headings/headerRole";
-import type { Place } from "../recipes/recipeBlock";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
-import { countsThings } from "./inputLabel";
+import { isAlike } from "./isAlike";
 import { listsOn } from "./listsOn";
 import { totalElsewhere } from "./totalElsewhere";
 import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
@@ -26,13 +24,6 @@ function forgotten(
   if (first.length === 0) return last.length <= MOST_LAST ? last : [];
   const isHeaded = textAt(sheet, top - 1 - first.length, column) !== "";
   return last.length === 0 && first.length <= MOST_FIRST && isHeaded ? first : [];
-}
-
-/** Whether a line is written as those that are added up, and is neither a count nor an answer. */
-function isAlike(sheet: WorkbookSheet, { place, label }: LabelledLine, like: Place): boolean {
-  const formatOf = ({ row, column }: Place) => sheet.cellAt(row, column)?.format;
-  const isOther = headerRole(label) !== null || countsThings(label);
-  return !isOther && formatOf(place) === formatOf(like);
 }
 
 function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum[]): FilledTotal[] {

@@ -7,7 +7,7 @@ import { nextColumn } from "../recipes/nextFilled";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import type { FilledTotal } from "./filledTotals";
-import { countsThings } from "./inputLabel";
+import { isAlike } from "./isAlike";
 import { isFarFromSum } from "./isFarFromSum";
 import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf } from "./totalledLines";
@@ -28,15 +28,8 @@ function wrongAt(sheet: WorkbookSheet, place: Place): FilledTotal[] {
   const lines = typedLinesAbove(sheet, place);
   const [last] = lines;
   if (last === undefined || lines.length < LEAST_LINES) return [];
-  const formatAt = (at: number) => sheet.cellAt(at, column)?.format;
   const isHeaded = textAt(sheet, row - 1 - lines.length, column) !== "";
-  const isAlike = lines.every(
-    (line) =>
-      headerRole(line.label) === null &&
-      !countsThings(line.label) &&
-      formatAt(line.place.row) === formatAt(row),
-  );
-  if (!isHeaded || !isAlike) return [];
+  if (!isHeaded || !lines.every((line) => isAlike(sheet, line, place))) return [];
   const stored = sheet.cellAt(row, column)?.value as number;
   const total = totalElsewhere(sheet, place, stored, [...lines].reverse());
   const isRight = agrees(total, sumOf(lines)) || isFarFromSum(total);

@@ -108,6 +108,7 @@ function linesLike(
 export function itemsAndTotals(context: FinderContext, segment: Segment): Items {
   const { sheet } = context;
   const [first = { items: [], totals: [] }, ...more] = groupsOf(context, segment);
+  if (more.length === 0) return first;
   const items = [...first.items];
   const totals = [...first.totals];
   const isKnown = (row: number) => isKnownName(context, textAt(sheet, row, segment.column));
