@@ -15,7 +15,7 @@ import { layouts } from "../corpus/layouts";
 import { mutations } from "../corpus/mutations";
 import { newestLayouts } from "../corpus/newestLayouts";
 import { precisionOf, recallOf, scoreCorpus, type Score } from "../corpus/score";
-import { unseenLayouts } from "../corpus/unseenLayouts";
+import { heldOut } from "../corpus/heldOut";
 
 const WANTED = 0.95;
 const { values: asked } = parseArgs({
@@ -77,5 +77,5 @@ if (showsMisses) {
   }
 } else {
   run("Looked at, but not all understood yet", { ...plan, layouts: newestLayouts, seed });
-  run("Layouts held out", { ...plan, layouts: unseenLayouts, seed: seed + 1 });
+  run("Layouts held out", { ...plan, layouts: heldOut, seed: seed + 1 });
 }

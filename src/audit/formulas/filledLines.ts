@@ -48,7 +48,12 @@ export function patternAt(
   return move(pattern, row - first.row, column - first.column);
 }
 
-/** A place's formula as it would read in the first place; null where there is none. */
+const BROKEN = "#REF!";
+
+/**
+ * A place's formula as it would read in the first place; null where there is none, and where it would read above the
+ * sheet: formulas that read up to different rows would look the same there.
+ */
 function atFirst(
   sheet: WorkbookSheet,
   { placeAt, move = moveFormula }: Line,
@@ -56,7 +61,9 @@ function atFirst(
 ): string | null {
   const first = placeAt(0);
   const formula = sheet.cellAt(row, column)?.formula;
-  return formula === undefined ? null : move(formula, first.row - row, first.column - column);
+  if (formula === undefined) return null;
+  const moved = move(formula, first.row - row, first.column - column);
+  return moved.includes(BROKEN) && !formula.includes(BROKEN) ? null : moved;
 }
 
 /** The formula that most of a few places along the line share. */

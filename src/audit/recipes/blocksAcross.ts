@@ -1,5 +1,5 @@
 import type { CellRange } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
+import { referencesOf, type Reference } from "../../workbook/references";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { classAcross } from "./classAcross";
 import type { FinderContext } from "./finderContext";
@@ -100,10 +100,11 @@ function isOfOtherRows(block: RecipeBlock): boolean {
   const asked = [...roles].flatMap(([column, role]) => {
     const formula = sheet.cellAt(first?.line ?? -1, column)?.formula ?? "";
     const isCall = ANSWERS.includes(role) && formula.toUpperCase().includes(`${NAMESPACE}.`);
-    return isCall ? [referencesOf(formula).map((reference) => reference.range)] : [];
+    return isCall ? [referencesOf(formula)] : [];
   });
-  const isElsewhere = ({ top, bottom }: CellRange) => bottom < range.top || top > range.bottom;
-  return asked.length > 0 && asked.every((ranges) => ranges.every(isElsewhere));
+  const isElsewhere = ({ sheet: on, range: { top, bottom } }: Reference) =>
+    (on !== null && on !== sheet.name) || bottom < range.top || top > range.bottom;
+  return asked.length > 0 && asked.every((read) => read.every(isElsewhere));
 }
 
 /**

@@ -48,6 +48,14 @@ function isRecipe(
   return (isList || isAsked) && known.length * 2 >= used.length;
 }
 
+/** Of a list that nothing but its names says to be a recipe, so many may be unknown: what lies in a freezer is none. */
+const MOST_UNKNOWN = 0.25;
+
+const areMostlyKnown = ({ check }: FinderContext, names: readonly RecipeName[]): boolean => {
+  const unknown = names.filter(({ item }) => check(item).kind === "unknown").length;
+  return unknown <= Math.max(1, Math.floor(MOST_UNKNOWN * names.length));
+};
+
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
   const { item, unit } = nameInList(textAt(sheet, row, column), check);
   return { row, column, item, ...(unit !== null && { unit }) };
@@ -107,6 +115,11 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     ...(isInOwnUnit && { unit, unitAssumed: false }),
     ...title,
   }));
+  const isSaid =
+    units !== null ||
+    totals.length > 0 ||
+    recipes.some(({ line, unitAssumed }) => !unitAssumed || roles.get(line) === "amount");
+  if (!isSaid && !areMostlyKnown(context, names)) return null;
   const masses = recipes.filter(({ unit }) => !isShare(unit));
   return {
     sheet,

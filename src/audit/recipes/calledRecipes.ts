@@ -32,6 +32,25 @@ function headerAbove(sheet: WorkbookSheet, top: number, columns: readonly number
   return above.includes(top - 1) ? top - 1 : (above[0] ?? null);
 }
 
+/** The first row below a list that is the first of another call's names in the same column. */
+function beginningBelow(
+  { calls }: FinderContext,
+  { top, bottom, column }: { top: number; bottom: number; column: number },
+): number {
+  const begins = calls
+    .filter(({ names }) => names.left === column && names.top > Math.max(top, bottom))
+    .map(({ names }) => names.top);
+  return Math.min(...begins);
+}
+
+/** A list without what stands in a row and below. */
+const before = (block: RecipeBlock, end: number): RecipeBlock => ({
+  ...block,
+  names: block.names.filter(({ row }) => row < end),
+  totals: block.totals.filter((row) => row < end),
+  range: { ...block.range, bottom: Math.min(block.range.bottom, end - 1) },
+});
+
 /** The recipes that some calls with the same names are given. */
 function blockFrom(
   context: FinderContext,
@@ -43,9 +62,10 @@ function blockFrom(
   const [left, right] = [Math.min(column, ...columns), Math.max(column, ...columns)];
   const range = { top, left, bottom, right };
   const layout = "down" as const;
-  const block = statedDown(context, {
+  const whole = statedDown(context, {
     ...{ range, layout, names: column, amounts: columns, unit: null },
   });
+  const block = before(whole, beginningBelow(context, { top, bottom, column }));
   const known = block.names.filter(({ item }) => check(item).kind !== "unknown");
   if (known.length < 2 || known.length * 2 < block.names.length) return [];
   const headerRow = headerAbove(sheet, top, columns);

@@ -75,6 +75,11 @@ const OF_MASS = /^m ?[(_[]/;
 const isMassOf = (header: string): boolean =>
   OF_MASS.test(header.trim()) && massIn(header) !== null;
 
+/** "Batch / g": a quantity divided by its unit, as headings of tables have it (ISO 80000-1). */
+const QUOTIENT = /^(.+?) ?\/ ?(?:k?g|mg)$/;
+const isQuotient = (header: string): boolean =>
+  headerRole(QUOTIENT.exec(header.trim())?.[1] ?? "") === "amount";
+
 /** "Per kg", "je Kilo": over numbers with their grams beside them it says of how much they are. */
 const OF_A_KILO = /^(per|pro|je|auf)( 1| one| ein)? ?(kg|kilo(gram|gramm)?)\b/i;
 
@@ -94,7 +99,7 @@ export function rolesBeside(
     const header = textAt(sheet, headerRow, column);
     const own = headerRole(header) ?? headerRole(explainedLetter(sheet, header) ?? "");
     const said = saysTolerance(header) ? "other" : own;
-    const role = column === toWeigh || isMassOf(header) ? "amount" : said;
+    const role = column === toWeigh || isMassOf(header) || isQuotient(header) ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");

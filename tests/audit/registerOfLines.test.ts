@@ -1,0 +1,81 @@
+import { auditContext } from "../../src/audit/context";
+import { auditWorkbook } from "../../src/audit/auditWorkbook";
+import { bookOf, formula, type Rows } from "./bookOf";
+
+// One sheet holds the lines of all recipes, another says of each what functions give for its lines.
+
+const LISTS = [
+  ["R-1", ["water", 600], ["sucrose", 160], ["lemon juice", 90]],
+  ["R-2", ["whole milk", 700], ["sucrose", 120], ["honey", 40], ["cream 35%", 90]],
+  ["R-3", ["water", 500], ["dextrose monohydrate", 150]],
+  ["R-4", ["apple puree", 500], ["water", 200], ["sucrose", 140]],
+  ["R-5", ["water", 480], ["sucrose", 150], ["lime juice", 60]],
+] as const;
+
+type Line = readonly [string, number];
+
+/** First and last row, counted from 1, of each list. */
+const spans = LISTS.map(([, ...lines], at) => {
+  const first = LISTS.slice(0, at).reduce((row, list) => row + list.length - 1, 2);
+  return [first, first + lines.length - 1] as const;
+});
+
+const linesUnder = (heading: string): Rows => [
+  ["Case", "As on spec", heading],
+  ...LISTS.flatMap(([code, ...lines]) =>
+    (lines as readonly Line[]).map(([name, grams]) => [code, name, grams]),
+  ),
+];
+
+const register = (sums: (at: number) => string): Rows => [
+  ["Case", "Weighs (g)", "Freezing point (°C)", "Water / g", "Ethanol / g"],
+  ...LISTS.map(([code, ...lines], at) => {
+    const [first, last] = spans[at]!;
+    const call = `Lines!B${first}:B${last},Lines!C${first}:C${last}`;
+    const sum = (lines as readonly Line[]).reduce((all, [, grams]) => all + grams, 0);
+    return [
+      ...[code, formula(sums(at), sum), formula(`RIME.FREEZINGPOINT(${call})`, -2)],
+      ...[formula(`RIME.COMPONENT(${call},"water")`, 400), 0],
+    ];
+  }),
+];
+
+const sumOf = (at: number) => `SUM(Lines!C${spans[at]![0]}:C${spans[at]![1]})`;
+const bookWith = (heading: string) =>
+  bookOf({ Register: register(sumOf), Lines: linesUnder(heading) });
+
+test.each(["Batch / g", "Batch (g)", "Trial"])(
+  "lines headed “%s” are as many recipes as functions are given, each with its own lines",
+  (heading) => {
+    const { blocks } = auditContext(bookWith(heading), []);
+    const found = blocks.map(
+      ({ sheet, names }) => `${sheet.name} ${names.map(({ row }) => row + 1).join(" ")}`,
+    );
+    const wanted = spans.map(
+      ([first, last]) =>
+        `Lines ${Array.from({ length: last - first + 1 }, (_, at) => first + at).join(" ")}`,
+    );
+    expect(found).toEqual(wanted);
+  },
+);
+
+test("formulas that each read as many rows as their recipe has are no strangers to each other", () => {
+  const rules = auditWorkbook(bookWith("Batch / g")).findings.map(({ rule }) => rule);
+  expect(rules).not.toContain("inconsistent-formula");
+});
+
+test("what lies in a freezer, counted, is no recipe; a list with a unit, or few strange names, is", () => {
+  const freezer = (first: string, heading: string): Rows => [
+    ["What is in", heading],
+    [first, 6],
+    ["Ice", 6],
+    ["Soup", 9],
+    ["Milk", 6],
+  ];
+  const recipesIn = (rows: Rows) => auditContext(bookOf({ Sheet1: rows }), []).blocks.length;
+  expect([
+    recipesIn(freezer("Beans", "Tins")),
+    recipesIn(freezer("Beans", "Amount (g)")),
+    recipesIn(freezer("Water", "Tins")),
+  ]).toEqual([0, 1, 1]);
+});
