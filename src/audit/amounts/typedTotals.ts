@@ -9,6 +9,7 @@ import { sheetTexts } from "../recipes/sheetTexts";
 import type { FilledTotal } from "./filledTotals";
 import { isAlike } from "./isAlike";
 import { isFarFromSum } from "./isFarFromSum";
+import { isLineOfSum } from "./isLineOfSum";
 import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf } from "./totalledLines";
 import { typedLinesAbove } from "./typedLinesAbove";
@@ -48,7 +49,7 @@ export const typedTotals = ({ workbook, blocks }: AuditContext): FilledTotal[] =
       return columns
         .filter(isTotal)
         .flatMap((column) => typedBehind(sheet, row, column) ?? [])
-        .filter((place) => !isInList(place))
+        .filter((place) => !isInList(place) && !isLineOfSum(sheet, place))
         .flatMap((place) => wrongAt(sheet, place));
     }),
   );

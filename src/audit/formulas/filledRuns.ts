@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
 import { moveFormula } from "../../workbook/moveFormula";
+import { isLineOfSum } from "../amounts/isLineOfSum";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
 import { filledByName } from "./filledByName";
@@ -37,7 +38,7 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
     // Beyond a free column stands another table.
     if ([row - 1, row, row + 1].every((each) => isBlank(sheet, each, at))) return false;
     const role = headerRole(textAt(sheet, row, at));
-    if (role === "total") return true;
+    if (role === "total") return !isLineOfSum(sheet, { row, column });
   }
   return false;
 }

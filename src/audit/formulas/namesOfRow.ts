@@ -40,7 +40,11 @@ export function namesOfRead(sheet: WorkbookSheet, place: Place, home: WorkbookSh
   return [...names.slice(0, 1), ...(sheet === home ? [] : names.slice(1).slice(-1))];
 }
 
-/** Whether what a cell reads has the name that stands in the cell's own row, too, and not just that very one. */
+/** Whether two names stand one below the other: what both rows say does not tell one from the other. */
+const isNextRow = (one: Place, other: Place): boolean =>
+  one.column === other.column && Math.abs(one.row - other.row) <= 1;
+
+/** Whether what a cell reads has the name that stands in the cell's own row, too, and not just that very one or the next. */
 export function isOfOwnName(
   home: WorkbookSheet,
   place: Place,
@@ -48,9 +52,6 @@ export function isOfOwnName(
 ): boolean {
   const names = namesOfRead(read.sheet, read, home);
   return namesLeftOf(home, place).some((own) =>
-    names.some(
-      ({ text, row, column }) =>
-        text === own.text && (read.sheet !== home || row !== own.row || column !== own.column),
-    ),
+    names.some((name) => name.text === own.text && (read.sheet !== home || !isNextRow(name, own))),
   );
 }

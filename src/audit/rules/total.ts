@@ -38,10 +38,13 @@ const COUNTS_SHOWN = /\b(SUBTOTAL|AGGREGATE)\s*\(/i;
 /** The numbers a total may be meant to count: all, those since the last total, those shown. */
 function* meantBy(total: Totalled): Generator<readonly Summand[], undefined> {
   const { summands, sheet, formula } = total;
+  const ofSection = sinceLastTotal(total);
   yield summands;
-  yield sinceLastTotal(total);
+  yield ofSection;
   if (COUNTS_SHOWN.test(formula ?? "")) {
-    yield summands.filter(({ place }) => !sheet.hiddenRows.has(place.row));
+    const isShown = ({ place }: Summand): boolean => !sheet.hiddenRows.has(place.row);
+    yield summands.filter(isShown);
+    yield ofSection.filter(isShown);
   }
 }
 

@@ -1,5 +1,6 @@
 import { labelAt } from "../../answers/labelAt";
 import { holdsNumber, textAt } from "../cells";
+import { addsTotals } from "./addsTotals";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
 import { answersMix } from "../mixCalls";
@@ -78,7 +79,12 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const isCut = (previous !== null && row > previous + 1) || (last?.totals.length ?? 0) > 0;
     previous = row;
     const isCalledSum = role === "total" || context.sumLabels.has(plainWords(text));
-    if (!isKnown && (isCalledSum || isTotalRow(sheet, segment, row, listed))) {
+    const before = groups.flatMap(({ totals }) => totals);
+    const isSum =
+      isCalledSum ||
+      isTotalRow(sheet, segment, row, listed) ||
+      addsTotals(sheet, row, column, before);
+    if (!isKnown && isSum) {
       last?.totals.push(row);
       continue;
     }
