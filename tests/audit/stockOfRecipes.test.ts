@@ -36,6 +36,10 @@ describe("A list of what several recipes are made of", () => {
     );
     expect(rulesOnStore({ ...ices, Lime, Store: stock(...ALL) })).toEqual([]);
   });
+  test("is a mix all the same where it is headed as they are", () => {
+    const all = recipe(...ALL.map((item, at): Rows[number] => [item, 200 - 20 * at]));
+    expect(rulesOnStore({ ...ices, Store: all })).toContain("caution-not-named");
+  });
   test("is a mix of its own where others have little of it", () => {
     const own = stock("whole milk", "honey", "egg yolk", "walnuts", "banana", "sucrose", "salt");
     expect(rulesOnStore({ ...ices, Store: own })).toContain("caution-not-named");

@@ -11,10 +11,13 @@ import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 
 const LEAST_ZEROS = 2;
+/** "MAX(0,F9-G9)": a formula that gives a 0 where there is nothing, so that none is typed. */
+const GIVES_ZERO = /\bMAX\s*\(\s*0\s*[,;]|[,;]\s*0\s*\)/i;
 const identity = { id: "formula-overwritten", severity: "warning" } as const;
 
 /** What is free, or not there, is typed as 0; not where formulas give that 0 in other lines. */
-function isFilledAtZeros({ sheet, length, placeAt }: FilledLine): boolean {
+function isFilledAtZeros({ sheet, length, placeAt, pattern }: FilledLine): boolean {
+  if (GIVES_ZERO.test(pattern)) return true;
   const isZero = ({ row, column }: Place) => {
     const cell = sheet.cellAt(row, column);
     return cell?.formula !== undefined && cell.value === 0;

@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../../workbook/model";
 import { contains, referencesOf } from "../../../workbook/references";
 import { baseColumns } from "./baseColumns";
 import { holdsNumber, textAt } from "../cells";
+import { countedRecipes } from "./countedRecipes";
 import { headerRole, type Role } from "../headings/headerRole";
 import { isParted } from "../isParted";
 import { type Segment } from "../segments";
@@ -111,7 +112,11 @@ export function amountColumns(
     const weighed = amounts.length > 0 ? amounts : named;
     const chosen = withoutPacks(sheet, items, weighed, roles, totals.length > 0);
     if (chosen.length === 0) return [];
-    const bases = baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen });
+    const ofCounts = countedRecipes(sheet, items, chosen);
+    const bases = [
+      ...baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen }),
+      ...numeric.filter((column) => ofCounts.has(column) && titles.includes(column)),
+    ].filter((column) => !chosen.includes(column));
     const all = [...bases, ...chosen].sort((one, other) => one - other);
     return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));
   }
