@@ -75,6 +75,7 @@ import { averagedReadingCases } from "./averagedReadingCases";
 import { stepCases } from "./stepCases";
 import { waterOfClassCases } from "./waterOfClassCases";
 import { workedExampleCases } from "./workedExampleCases";
+import { workedRowCases } from "./workedRowCases";
 
 /**
  * Each rule with sheets that must and must not be flagged. Expected sizes are worked out by hand beside
@@ -131,6 +132,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...courseCases,
   ...filledLineCases,
   ...solutionRowCases,
+  ...workedRowCases,
   ...solutionTableCases,
   ...besideLineCases,
   ...toldElsewhereCases,

@@ -126,4 +126,34 @@ export const textNumberCases: readonly RuleCase[] = [
   ]),
   flags("a weight with its unit in the next cell", [...mix, [], ["One scoop", "62.50", "g"]], "B6"),
   leaves("a number of a shelf beside words", [...mix, [], ["Shelf", "27", "left"]]),
+  leaves("times of a day beside what was read", [
+    ...mix,
+    [],
+    ["Freezer read at", "°C"],
+    ["11.45", -19.5],
+    ["12.30", -16],
+    ["1.15", -17.5],
+  ]),
+  leaves("times of a day before what was read in a column of its own", [
+    ...mix,
+    [],
+    ["Who", "Fridge checked", "°C"],
+    ["Ann", "9.00", 4],
+    ["Ben", "14.30", 5],
+  ]),
+  flags(
+    "temperatures with decimals that rise and fall",
+    [...mix, [], ["Day", "Fridge read"], ["Mon", "4.15"], ["Tue", "3.50"], ["Wed", "3.25"]],
+    ...["B7", "B8", "B9"],
+  ),
+  flags(
+    "temperatures that rise under a heading with their unit",
+    [...mix, [], ["Day", "Fridge (°C)"], ["Mon", "4.15"], ["Tue", "4.50"], ["Wed", "5.25"]],
+    ...["B7", "B8", "B9"],
+  ),
+  flags(
+    "prices that look like times",
+    [...mix, [], ["Kind", "Price"], ["Cone", "1.45"], ["Tub", "2.30"], ["Bar", "3.15"]],
+    ...["B7", "B8", "B9"],
+  ),
 ];

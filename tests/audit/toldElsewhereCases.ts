@@ -92,4 +92,28 @@ export const toldElsewhereCases: readonly RuleCase[] = [
     rows: WITH_GIN,
     cells: ["A2"],
   },
+  {
+    ...{ rule: CAUTION, cells: ["A1:B4"] },
+    what: "alcohol told of the bottles of another sheet",
+    rows: {
+      Sheet1: [...WITH_GIN.slice(0, 1), ["Wodka 40 %", 40], ...WITH_GIN.slice(2)],
+      Flaschen: [["Zum Tränken (Alkohol: nicht für Kinder)"], [], ...BOTTLES],
+    },
+  },
+  ...["A: Milch.", "Allerg.: Milch"].map((said) => ({
+    ...{ rule: CAUTION, what: `a heading of hints with ${said}`, cells: [] },
+    rows: [
+      ["Sorte", "Vollmilch", "Zucker", "Hinweis"],
+      ["Milcheis", 700, 150, said],
+      ["Stracciatella", 690, 140, said],
+    ] satisfies Rows,
+  })),
+  {
+    ...{ rule: CAUTION, what: "shelves by their letters", cells: ["A1:D3"] },
+    rows: [
+      ["Sorte", "Vollmilch", "Zucker", "Fach"],
+      ["Milcheis", 700, 150, "B: Milch"],
+      ["Stracciatella", 690, 140, "B: Milch"],
+    ],
+  },
 ];

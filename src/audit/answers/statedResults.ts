@@ -55,10 +55,10 @@ function resultAt(answer: LabelledAnswer, role = resultRole(answer.label)): Stat
   return [{ role, sheet, label, row, column, value, unit, temperatureC, block, recipe }];
 }
 
-/** Answers of worked examples that their formulas tell, whatever their labels say. */
+/** Answers of worked examples and of rows that their formulas tell, whatever their labels say. */
 const toldByFormula = (blocks: readonly RecipeBlock[]): StatedResult[] =>
   blocks.flatMap((block) =>
-    (block.answers ?? []).flatMap(({ role, label, ...place }) => {
+    [...(block.answers ?? []), ...(block.worked ?? [])].flatMap(({ role, label, ...place }) => {
       const [recipe] = block.recipes;
       const isTold = role !== undefined && resultRole(label) !== role && recipe !== undefined;
       const answer = isTold ? answerAt(block, recipe, label, place) : null;
@@ -75,5 +75,10 @@ export function statedResults(
   const labelled = labelledAnswers(workbook, blocks, isWanted).flatMap((one) => resultAt(one));
   const own = withoutDifferences([...labelled, ...toldByFormula(blocks)]);
   const told = withNegatedPoints(own);
-  return [...told, ...negatedDepressions(told), ...copiedDepressions(told)];
+  const isTold = (one: StatedResult) =>
+    told.some(
+      ({ sheet, row, column }) => sheet === one.sheet && row === one.row && column === one.column,
+    );
+  const linked = negatedDepressions(told).filter((one) => !isTold(one));
+  return [...told, ...linked, ...copiedDepressions(told)];
 }

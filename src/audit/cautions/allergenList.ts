@@ -20,6 +20,8 @@ const WHERE_SEEN =
 /** What the law wants told, by the law's name: "LMIV", "nach VO 1169/2011", "food law". @source eu1169_2011 */
 const BY_LAW =
   /\blmiv\b|\b1169\b|\bfic\b|\bfood (information|law|labelling)\b|lebensmittel(informations?|recht|kennzeichnung)/u;
+/** "A: milk", "Allerg.: egg", where a column has no room for the word. */
+const SHORTENED = /^\(?a(ll(erg?)?)?\.?\)?$/u;
 /** Headings of what is put up beside each of several sorts. */
 const PUT_UP =
   /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages)?-?)karte|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden)|((bitte |please |to )?((an|weiter)sagen|sagen|say|tell)|(guests?|customers?|eaters?|gäste|kunden|esser) (must|should|müssen|sollen) (know|wissen))( (the |our |your |den |dem |der |unseren )?\p{L}+)?|(card|sign|label) (by|at|on|for|next to) (the |each |every )?\p{L}+)( \(.*\))?$/u;
@@ -36,11 +38,12 @@ export const isTelling = (text: string): boolean =>
 export function isAllergenList(text: string): boolean {
   const [first = ""] = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
   const colon = first.indexOf(":");
-  const behind = partsOf(first.slice(colon + 1));
+  const [before, behind] = [first.slice(0, Math.max(0, colon)), partsOf(first.slice(colon + 1))];
   const isTold =
     isTelling(first) ||
-    (colon > 0 &&
-      (isPutUp(first.slice(0, colon)) || behind.some((part) => ONLY_ALLERGEN.test(part))));
+    isPutUp(before) ||
+    SHORTENED.test(before) ||
+    (before !== "" && behind.some((part) => ONLY_ALLERGEN.test(part)));
   return (isTold ? behind : partsOf(first)).every((part) => NAME.test(part));
 }
 

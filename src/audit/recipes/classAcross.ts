@@ -26,14 +26,15 @@ interface ClassRow {
   readonly label: string;
 }
 
-function rowsBelow({ sheet, range, names, headerRow }: RecipeBlock): readonly ClassRow[] {
+function rowsBelow(context: FinderContext, block: RecipeBlock): readonly ClassRow[] {
+  const { sheet, range, names, headerRow } = block;
   const first = (headerRow ?? range.top) + 1;
   const rows = Array.from({ length: range.bottom - first + 1 }, (_, at) => ({
     row: first + at,
     label: titleOfRow(sheet, first + at, range.left, names[0]?.column ?? 0),
   }));
   const columns = names.map(({ column }) => column);
-  const roles = rolesOfRows(sheet, rows, columns);
+  const roles = rolesOfRows(context, rows, columns);
   return rows.map((one, at) => ({ ...one, role: roles[at] ?? null }));
 }
 
@@ -90,7 +91,7 @@ function withUnitBehind({ sheet, names }: RecipeBlock, recipe: Recipe): Recipe {
  */
 export function classAcross(context: FinderContext, block: RecipeBlock): RecipeBlock {
   const { sheet } = block;
-  const below = block.range.bottom - block.range.top <= MOST_ROWS ? rowsBelow(block) : [];
+  const below = block.range.bottom - block.range.top <= MOST_ROWS ? rowsBelow(context, block) : [];
   const recipes = massesIn(block, below);
   const rows = recipes.length === 1 ? [...classRows(block, below)] : [];
   if (rows.length === 0) return block;

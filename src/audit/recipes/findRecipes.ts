@@ -92,6 +92,7 @@ export function findRecipes(
     const own = ownFor(sheet, ownIngredients);
     const check = forgiving(checkFor(own));
     const context = {
+      workbook,
       sheet,
       ownIngredients: own?.matrix ?? null,
       check,

@@ -1,10 +1,11 @@
 import type { Matrix } from "../../foundation/cell";
-import type { WorkbookSheet } from "../../workbook/model";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
 import type { MixCall } from "./mixCalls";
 import type { ItemCheck } from "./names/knownItems";
 
 /** What the finders of one sheet work from. */
 export interface FinderContext {
+  readonly workbook: Workbook;
   readonly sheet: WorkbookSheet;
   readonly ownIngredients: Matrix | null;
   readonly check: ItemCheck;

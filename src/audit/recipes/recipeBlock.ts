@@ -78,6 +78,8 @@ export interface RecipeBlock {
   readonly ownIngredients: Matrix | null;
   /** The labelled answers of a worked example; absent for lists. */
   readonly answers?: readonly ExampleAnswer[];
+  /** What the formulas of a table's row give where the words above them do not say it. */
+  readonly worked?: readonly ExampleAnswer[];
   /** True when the user said how it lies. */
   readonly stated?: boolean;
 }

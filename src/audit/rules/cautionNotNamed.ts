@@ -50,6 +50,11 @@ function carriedBy(block: RecipeBlock): Carried {
   return carried;
 }
 
+/** Whether what is told on a sheet of a caution may be told of this list: one of drinks by their strength has alcohol. */
+const mayCarry = (block: RecipeBlock, key: string): boolean =>
+  carriedBy(block).cautions.has(key) ||
+  (key === "alcohol" && [...block.roles.values()].includes("abv"));
+
 /** What of all that some recipes of a sheet carry is told nowhere. */
 function unsaidOf(
   context: AuditContext,
@@ -60,7 +65,7 @@ function unsaidOf(
   const telling = (carries: (block: RecipeBlock) => boolean) =>
     sheetsTelling(workbook, blocks, sheet, carries);
   const says = (key: string, said: (text: string) => boolean) => {
-    const sheets = telling((block) => carriedBy(block).cautions.has(key));
+    const sheets = telling((block) => mayCarry(block, key));
     return NAMED_ALIKE.has(key)
       ? saysBesideNames(context, sheets, said)
       : saysSomewhere(sheets, said);

@@ -5,6 +5,7 @@ import type { AmountText } from "../recipes/amounts/amountText";
 import { textAt } from "../recipes/cells";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { columnContext, isMostlyNumbers, rowContext, type NumberContext } from "./numberContext";
+import { isTimetable } from "./isTimetable";
 import { numericReaders, type CellOf, type Reader } from "./numericReaders";
 import { numberText } from "./numberText";
 
@@ -76,7 +77,8 @@ function labelFor(candidate: Candidate, names: ReadonlySet<string>, readers: rea
   // Below a heading that has one number of its own stands whatever follows in a form.
   const isFirst = textAt(sheet, candidate.row - 1, candidate.column) === down.label;
   const isOfForm = isFirst && isMostlyNumbers(along, 2);
-  if (down.says === "a number" && (isAlone(down) || isOfForm)) return down.label;
+  const isAsked = down.says === "a number" && (isAlone(down) || isOfForm);
+  if (isAsked && !isTimetable(sheet, candidate, down.label)) return down.label;
   if (readers.length > 0) return isOfRow ? along.label : down.label;
   return isMostlyNumbers(down, 3) && hasDecimals(candidate) ? down.label : null;
 }

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
+import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
 import { plainWords } from "../headings/plainWords";
 import type { FormKind } from "./formLabels";
@@ -44,8 +45,11 @@ function sharedOf(roles: readonly ClassRole[]): ClassRole | null {
 }
 
 /** Pairs with what they are: by their words, else by their unit, else by what the formulas do with their values. */
-export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[]): LabelledPair[] {
-  const said = pairs.map((pair) => saidRole(sheet, pair));
+export function kindsByFormula(
+  context: FinderContext,
+  pairs: readonly UnsaidPair[],
+): LabelledPair[] {
+  const said = pairs.map((pair) => saidRole(context.sheet, pair));
   const known = new Map<string, ClassRole>();
   for (const [at, { values }] of pairs.entries()) {
     const role = said[at] ?? null;
@@ -53,7 +57,7 @@ export function kindsByFormula(sheet: WorkbookSheet, pairs: readonly UnsaidPair[
     // The words between a label and its value only explain it: "ΔT | Kf · b · i | 0.4".
     for (const key of values.map(keyOf)) if (!known.has(key)) known.set(key, role);
   }
-  const roles = rolesByFormula(sheet, known);
+  const roles = rolesByFormula(context, known);
   return pairs.flatMap((pair, at) => {
     const read = pair.values.flatMap((value) => roles.get(keyOf(value)) ?? []);
     const role = said[at] ?? sharedOf(read);

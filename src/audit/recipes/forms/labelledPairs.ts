@@ -147,7 +147,7 @@ export function labelledPairs(context: FinderContext, texts: SheetTexts): Labell
     columns.flatMap((column) => pairAt(context, { row, column }) ?? []),
   );
   const headed = headedColumns(context.sheet, texts);
-  const all = kindsByFormula(context.sheet, [...withoutLinesOf(headed, beside), ...headed]);
+  const all = kindsByFormula(context, [...withoutLinesOf(headed, beside), ...headed]);
   const isColumn = ({ values, isBelow }: LabelledPair) => isBelow && values.length > 1;
   return {
     pairs: eachValueOnce(all.filter((pair) => !isColumn(pair))),

@@ -5,6 +5,8 @@ import type { Place } from "../recipeBlock";
 export interface Product {
   readonly above: readonly Place[];
   readonly below: readonly Place[];
+  /** Numbers that it multiplies by. */
+  readonly factors: readonly number[];
   readonly isNegative: boolean;
 }
 
@@ -35,7 +37,7 @@ function tokensOf(formula: string): string[] | null {
 export function productOf(formula: string): Product | null {
   const tokens = formula.length > LONGEST ? null : tokensOf(formula.replace(FROM_ZERO, "-"));
   if (tokens === null) return null;
-  const sides = { above: [] as Place[], below: [] as Place[] };
+  const sides = { above: [] as Place[], below: [] as Place[], factors: [] as number[] };
   let [at, isNegative, isWhole] = [0, false, true];
   const factor = (isBelow: boolean): void => {
     const token = tokens[at++] ?? "";
@@ -48,7 +50,10 @@ export function productOf(formula: string): Product | null {
     } else if (/^[A-Z]/i.test(token)) {
       const place = parseCellName(token);
       if (place !== null) sides[isBelow ? "below" : "above"].push(place);
-    } else isWhole &&= /^[\d.]/.test(token);
+    } else {
+      isWhole &&= /^[\d.]/.test(token);
+      if (!isBelow) sides.factors.push(Number(token));
+    }
   };
   const term = (isBelow: boolean): void => {
     factor(isBelow);

@@ -1,9 +1,10 @@
 import { eachFormula } from "../../../workbook/eachFormula";
-import type { WorkbookSheet } from "../../../workbook/model";
 import { IDEAL_KF_K_KG_PER_MOL } from "../../../foundation/constants";
 import { solutes } from "../../../catalogue/solutes";
 import { textAt } from "../cells";
+import type { FinderContext } from "../finderContext";
 import type { Place } from "../recipeBlock";
+import { withNumbersOf } from "./numbersElsewhere";
 import { productOf, type Product } from "./productOf";
 
 /** What a number of a class calculation is, as its formulas use it. */
@@ -30,12 +31,12 @@ const PASSES = 6;
 
 export const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 
-function stepsOf(sheet: WorkbookSheet): Step[] {
+function stepsOf({ sheet, workbook }: FinderContext): Step[] {
   const steps: Step[] = [];
   let seen = 0;
   eachFormula(sheet, (row, column, { formula }) => {
     if (formula === undefined || (seen += 1) > MOST_FORMULAS) return;
-    const product = productOf(formula);
+    const product = productOf(withNumbersOf(workbook, formula));
     if (product !== null && product.above.length > 0)
       steps.push({ ...product, place: { row, column } });
   });
@@ -46,7 +47,11 @@ const isNear = (value: number, other: number): boolean => Math.abs(value / other
 /** As printed, with its decimals: a round number may be any mass. */
 const isMolarMass = (value: number): boolean =>
   !Number.isInteger(value) && solutes.some(({ molarMass }) => isNear(value, molarMass.value));
+const isConstant = (value: number): boolean => isNear(value, IDEAL_KF_K_KG_PER_MOL);
 const isCount = (value: number): boolean => value === 1 || value === 2 || value === 3;
+
+/** Numbers of particles and what turns grams into kilograms; any other may be a constant that is wrong. */
+const isPlain = (value: number): boolean => isCount(value) || Number.isInteger(Math.log10(value));
 
 /** The only one of some cells of which nothing is known. */
 function onlyUnknown({ roleOf }: Cells, places: readonly Place[]): Place | undefined {
@@ -60,13 +65,13 @@ function readFactors(cells: Cells, above: readonly Place[]): void {
   for (const place of above) {
     const value = cells.typedAt(place);
     if (cells.roleOf(place) !== undefined) continue;
-    if (isNear(value, IDEAL_KF_K_KG_PER_MOL)) cells.say(place, "constant");
+    if (isConstant(value)) cells.say(place, "constant");
     else if (isCount(value) && above.length > 1 && !isCounted) cells.say(place, "particles");
   }
 }
 
 /** A mass over its molar mass is moles; over its water, too, a molality; times Kf a depression. */
-function readStep(cells: Cells, { above, below, isNegative, place }: Step): void {
+function readStep(cells: Cells, { above, below, factors, isNegative, place }: Step): void {
   const { roleOf, typedAt, say } = cells;
   const has = (places: readonly Place[], role: ClassRole) =>
     places.some((each) => roleOf(each) === role);
@@ -74,18 +79,20 @@ function readStep(cells: Cells, { above, below, isNegative, place }: Step): void
     const molar = below.find((each) => roleOf(each) === undefined && isMolarMass(typedAt(each)));
     say(molar, "molar mass");
   }
+  const isByConstant = has(above, "constant") || factors.some(isConstant);
   const isMassOverMolar = has(below, "molar mass");
   const isOfMoles = has(above, "moles");
-  if (isMassOverMolar || isOfMoles || has(above, "constant") || has(above, "molality")) {
+  if (isMassOverMolar || isOfMoles || isByConstant || has(above, "molality")) {
     readFactors(cells, above);
     if (isMassOverMolar && !has(above, "mass")) say(onlyUnknown(cells, above), "mass");
     if (isMassOverMolar || isOfMoles) say(onlyUnknown(cells, below), "water");
   }
   const isPerWater = has(below, "water");
-  if (has(above, "constant")) {
+  if (isByConstant) {
     if (isPerWater || has(above, "molality")) say(place, "depression");
   } else if (isMassOverMolar || isOfMoles) say(place, isPerWater ? "molality" : "moles");
-  else if (has(above, "molality") && below.length === 0) say(place, "molality");
+  else if (has(above, "molality") && below.length === 0 && factors.every(isPlain))
+    say(place, "molality");
   else if (above.length === 1 && below.length === 0 && has(above, "depression")) {
     // Without its minus only the unit tells that it is no difference.
     if (isNegative || cells.isInCelsius(place)) say(place, "freezing point");
@@ -97,11 +104,12 @@ function readStep(cells: Cells, { above, below, isNegative, place }: Step): void
  * whatever the labels say.
  */
 export function rolesByFormula(
-  sheet: WorkbookSheet,
+  context: FinderContext,
   known: ReadonlyMap<string, ClassRole>,
 ): ReadonlyMap<string, ClassRole> {
+  const { sheet } = context;
   const roles = new Map(known);
-  const steps = stepsOf(sheet);
+  const steps = stepsOf(context);
   const cells: Cells = {
     typedAt: ({ row, column }) => {
       const cell = sheet.cellAt(row, column);

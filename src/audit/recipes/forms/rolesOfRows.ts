@@ -1,5 +1,5 @@
 import { keyOf, rolesByFormula, type ClassRole } from "./rolesByFormula";
-import type { WorkbookSheet } from "../../../workbook/model";
+import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
 
 /** A row of a table of substances that stand beside each other. */
@@ -28,7 +28,7 @@ function sharedIn(
  * formulas do with its numbers.
  */
 export function rolesOfRows(
-  sheet: WorkbookSheet,
+  context: FinderContext,
   rows: readonly LabelledRow[],
   columns: readonly number[],
 ): readonly (Role | null)[] {
@@ -41,7 +41,7 @@ export function rolesOfRows(
       ? columns.map((column) => [keyOf({ row, column }), role as ClassRole] as const)
       : [];
   });
-  const roles = rolesByFormula(sheet, new Map(known));
+  const roles = rolesByFormula(context, new Map(known));
   return rows.map(({ row }, at) => {
     const shared = said[at] === null ? sharedIn(roles, row, columns) : null;
     return BY_FORMULA.has(shared) ? (shared as Role) : (said[at] ?? null);

@@ -70,8 +70,10 @@ export function substanceOf(context: FinderContext, clues: Clues): Substance | n
   const left = heads[0]?.column ?? 0;
   const labels = data.flatMap(({ pair }) => pair ?? []);
   const places = data.map(({ place }) => place);
+  // The name of a working that goes on behind a gap stands before its mass.
+  const before = places.flatMap((place) => (place.row === row ? [place.column - 1] : []));
   const ways: readonly (() => Substance | null)[] = [
-    ...[left - 1, left].map((column) => () => namedAt(context, { row, column })),
+    ...[left - 1, left, ...before].map((column) => () => namedAt(context, { row, column })),
     ...places.map(
       ({ column }) =>
         () =>

@@ -1,6 +1,6 @@
 import { overlaps } from "../../../workbook/references";
 import { hasWater, isClassBlock } from "../classSheet";
-import { amountPlace, isOneRow, type RecipeBlock } from "../recipeBlock";
+import { amountPlace, isOneRow, type RecipeBlock, type RecipeName } from "../recipeBlock";
 import { formKind } from "./formLabels";
 import { keyOf } from "./rolesByFormula";
 
@@ -32,6 +32,29 @@ const isBetter = (list: RecipeBlock, form: RecipeBlock): boolean =>
     !saysMore(form) ||
     (list.layout === "down" && namesIn(list) > form.names.length));
 
+const withDetails = (name: RecipeName, { details }: RecipeName): RecipeName =>
+  details === undefined
+    ? name
+    : { ...name, details: new Map([...details, ...(name.details ?? [])]) };
+
+/** Whether the headings of a list leave open what a column is: "ΔTm", "T in °C", or one behind a gap. */
+const isUntold = ({ roles }: RecipeBlock, column: number): boolean => {
+  const role = roles.get(column) ?? "other";
+  return role === "other" || role === "temperature";
+};
+
+/** A row of a table with what its formulas tell of its answers, where the words above them do not. */
+function withWorking(list: RecipeBlock, forms: readonly RecipeBlock[]): RecipeBlock {
+  const working = isOneRow(list) ? forms.find((form) => isOfSameMass(list, form)) : undefined;
+  const worked = (working?.answers ?? []).filter(
+    ({ row, column, role }) =>
+      role !== undefined && list.range.top === row && isUntold(list, column),
+  );
+  const [own, theirs] = [list.names[0], working?.names[0]];
+  if (worked.length === 0 || own === undefined || theirs === undefined) return list;
+  return { ...list, worked, names: [withDetails(own, theirs), ...list.names.slice(1)] };
+}
+
 /** Lists and worked examples of one sheet; cells that both claim go to the one that makes more of them. */
 export function withForms(
   lists: readonly RecipeBlock[],
@@ -44,5 +67,5 @@ export function withForms(
       ),
   );
   const others = lists.filter((list) => !kept.some((form) => overlap(list, form)));
-  return [...others, ...kept];
+  return [...others.map((list) => withWorking(list, forms)), ...kept];
 }
