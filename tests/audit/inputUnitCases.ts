@@ -166,4 +166,10 @@ export const inputUnitCases: readonly RuleCase[] = [
     ],
     cells: ["B7"],
   },
+  ...["Not ideal at all: lemon ice, 1 kg", "Not ideal at all: all in g"].map((title): RuleCase => ({
+    rule: "input-without-unit",
+    what: `amounts under "${title}"`,
+    rows: [[title], [], ["Ingredient", "Amount"], ["Water", 500], ["Sugar", 150], ["Salt", 2]],
+    cells: title.endsWith("in g") ? [] : ["B3"],
+  })),
 ];

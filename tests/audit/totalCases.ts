@@ -25,6 +25,46 @@ const shares = (last: number, ...more: Rows): Rows => [
   ...more,
 ];
 
+/** Shares whose last line has a name of its own. */
+const inAll = (label: string, stated: number, last = 10): Rows => [
+  ["What", "% by mass"],
+  ["Water", 70],
+  ["Sucrose", 20],
+  ["Lemon juice", last],
+  [label, stated],
+];
+/** The same beside the grams of a day, of which a function reads the shares. */
+const beside = (stated: number): Rows => [
+  ["What", "% by mass", "today (g)"],
+  ["Water", 70, formula("B2/100*600", 420)],
+  ["Sucrose", 20, formula("B3/100*600", 120)],
+  ["Lemon juice", 10, formula("B4/100*600", 60)],
+  ["100 % probe", stated],
+  [],
+  ["Freezing point (°C)", formula("RIME.FREEZINGPOINT(A2:A4,B2:B4)", -1.96)],
+];
+/** Shares and grams that are added up in the row above them. */
+const above = (sum: string, total: number): Rows => [
+  ["Summe", formula(sum, total), formula("SUM(C3:C6)", 450)],
+  ["Zutaten", "Anteil (Summe 1)", "für die Dose (g)"],
+  ["Wasser", 0.7, formula("B3*450", 315)],
+  ["Zucker", 0.16, formula("B4*450", 72)],
+  ["Zitronensaft", 0.09, formula("B5*450", 40.5)],
+  ["Glukose", 0.05, formula("B6*450", 22.5)],
+];
+/** Lines of one kind, all in the plural, under a heading with or without its unit. */
+const plurals = (heading: string, sum: string, total: number): Rows => [
+  ...LIST,
+  ...[[], ["Problem set", heading]],
+  ...[
+    ["Phase diagrams", 30],
+    ["Colligative properties", 45],
+    ["Kinetics", 25],
+  ],
+  ["Course work", formula(sum, total)],
+];
+const TOTAL = "total-incomplete";
+
 /** True and false examples of totals and shares. */
 export const totalCases: readonly RuleCase[] = [
   {
@@ -126,5 +166,37 @@ export const totalCases: readonly RuleCase[] = [
       ["Dextrose monohydrate", 50, formula("B4/180.16", 0.2775)],
     ],
     cells: ["C4"],
+  },
+  ...["(adds up to 100)", "100-%-Probe", "and so"].flatMap((label): RuleCase[] => [
+    { rule: TOTAL, what: `wrong below 100 %: ${label}`, rows: inAll(label, 115), cells: ["B5"] },
+    { rule: TOTAL, what: `right below 100 %: ${label}`, rows: inAll(label, 100), cells: [] },
+  ]),
+  { rule: TOTAL, what: "wrong below shares beside grams", rows: beside(115), cells: ["B5"] },
+  { rule: TOTAL, what: "right below shares beside grams", rows: beside(100), cells: [] },
+  {
+    rule: "unknown-ingredient",
+    what: "a line that 100 % is not reached without",
+    rows: inAll("Cloud powder", 4, 6),
+    cells: ["A5"],
+  },
+  {
+    rule: TOTAL,
+    what: "shares without the last, in the row above them",
+    rows: above("SUM(B3:B5)", 0.95),
+    cells: ["B1"],
+  },
+  { rule: TOTAL, what: "shares in the row above", rows: above("SUM(B3:B6)", 1), cells: [] },
+  {
+    rule: TOTAL,
+    what: "shares of a class of which one is left out",
+    rows: plurals("counts (%)", "SUM(B7:B8)", 75),
+    cells: ["B10"],
+  },
+  { rule: TOTAL, what: "all of them", rows: plurals("counts (%)", "SUM(B7:B9)", 100), cells: [] },
+  {
+    rule: TOTAL,
+    what: "counts of different things",
+    rows: plurals("how many", "SUM(B7:B8)", 75),
+    cells: [],
   },
 ];

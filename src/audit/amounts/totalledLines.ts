@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { decimalsOf } from "../decimalsOf";
 import { amountText } from "../recipes/amounts/amountText";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
+import { addsList } from "../recipes/totals/addsList";
 import { unitText } from "../recipes/amounts/unit";
 import { areMolesOfParticles, summedLines, type SummedLine } from "./summedLines";
 
@@ -91,9 +92,20 @@ function totalledAt(
   };
 }
 
+/** The columns beside the amounts that are added up in the row of a total apart from the list: shares above it. */
+function sumsBeside(
+  { sheet, names }: RecipeBlock,
+  lines: readonly SummedLine[],
+  { row }: Place,
+): readonly SummedLine[] {
+  const rows = names.map((name) => name.row);
+  return lines.filter(({ recipe, line }) => recipe === null && addsList(sheet, row, line, rows));
+}
+
 /** The totals of a block with what they should count, one at a time: a ledger has a hundred thousand. */
 export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefined> {
-  for (const line of summedLines(block)) {
+  const lines = summedLines(block);
+  for (const line of lines) {
     for (const total of block.totals) {
       const totalled = totalledAt(block, line, total);
       if (totalled !== null) yield totalled;
@@ -104,6 +116,11 @@ export function* totalledLines(block: RecipeBlock): Generator<Totalled, undefine
     if (recipe !== undefined) {
       const line = { line: recipe.line, recipe };
       const totalled = totalledAt(block, line, Number.POSITIVE_INFINITY, place);
+      if (totalled !== null) yield totalled;
+    }
+    for (const beside of sumsBeside(block, lines, place)) {
+      const at = { row: place.row, column: beside.line };
+      const totalled = totalledAt(block, beside, Number.POSITIVE_INFINITY, at);
       if (totalled !== null) yield totalled;
     }
   }

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
+import { carriesUnit } from "./inputLabel";
 import { textAt } from "../recipes/cells";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
@@ -38,7 +39,10 @@ function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum
   const isRead = ({ place }: LabelledLine) =>
     sums.some((other) => contains(other.range, place.row, place.column));
   const like = { row: range.bottom, column };
-  if (!missing.every((one) => isAlike(sheet, one, like) && !isRead(one))) return [];
+  // Under a heading with its unit "phase diagrams" and "kinetics" are of one kind, though both sound like counts.
+  const heading = textAt(sheet, Math.min(...lines.map(({ place }) => place.row)) - 1, column);
+  const named = carriesUnit(heading) ? counted : [];
+  if (!missing.every((one) => isAlike(sheet, one, like, named) && !isRead(one))) return [];
   const summands = lines.filter((line) => counted.includes(line) || missing.includes(line));
   return [{ total: totalElsewhere(sheet, sum, stored, summands.reverse()), missing }];
 }

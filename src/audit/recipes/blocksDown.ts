@@ -76,7 +76,15 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const isOwn = (each: number) =>
     each < column === isLeft || !isParted(sheet, segment, items, each);
   const roles = new Map([...all].filter(([each]) => isOwn(each)));
-  const unsaid = totalsInDisguise(context, column, items, columns, said);
+  const isFree = (row: number) => columns.every((each) => isBlank(sheet, row, each));
+  const others = [...roles].flatMap(([each, role]) =>
+    role === "amount" && !columns.includes(each) ? each : [],
+  );
+  const unsaid = [
+    ...totalsInDisguise(context, column, items, columns, said),
+    // Shares may be summed up where the grams beside them are not.
+    ...totalsInDisguise(context, column, items, others, said).filter(isFree),
+  ];
   const totals = [...said, ...unsaid].sort((one, other) => one - other);
   const isClass = isClassSheet(roles);
   const listed = items

@@ -19,9 +19,9 @@ import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 
-/** "All amounts in grams" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own. */
+/** "All amounts in grams" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own; "1 kg" is none. */
 const SAYS_MASS =
-  /\b(in|all|alle|angaben)\b.{0,20}\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
+  /\b(in|all|alle|angaben)\b.{0,20}(?<!\d\s?)\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
 
 function saysMass({ sheet }: RecipeBlock): boolean {
   return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>

@@ -7,6 +7,18 @@ import { nameInList } from "../names/nameInList";
 
 const CLOSE = 0.003;
 const EXACT = 0.0005;
+/** Shares in one decimal come to 100 within so much, and what stands for their sum is not farther off than this. */
+const WHOLE_WITHIN = 0.003;
+const SUM_OF_SHARES = { least: 0.8, most: 1.25 };
+
+/** Whether lines make 100 % by themselves: another one about as large as all of them is their sum, right or wrong. */
+const isOfShares = (value: number, sum: number): boolean =>
+  [1, 100].some(
+    (whole) =>
+      Math.abs(sum / whole - 1) <= WHOLE_WITHIN &&
+      value >= SUM_OF_SHARES.least * whole &&
+      value <= SUM_OF_SHARES.most * whole,
+  );
 
 /** Whether a total of the list counts a row: then it is a line, though it may weigh as much as all the others. */
 const isCounted = (
@@ -25,7 +37,7 @@ const isCounted = (
 
 /**
  * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
- * column: totals, whatever they are called and wherever they stand.
+ * column, or stand below all of 100 %: totals, whatever they are called and wherever they stand.
  */
 export function totalsInDisguise(
   { sheet, check }: FinderContext,
@@ -48,7 +60,9 @@ export function totalsInDisguise(
     const isNear = (some: readonly number[], close: number) =>
       some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= close;
     // Half of a mix may happen to weigh about as much as the other half.
-    return isNear(above, CLOSE) || isNear(others, EXACT);
+    if (isNear(above, CLOSE) || isNear(others, EXACT)) return true;
+    const isLast = above.length > 2 && above.length === others.length;
+    return isLast && isOfShares(value, sumOf(above, column));
   };
   return items.filter((row) => {
     if (check(nameInList(textAt(sheet, row, names), check).item).kind !== "unknown") return false;
