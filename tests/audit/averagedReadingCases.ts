@@ -40,8 +40,20 @@ export const averagedReadingCases: readonly RuleCase[] = [
     rows: record(water, [[], ...apart, mean("AVERAGE(#12:#14)", -0.5, -0.35)]),
   },
   {
-    ...{ ...differs, cells: ["C12", "C13"], what: "two typed answers that nothing averages" },
+    ...{ ...differs, cells: [], what: "answers typed beside those that formulas give" },
     rows: record(water, apart),
+  },
+  {
+    ...{
+      ...differs,
+      cells: ["C12"],
+      what: "one typed beside them, off by more than a thermometer",
+    },
+    rows: record(water, [read("A", -1.7, -0.4)]),
+  },
+  {
+    ...{ ...differs, cells: ["C10", "C11"], what: "typed answers where no formula gives any" },
+    rows: [...record(water, []).slice(0, 9), ...apart],
   },
   {
     ...{ ...differs, cells: ["C13", "C14"], what: "a reading far off, and its mean" },

@@ -33,6 +33,26 @@ export const inputUnitCases: readonly RuleCase[] = [
     rows: [...LIST, [], [label, 60], ["Moulds from it", formula("B4/B6", 10.8)]],
     cells,
   })),
+  ...(
+    [
+      ["Becher fasst", ["B1"]],
+      ["Becher fasst (g)", []],
+    ] as const
+  ).map(([label, cells]) => ({
+    rule: "input-without-unit",
+    what: `what the cups hold that a total fills, above the list: ${label}`,
+    rows: [
+      [label, 90],
+      [],
+      LIST[0],
+      LIST[1],
+      LIST[2],
+      ["Total", formula("SUM(B4:B5)", 650)],
+      [],
+      ["Becher", formula("B6/B1", 7.2)],
+    ],
+    cells,
+  })),
   {
     rule: "input-without-unit",
     what: "what a vessel holds: shares times it are kilograms",

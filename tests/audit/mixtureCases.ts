@@ -19,6 +19,12 @@ export const mixtureCases: readonly RuleCase[] = [
   },
   {
     rule: "more-than-dissolves",
+    what: "a syrup of two parts of sucrose to one of water, within what tables and scales tell",
+    rows: mix(["Water", 500], ["Sucrose", 1040], ["Lemon juice", 2]),
+    cells: [],
+  },
+  {
+    rule: "more-than-dissolves",
     what: "what dissolves before freezing, though not in the cold",
     rows: mix(["Water", 300], ["Sucrose", 200], ["Glucose", 100]),
     cells: [],

@@ -79,3 +79,24 @@ test("what lies in a freezer, counted, is no recipe; a list with a unit, or few 
     recipesIn(freezer("Water", "Tins")),
   ]).toEqual([0, 1, 1]);
 });
+
+/** Lines of two recipes, and below them a table with a row for each. */
+const exported = (rowTitle: string): Rows => [
+  ["Recipe", "Ingredient", "Amount (g)"],
+  ["Lemon", "water", 600],
+  ["Lemon", "sucrose", 160],
+  ["Lemon", "lemon juice", 90],
+  ["Milk", "whole milk", 700],
+  ["Milk", "sucrose", 120],
+  [],
+  ["Recipe", "Freezing point (°C)", "Water (g)", "Sugar (g)", "Alcohol (g)"],
+  ["Lemon", -1.9, 683, 163, 0],
+  [rowTitle, -1.6, 613, 153, 0],
+];
+
+test("what is said below of recipes by their titles is no recipe in rows, unless it has a title of its own", () => {
+  const layouts = (rowTitle: string) =>
+    auditContext(bookOf({ Sheet1: exported(rowTitle) }), []).blocks.map(({ layout }) => layout);
+  expect(layouts("Milk")).toEqual(["down", "down"]);
+  expect(layouts("Cola")).toContain("across");
+});

@@ -48,6 +48,9 @@ const IN_BRACKETS = /[([]\s*([^)\]]{1,14})\s*[)\]]\s*$/;
 /** "Per piece" is no unit. */
 const PER_PIECE = /\b(per|pro|je|each|a) (piece|bar|portion|serving|stück|riegel|kugel)$/i;
 
+/** What a vessel holds may be said below a list in it, or of the cups that it is to fill. */
+const HOLDS = /\p{L} (holds|takes|fasst|fassen)$/iu;
+
 export const saysUnit = (label: string): boolean =>
   SAYS_UNIT.test(label) || unitFromHeader(label.replace(PER_PIECE, "")) !== null;
 
@@ -84,6 +87,7 @@ export const isBareLabel = (label: string, isCold = false): boolean =>
   (!COUNTED.test(label) || MEASURED.test(label) || OF_ONE.test(label)) &&
   (isWished(label) ||
     DENSITY.test(label) ||
+    HOLDS.test(label) ||
     !NO_INPUT.has(headerRole(label)) ||
     (isCold && headerRole(label) === "target"));
 

@@ -4,6 +4,8 @@ import type { AuditContext } from "../context";
 import { isBlank } from "../recipes/cells";
 import { isLedger } from "../recipes/isLedger";
 import type { Place } from "../recipes/recipeBlock";
+import { recomputed } from "./recomputed";
+import { inOurUnit, isOff } from "./resultDifference";
 import type { StatedResult } from "./statedResults";
 
 /** What averages readings stands at most this far below or right of each of them. */
@@ -50,15 +52,36 @@ function sayTheSame(
   return same.length >= 2 && same.length === filled.length;
 }
 
+/** Whether a formula says the same of the same recipe, and rightly: what was typed beside it was read off. */
+const isWorkedOutBeside = (
+  context: AuditContext,
+  { recipe, role, row, column, sheet: home }: StatedResult,
+): boolean =>
+  context.results.some(
+    (one) =>
+      one.recipe === recipe &&
+      one.role === role &&
+      !(one.sheet === home && one.row === row && one.column === column) &&
+      one.sheet.cellAt(one.row, one.column)?.formula !== undefined &&
+      isRight(context, one),
+  );
+
+/** Whether an answer is what its recipe gives. */
+function isRight(context: AuditContext, result: StatedResult): boolean {
+  const ours = recomputed(context, result);
+  return ours !== null && !isOff(result.role, inOurUnit(result), ours);
+}
+
 /**
- * Whether an answer is one of several typed ones for the same recipe that are averaged, or their average: nobody types
- * what is worked out twice, so a thermometer gave them.
+ * Whether an answer was read off a thermometer: it is typed beside one that a formula gives, or one of several typed
+ * ones for the same recipe that are averaged, or their average. Nobody types what is worked out already.
  */
 export function isReading(context: AuditContext, result: StatedResult): boolean {
   const { sheet, row, column, role, block } = result;
   if ((role !== "freezing point" && role !== "depression") || isLedger(block)) return false;
   if (sheet.cellAt(row, column)?.formula !== undefined)
     return sayTheSame(context, result, averagedBy(result, result));
+  if (isWorkedOutBeside(context, result)) return true;
   const steps = Array.from({ length: REACH }, (_, at) => at + 1);
   const near = steps.flatMap((step) => [
     { row: row + step, column },

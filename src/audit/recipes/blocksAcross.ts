@@ -107,26 +107,42 @@ function isOfOtherRows(block: RecipeBlock): boolean {
   return asked.length > 0 && asked.every((read) => read.every(isElsewhere));
 }
 
+/** Whether each row is called like a recipe of a list on the same sheet. */
+function isOfListed({ recipes }: RecipeBlock, lists: readonly RecipeBlock[]): boolean {
+  const titles = new Set(
+    lists.flatMap((list) => list.recipes.map(({ title }) => plainWords(title))),
+  );
+  return recipes.every(({ title }) => title !== "" && titles.has(plainWords(title)));
+}
+
 /**
- * Whether what stands right below a row of amounts says of that recipe when it freezes and how much water, sugar or
- * alcohol is in it.
+ * Whether a table says of recipes that stand right above it, or in lists of the sheet, when they freeze and how much
+ * water, sugar or alcohol is in them.
  */
-function isOfAnswers(block: RecipeBlock, above: RecipeBlock | undefined): boolean {
+function isOfAnswers(
+  block: RecipeBlock,
+  above: RecipeBlock | undefined,
+  lists: readonly RecipeBlock[],
+): boolean {
   const { sheet, range, names } = block;
-  if (above === undefined || above.range.bottom + 1 !== range.top || hasAnswers(above))
-    return false;
   const isOfPart = ({ row, column }: RecipeName) => {
     const role = headerRole(textAt(sheet, row, column));
     return role !== null && role !== "amount";
   };
-  return hasAnswers(block) && names.every(isOfPart);
+  if (!hasAnswers(block) || !names.every(isOfPart)) return false;
+  const isBelow = above !== undefined && above.range.bottom + 1 === range.top && !hasAnswers(above);
+  return isBelow || isOfListed(block, lists);
 }
 
-/** Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else. */
+/**
+ * Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else, and
+ * `lists` are the recipes that stand one below the other.
+ */
 export function blocksAcross(
   context: FinderContext,
   texts: SheetTexts,
   taken: readonly CellRange[],
+  lists: readonly RecipeBlock[],
 ): RecipeBlock[] {
   const blocks: RecipeBlock[] = [];
   let below = -1;
@@ -134,7 +150,8 @@ export function blocksAcross(
     if (row <= below) continue;
     for (const run of runs(columns, 0)) {
       const block = run.length < 2 || isTaken(taken, row, run) ? null : blockAt(context, row, run);
-      if (block === null || isOfAnswers(block, blocks.at(-1)) || isOfOtherRows(block)) continue;
+      if (block === null || isOfAnswers(block, blocks.at(-1), lists) || isOfOtherRows(block))
+        continue;
       blocks.push(block);
       below = Math.max(below, block.range.bottom);
     }

@@ -53,7 +53,7 @@ function blocksOf(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
   const taken = [...down, ...ownHere].map(({ range }) => range);
-  const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken)]);
+  const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
   return withTotalsApart(context, withForms(lists, solutionForms(context, texts)));
 }
 

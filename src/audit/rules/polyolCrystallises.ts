@@ -4,6 +4,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
 import {
+  isMoreThan,
   judgedRecipes,
   mainSource,
   per100Water,
@@ -33,7 +34,7 @@ function findIn(judged: JudgedRecipe): Finding[] {
   const { mix, block, recipe } = judged;
   return CRYSTALLISE.flatMap((substance) => {
     const [there, limit] = [per100Water(mix, substance), solubility20(substance)];
-    if (there === 0 || limit === null || there > limit) return []; // more than dissolves at all: told elsewhere
+    if (there === 0 || limit === null || isMoreThan(limit, there)) return []; // told elsewhere
     const ice = iceAsCold(mix);
     const cold = ice === null || ice >= 1 ? null : there / (1 - ice);
     if (cold === null || cold <= limit) return [];

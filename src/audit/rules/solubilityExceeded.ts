@@ -4,6 +4,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
 import {
+  isMoreThan,
   judgedRecipes,
   mainSource,
   per100Water,
@@ -19,7 +20,7 @@ function findIn(judged: JudgedRecipe): Finding[] {
   return [...compositionGrams(mix).keys()].flatMap((substance) => {
     const limit = solubility20(substance);
     const there = per100Water(mix, substance);
-    if (limit === null || there <= limit) return [];
+    if (limit === null || !isMoreThan(limit, there)) return [];
     return findingAt(identity, block.sheet, mainSource(judged, substance), {
       message: `${titleOf(recipe)} has ${rounded(there, 0)} g of ${substance} per 100 g of water; at 20 °C only ${limit} g dissolve, in the cold less.`,
       effect: {

@@ -69,6 +69,12 @@ export function solubility20(substance: string): number | null {
   return value;
 }
 
+/** Tables differ by some per cent, and scales do: a syrup of two parts of sugar to one of water stays clear. */
+const CERTAINLY_MORE = 1.05;
+
+/** Whether there is certainly more than dissolves. */
+export const isMoreThan = (limit: number, there: number): boolean => there > CERTAINLY_MORE * limit;
+
 /** The amount that brings most of a substance into a recipe. */
 export function mainSource({ block, recipe, mix }: JudgedRecipe, substance: string): Place {
   const brought = (name: RecipeName) => {
