@@ -43,6 +43,33 @@ describe("No recipe", () => {
   });
 });
 
+test("Below a recipe that runs across, a row that begins with its answers is none", () => {
+  const rows = (first: string, second: string): Rows => [
+    ["Ingredient", "water", "sucrose", "vodka 40 %"],
+    ["Grams", 700, 200, 100],
+    [],
+    ["Checks", first, second, "Water (g)", "In solution (g)", "Alcohol (g)"],
+    [null, -3.4, 3.4, 767, 233, 33],
+  ];
+  const titles = ["Grams"];
+  expect(titlesOf(rows("FP (°C)", "FP below water's by (K)"))).toEqual(titles);
+  expect(titlesOf(rows("Gefrierpunkt (°C)", "Eis bei −18 °C (%)"))).toEqual(titles);
+});
+
+test("Headings of answers head no list: what stands below them is said of the list above", () => {
+  const rows = (depression: number): Rows => [
+    ["Ingredient", "water", "sucrose"],
+    ["Amount (kg)", 1.7, 0.3],
+    ["Begins to freeze, °C", "degrees below water's, K", "In solution, g"],
+    [-1.17, depression, 300],
+    [],
+    ["Ingredient", "water", "sucrose"],
+    ["Amount (kg)", 1.6, 0.4],
+  ];
+  expect(rulesOn({ Week: rows(-1.17) })).toContain("freezing-point-sign");
+  expect(rulesOn({ Week: rows(1.17) })).not.toContain("freezing-point-sign");
+});
+
 test("A line with an error for its amount, and an answer beside it, heads no list of its own", () => {
   const rows: Rows = [
     ["Ingredient", "Amount", "Unit"],

@@ -582,6 +582,11 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
     "errechneter Gefrierpunkt °C",
   ],
   depression: [
+    "also unter Wasser in K",
+    "Δ zum Wasser (K)",
+    "Abstand zu reinem Wasser in K",
+    "gap to plain water (K)",
+    "colder than water, K",
     "Freezing point depression",
     "Freezing point depression (K)",
     "FPD",
@@ -614,6 +619,11 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
     "Gefr.pkt.-Erniedrigung",
   ],
   water: [
+    "water, counting the fruit's",
+    "Wasser samt dem der Früchte (g)",
+    "Wasser einschl. Saft (g)",
+    "Water per 10 kg formula, g",
+    "Wasser je 2,5 kg Ansatz (g)",
     "Water, wherever it comes from (g)",
     "Wasser, egal woher (g)",
     "Water %",

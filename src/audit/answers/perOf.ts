@@ -1,10 +1,16 @@
+import { MIX_NOUNS } from "../recipes/roles/mixNouns";
+
 /** What a number is per: so many grams of the mix or of its water, or a share of the mix. */
-export type Per = { readonly grams: 100 | 1000; readonly of: "mix" | "water" } | "share";
+export type Per = { readonly grams: number; readonly of: "mix" | "water" } | "share";
 
 const OF_WATER =
   /(?:\b(?:per|pro|je|auf|to|for|on|with|mit|bezogen auf|in relation to|im verhältnis zu[mr]?|in)|\/)\W{0,3}(?:every |each |the |its |dem |das )?(?:(\d+) ?(?:k?g\b|grams?\b|gramm\b)? ?(?:of |the |its |their |reines |seines |ihres |in )*)?(?:the )?(?:water|wasser|h2o|w\.)/;
 const OF_MIX =
   /(?:\b(?:per|pro|je|auf|in|for|für|von|of|aus)|\/) ?(?:every |each )?(?:(100|1000) ?g|(?:(?:1|einem|one|a|each) ?)?(kg|kilo(?:gramm?)?))\b/;
+/** "Per 10 kg formula, g": so much of what may be another thing needs the word for the mix. */
+const OF_SO_MUCH = new RegExp(
+  `\\b(?:per|pro|je|auf) (\\d+(?:[.,]\\d+)?)[ -]?(kg|kilos?|g)[ -](?:of |an |von |der |des |dem |the )*${MIX_NOUNS}\\b`,
+);
 const SHARE =
   /%|per ?cent|\bpct\b|prozent|\bshare\b|\bproportion\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
 const PERCENT = /%|per ?cent|\bpct\b|prozent/;
@@ -21,6 +27,9 @@ export function perOf(plain: string): Per | null {
   if (isShare && !MASS.test(plain)) return "share";
   const ofMix = OF_MIX.exec(plain);
   if (ofMix !== null) return { grams: ofMix[1] === "100" ? 100 : 1000, of: "mix" };
+  const [, number, unit] = OF_SO_MUCH.exec(plain) ?? [];
+  if (number !== undefined)
+    return { grams: Number(number.replace(",", ".")) * (unit === "g" ? 1 : 1000), of: "mix" };
   return isShare ? "share" : null;
 }
 

@@ -1,7 +1,7 @@
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
-import { rangesRead, type RangeRead } from "../formulas/rangesRead";
-import { readsAmounts, readsTotal, type RecipeInBlock } from "./recipeInBlock";
+import type { RecipeInBlock } from "./recipeInBlock";
 import { recipeNamedIn } from "./recipeNamedIn";
+import { recipeReadBy } from "./recipeReadBy";
 import { isBlank } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -25,28 +25,6 @@ function formulasAround(
   });
 }
 
-interface Neighbours {
-  readonly recipe: RecipeInBlock;
-  /** How many formulas read it. */
-  readonly formulas: number;
-}
-
-/** The one recipe whose amounts or total some formulas read. */
-function recipeReadBy(
-  workbook: Workbook,
-  recipes: readonly RecipeInBlock[],
-  sheet: WorkbookSheet,
-  formulas: readonly string[],
-): Neighbours[] {
-  const read = formulas.map((formula) => rangesRead(workbook)(sheet, formula));
-  const isRead = (each: RecipeInBlock, ranges: readonly RangeRead[]) =>
-    readsAmounts(ranges, each) || readsTotal(ranges, each);
-  const all = read.flat();
-  const [recipe, ...more] = recipes.filter((each) => isRead(each, all));
-  if (recipe === undefined || more.length > 0) return [];
-  return [{ recipe, formulas: read.filter((ranges) => isRead(recipe, ranges)).length }];
-}
-
 /** Whether a row is one of a list's lines, whose words say what each is of. */
 const isOfList = (recipes: readonly RecipeInBlock[], sheet: WorkbookSheet, row: number): boolean =>
   recipes.some(
@@ -66,13 +44,13 @@ export function recipeOfNeighbours(
   place: Place,
 ): RecipeInBlock | null {
   const readBeside = (direction: readonly [number, number]) =>
-    recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction))[0];
+    recipeReadBy(workbook, recipes, sheet, formulasAround(sheet, place, direction));
   const [ofColumn, ofRow] = [readBeside([1, 0]), readBeside([0, 1])];
-  if (ofRow === undefined) {
-    const isNamed = ofColumn === undefined || !isOfList(recipes, sheet, place.row);
+  if (ofRow === null) {
+    const isNamed = ofColumn === null || !isOfList(recipes, sheet, place.row);
     const named = isNamed ? recipeNamedIn(recipes, sheet, place) : null;
     return named ?? ofColumn?.recipe ?? null;
   }
-  const isOfColumn = ofColumn !== undefined && ofRow.formulas <= ofColumn.formulas;
+  const isOfColumn = ofColumn !== null && ofRow.formulas <= ofColumn.formulas;
   return isOfColumn ? ofColumn.recipe : ofRow.recipe;
 }

@@ -134,6 +134,11 @@ function isOfAnswers(
   return isBelow || isOfListed(block, lists);
 }
 
+/** Whether answers stand before what may be names: what else is asked of a mix above goes on with its water and its alcohol. */
+const beginsWithAnswers = ({ roles, names }: RecipeBlock): boolean =>
+  [...roles].filter(([column, role]) => ANSWERS.includes(role) && column < (names[0]?.column ?? 0))
+    .length >= 2;
+
 /**
  * Finds recipes that stand one to a row below a row of ingredients; what stands in `taken` is something else, and
  * `lists` are the recipes that stand one below the other.
@@ -152,6 +157,7 @@ export function blocksAcross(
       const block = run.length < 2 || isTaken(taken, row, run) ? null : blockAt(context, row, run);
       if (block === null || isOfAnswers(block, blocks.at(-1), lists) || isOfOtherRows(block))
         continue;
+      if (blocks.length > 0 && beginsWithAnswers(block)) continue;
       blocks.push(block);
       below = Math.max(below, block.range.bottom);
     }

@@ -8,10 +8,10 @@ import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
 import { isLedger } from "../recipes/isLedger";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headings/headerRole";
 import { isExtract } from "../recipes/names/isExtract";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { headsTarget } from "./headsTarget";
 import { isNearerToOther, REACH_DOWN } from "./isNearerToOther";
 import { columnsOfTargets, saysTarget } from "./saysTarget";
 import { targetsElsewhere } from "./targetsElsewhere";
@@ -62,7 +62,7 @@ function besideRows(context: AuditContext, block: RecipeBlock): NamedTarget[] {
       const named = namedAt(context, block.sheet, { row: recipe.line, column });
       return named === null ? [] : [{ block, recipe, ...named }];
     });
-    const isSaid = headerRole(textAt(block.sheet, block.headerRow ?? -1, column)) === "target";
+    const isSaid = headsTarget(textAt(block.sheet, block.headerRow ?? -1, column));
     if (isSaid || (targets.length > 0 && targets.length * 2 >= told.length)) return targets;
   }
   return [];
@@ -112,11 +112,11 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
   const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => isNear(range, row));
   return rows.flatMap(([row, columns]) => {
     const own = columns.filter((column) => !isOfOther(block, all, { row, column }));
-    const isLabel = (column: number) => headerRole(textAt(sheet, row, column)) === "target";
-    // What stands beside a target that tells its temperature is one, too.
+    const isLabel = (column: number) => headsTarget(textAt(sheet, row, column));
+    // What stands beside a target that tells its temperature is one, too, be that of another list.
     const isTold = (column: number) =>
       /\d/.test(namedAt(context, sheet, { row, column })?.name ?? "");
-    const isLabelled = own.some((column) => isLabel(column) || isTold(column));
+    const isLabelled = own.some(isLabel) || columns.some(isTold);
     return own.flatMap((column): NamedTarget[] => {
       const named = namedAt(context, sheet, { row, column });
       if (named === null) return [];

@@ -1,6 +1,7 @@
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { headsTarget } from "./headsTarget";
 
 /** Labels of titles and of other pages, whose words may be a target's name by chance. */
 const OF_TITLE =
@@ -46,6 +47,6 @@ export function columnsOfTargets({ sheet, range, headerRow, names }: RecipeBlock
     (_, at) => range.left - REACH + at,
   ).filter((column) => !taken.has(column));
   const header = (column: number) => textAt(sheet, headerRow ?? -1, column);
-  const says = columns.filter((column) => headerRole(header(column)) === "target");
+  const says = columns.filter((column) => headsTarget(header(column)));
   return says.length > 0 ? says.slice(0, 1) : columns.filter((column) => isUnsaid(header(column)));
 }

@@ -1,13 +1,14 @@
 import { findTarget } from "../../catalogue/findTarget";
 import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { recipeOfColumn } from "../answers/recipeOfColumn";
 import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
 import type { RecipeInBlock } from "../answers/recipeInBlock";
 import type { AuditContext } from "../context";
 import { isLedger } from "../recipes/isLedger";
 import { isBlank, textAt } from "../recipes/cells";
-import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { headsTarget } from "./headsTarget";
 
 /** A cell below a heading or right of a label of targets, in a row or column whose formulas read a recipe or whose words name it. */
 export interface TargetElsewhere extends RecipeInBlock, Place {
@@ -78,7 +79,7 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
   const headings = workbook.sheets.flatMap((sheet) =>
     [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
       columns
-        .filter((column) => headerRole(textAt(sheet, row, column)) === "target")
+        .filter((column) => headsTarget(textAt(sheet, row, column)))
         .map((column) => ({ sheet, place: { row, column } })),
     ),
   );
@@ -96,7 +97,8 @@ export function targetsElsewhere(context: AuditContext): readonly TargetElsewher
     const column = isApart ? columnOfAnswers(sheet, at) : null;
     const read =
       recipeOfNeighbours(workbook, recipes, sheet, at) ??
-      (column === null ? null : recipeOfNeighbours(workbook, recipes, sheet, { ...at, column }));
+      (column === null ? null : recipeOfNeighbours(workbook, recipes, sheet, { ...at, column })) ??
+      (isApart ? recipeOfColumn(workbook, recipes, sheet, at) : null);
     return read === null ? [] : [{ sheet, ...at, ...read }];
   });
   known.set(context, found);

@@ -25,9 +25,9 @@ const FIRST_ICE = anyOf(
 );
 const LOWERED = anyOf(
   "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
-  "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|push|driv|driven|tak)\\w* (it )?(further )?down\\b",
+  "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|driv|tak)\\w* (it )?(further )?down\\b",
   "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
-  "degrees? (below|under)|(below|under|unter) (the |dem |that )?(freezing point |gefrierpunkt )?(of|von) (pure |reinem )?(water|wasser)",
+  "degrees? (below|under)|\\b(below|under|unter)\\b.* (of|von)\\b.* wa(t|ss)er|(low|under|unter|than|als|gap|abst|differ|schied|from|δ).* wa(t|ss)er.*\\bk\\W*$",
   "\\b(below|under|unter)\\b.*\\b(by|um)\\b",
   "erniedrig|senk|sinkt|sunken|herabgesetzt|herabsetz|tiefer|fällt um",
 );
