@@ -71,6 +71,74 @@ describe("A number typed beside sums over the same rows", () => {
       found: [TYPED, "total-incomplete Punkte!B5"],
     },
     { what: "far from their sum", sheets: { Punkte: points(1, mango, pear) }, found: [TYPED] },
-    { what: "beside a single sum", sheets: { Punkte: points(17, mango) }, found: [] },
+    { what: "beside a single sum of recipes", sheets: { Punkte: points(17, mango) }, found: [] },
+  ])("$what", expectFound);
+});
+
+/** What customers took, added up, and beside it a number about what they brought back. */
+const round = (returned: number, heading = "Tubs returned"): Rows => [
+  ...ICE,
+  ["Customer", "Tubs taken", heading],
+  ["Farm shop", 25, 1],
+  ["Cinema", 29, 2],
+  ["Campsite", 43, 2],
+  ["Round in all", formula("SUM(B6:B8)", 97), returned],
+];
+
+describe("A number typed beside a single sum over the same rows", () => {
+  test.each<Tried>([
+    { what: "as they add up", sheets: { Round: round(5) }, found: [] },
+    {
+      what: "as they do not",
+      sheets: { Round: round(5.5) },
+      found: ["total-incomplete Round!C9"],
+    },
+    { what: "no more than one of them: an average", sheets: { Round: round(1.7) }, found: [] },
+    { what: "without a heading", sheets: { Round: round(5.5, "") }, found: [] },
+  ])("$what", expectFound);
+});
+
+/** What each place takes, and what is said of it all. */
+const fees = (label: string, total: number, heading = "Fee (£)"): Rows => [
+  ...ICE,
+  ["Pitch", heading],
+  ["Harbour market", 14.5],
+  ["Lido steps", 25.5],
+  ["Band night", 42.5],
+  [label, total],
+];
+
+describe("A number typed below others that says what all of them are", () => {
+  test.each<Tried>([
+    { what: "as they add up", sheets: { Month: fees("Fees for the month", 82.5) }, found: [] },
+    {
+      what: "as they do not",
+      sheets: { Month: fees("Fees for the month", 88.1) },
+      found: ["total-incomplete Month!B9"],
+    },
+    {
+      what: "in German",
+      sheets: { Monat: fees("Gebühren im Monat", 88.1, "Gebühr (€)") },
+      found: ["total-incomplete Monat!B9"],
+    },
+    { what: "of something else", sheets: { Month: fees("Rain for the month", 88.1) }, found: [] },
+    { what: "what is planned", sheets: { Month: fees("Fee budget in all", 88.1) }, found: [] },
+  ])("$what", expectFound);
+});
+
+/** Shares above which their sum is typed, beside that of the amounts. */
+const shares = (sum: number, second = 20): Rows => [
+  ["All of it", formula("SUM(B3:B5)", 1000), sum],
+  ["Ingredient", "Amount (g)", "%"],
+  ["Water", 700, formula("B3/$B$1*100", 70)],
+  ["Sucrose", 200, formula("B4/$B$1*100", second)],
+  ["Lemon juice", 100, formula("B5/$B$1*100", 10)],
+];
+
+describe("A number typed beside a list's total above shares that are worked out", () => {
+  test.each<Tried>([
+    { what: "100", sheets: { Mix: shares(100) }, found: [] },
+    { what: "another", sheets: { Mix: shares(115) }, found: ["total-incomplete Mix!C1"] },
+    { what: "of what are no shares of the whole", sheets: { Mix: shares(115, 80) }, found: [] },
   ])("$what", expectFound);
 });

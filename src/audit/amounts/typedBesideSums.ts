@@ -8,20 +8,32 @@ import { isFarFromSum } from "./isFarFromSum";
 import { listsOn } from "./listsOn";
 import { numbersInRows } from "./numbersInRows";
 import { totalElsewhere } from "./totalElsewhere";
-import { agrees, sumOf } from "./totalledLines";
+import { agrees, sumOf, type Summand } from "./totalledLines";
 
-/** A single sum beside a number says nothing of it. */
+/** A single sum beside a number says nothing of it but where that may be one. */
 const LEAST_SUMS = 2;
+const LEAST_LINES = 3;
 const [LEAST_ROWS, MOST_ROWS] = [2, 400];
 
+/** Whether a number may be a sum, and no average of what is never below zero: no less than each of them. */
+const mayBeSum = (stored: number, summands: readonly Summand[]): boolean =>
+  summands.length >= LEAST_LINES &&
+  summands.every(({ value }) => value >= 0 && value <= stored) &&
+  summands.some(({ value }) => value < stored);
+
 /** The typed number in a column beside sums over the same rows, where it is not what they would be there. */
-function typedAt(sheet: WorkbookSheet, like: ColumnSum, column: number): FilledTotal[] {
+function typedAt(
+  sheet: WorkbookSheet,
+  [like, ...others]: readonly [ColumnSum, ...ColumnSum[]],
+  column: number,
+): FilledTotal[] {
   const { row, range } = like;
   const cell = column < 0 ? null : sheet.cellAt(row, column);
   if (typeof cell?.value !== "number" || cell.formula !== undefined) return [];
   const summands = numbersInRows(sheet, column, range);
   const isHeaded = textAt(sheet, range.top - 1, column) !== "";
   if (summands === null || !isHeaded) return [];
+  if (others.length + 1 < LEAST_SUMS && !mayBeSum(cell.value, summands)) return [];
   const total = totalElsewhere(sheet, { row, column }, cell.value, summands);
   return agrees(total, sumOf(summands)) || isFarFromSum(total) ? [] : [{ total, missing: [] }];
 }
@@ -35,13 +47,13 @@ function columnsAmong(sums: readonly ColumnSum[]): readonly number[] {
 }
 
 function inRow(sheet: WorkbookSheet, sums: readonly ColumnSum[]): FilledTotal[] {
-  const [like] = sums;
-  if (like === undefined || sums.length < LEAST_SUMS) return [];
+  const [like, ...others] = sums;
+  if (like === undefined) return [];
   const { top, bottom } = like.range;
   const size = bottom - top + 1;
   const areAlike = sums.every(({ range }) => range.top === top && range.bottom === bottom);
   if (!areAlike || size < LEAST_ROWS || size > MOST_ROWS) return [];
-  return columnsAmong(sums).flatMap((column) => typedAt(sheet, like, column));
+  return columnsAmong(sums).flatMap((column) => typedAt(sheet, [like, ...others], column));
 }
 
 /** Numbers typed beside sums below a table that is no recipe, and other than its own column adds up to. */

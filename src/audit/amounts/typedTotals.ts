@@ -10,9 +10,10 @@ import type { FilledTotal } from "./filledTotals";
 import { isAlike } from "./isAlike";
 import { isFarFromSum } from "./isFarFromSum";
 import { isLineOfSum } from "./isLineOfSum";
+import { sumsUpHeading } from "./sumsUpHeading";
 import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf } from "./totalledLines";
-import { typedLinesAbove } from "./typedLinesAbove";
+import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
 
 /** Two numbers above a third may be anything. */
 const LEAST_LINES = 3;
@@ -24,13 +25,19 @@ function typedBehind(sheet: WorkbookSheet, row: number, column: number): Place |
   return typeof cell?.value === "number" && cell.formula === undefined ? place : null;
 }
 
-function wrongAt(sheet: WorkbookSheet, place: Place): FilledTotal[] {
+const unnamed = (line: LabelledLine): LabelledLine => ({ ...line, label: "" });
+
+function wrongAt(sheet: WorkbookSheet, label: string, place: Place): FilledTotal[] {
   const { row, column } = place;
   const lines = typedLinesAbove(sheet, place);
   const [last] = lines;
   if (last === undefined || lines.length < LEAST_LINES) return [];
-  const isHeaded = textAt(sheet, row - 1 - lines.length, column) !== "";
-  if (!isHeaded || !lines.every((line) => isAlike(sheet, line, place))) return [];
+  const heading = textAt(sheet, row - 1 - lines.length, column);
+  // Under a heading that the total repeats, a line is one of its kind whatever it is called.
+  const isRepeated = sumsUpHeading(label, heading);
+  const isLine = (line: LabelledLine) => isAlike(sheet, isRepeated ? unnamed(line) : line, place);
+  const isTotal = isRepeated || headerRole(label) === "total";
+  if (heading === "" || !isTotal || !lines.every(isLine)) return [];
   const stored = sheet.cellAt(row, column)?.value as number;
   const total = totalElsewhere(sheet, place, stored, [...lines].reverse());
   const isRight = agrees(total, sumOf(lines)) || isFarFromSum(total);
@@ -43,13 +50,12 @@ function wrongAt(sheet: WorkbookSheet, place: Place): FilledTotal[] {
 export const typedTotals = ({ workbook, blocks }: AuditContext): FilledTotal[] =>
   workbook.sheets.flatMap((sheet) =>
     [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) => {
-      const isTotal = (column: number) => headerRole(textAt(sheet, row, column)) === "total";
       const isInList = ({ row: at, column }: Place) =>
         blocks.some((block) => block.sheet === sheet && contains(block.range, at, column));
-      return columns
-        .filter(isTotal)
-        .flatMap((column) => typedBehind(sheet, row, column) ?? [])
-        .filter((place) => !isInList(place) && !isLineOfSum(sheet, place))
-        .flatMap((place) => wrongAt(sheet, place));
+      return columns.flatMap((column) => {
+        const place = typedBehind(sheet, row, column);
+        const isApart = place !== null && !isInList(place) && !isLineOfSum(sheet, place);
+        return isApart ? wrongAt(sheet, textAt(sheet, row, column), place) : [];
+      });
     }),
   );

@@ -14,6 +14,7 @@ import { filledTotals } from "../amounts/filledTotals";
 import { shorterSums } from "../amounts/shorterSums";
 import { sumsStoppingShort } from "../amounts/sumsStoppingShort";
 import { typedBesideSums } from "../amounts/typedBesideSums";
+import { typedShareTotals } from "../amounts/typedShareTotals";
 import { typedSumsShort } from "../amounts/typedSumsShort";
 import { typedTotals } from "../amounts/typedTotals";
 import { isFarFromSum } from "../amounts/isFarFromSum";
@@ -129,6 +130,7 @@ function findIn(block: RecipeBlock): Finding[] {
 /** Wrong sums that need not be totals of recipes. */
 const SUMS_ELSEWHERE = [
   ...[filledTotals, shorterSums, sumsStoppingShort, typedSumsShort, typedTotals, typedBesideSums],
+  typedShareTotals,
 ] as const;
 
 export const total: Rule = {
