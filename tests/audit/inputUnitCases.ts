@@ -53,11 +53,27 @@ export const inputUnitCases: readonly RuleCase[] = [
     ],
     cells,
   })),
-  {
+  ...(
+    [
+      ["Stays in the churn", ["B6"]],
+      ["Bleibt im Topf hängen", ["B6"]],
+      ["Stays in the churn, g", []],
+      ["Days left in May", []],
+    ] as const
+  ).map(([label, cells]) => ({
     rule: "input-without-unit",
-    what: "what a vessel holds: shares times it are kilograms",
+    what: `a number that the total is lessened by before it is divided: ${label}`,
     rows: [
-      ["Kettle", 6],
+      ...[...LIST, [], [label, 60], ["Filled weight (g)", 70]],
+      ["Tubs from it", cells.length > 0 ? formula("(B4-B6)/B7", 8.4) : formula("B4/B7", 9.3)],
+    ],
+    cells,
+  })),
+  ...["Kettle", "Kettle holds", "Der Kessel fasst"].map((label) => ({
+    rule: "input-without-unit",
+    what: `what a vessel holds: shares times it are kilograms: ${label}`,
+    rows: [
+      [label, 6],
       [],
       ["Ingredient", "Share", "Weigh in (kg)"],
       ["Water", 0.8, formula("B4*$B$1", 4.8)],
@@ -65,7 +81,7 @@ export const inputUnitCases: readonly RuleCase[] = [
       ["Together", formula("SUM(B4:B5)", 1), formula("SUM(C4:C5)", 6)],
     ],
     cells: ["B1"],
-  },
+  })),
   {
     rule: "input-without-unit",
     what: "how many batches: grams times it are grams",

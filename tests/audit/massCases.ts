@@ -3,6 +3,25 @@ import type { RuleCase } from "./ruleCase";
 
 /** Amounts that only another unit explains, and small or large ones that are meant. */
 export const massCases: readonly RuleCase[] = [
+  ...(
+    [
+      [0.0088, ["B2"]],
+      [0.008, []],
+      [0.0215, []],
+      [8.8, []],
+    ] as const
+  ).map(([fruit, cells]) => ({
+    rule: "mass-units-mixed",
+    what: `tenths of a gram of fruit among kilograms: ${String(fruit)} kg`,
+    rows: [
+      ["Ingredient", "Amount (kg)"],
+      ["Mango", fruit],
+      ["Sugar", 1.827],
+      ["Glucose syrup DE 42", 0.728],
+      ["Lemon juice", 0.406],
+    ],
+    cells,
+  })),
   {
     rule: "mass-units-mixed",
     what: "three decimals among whole grams, for what there is most of",

@@ -26,6 +26,10 @@ const DENSITY = /(?<!relative )(\bdensity\b|dichte)/i;
 const VESSEL =
   /^((a|one|the|each|our|eine?|der|die|das|unser) )?(cup|glass|tub|bowl|jug|pot|spoon|scoop|ladle|tasse|becher|glas|schale|löffel|kelle|kugel)$/i;
 
+/** What stays behind and is never eaten: "Stays in the churn", "left in the bowl", "bleibt im Topf hängen". */
+const LEFT_BEHIND =
+  /\b(stays?|staying|remains?|remaining|sticks?|sticking|left|clings?|bleibt|bleiben|haftet|haften|klebt|hängt) (behind )?(in|on|to|at|im|in der|an|am|an der) /i;
+
 /** What is weighed, filled or lost; common practice, no source. */
 const QUANTITY = new RegExp(
   [
@@ -95,6 +99,10 @@ export const isPrice = (label: string): boolean => headerRole(label) === "price"
 
 /** Whether what a label names is measured, so that its number has a unit. */
 export const isQuantity = (label: string): boolean => QUANTITY.test(label);
+
+/** Whether a number is what stays behind: a fraction may be a share of it. */
+export const isLeftBehind = (label: string, value: number): boolean =>
+  value >= 1 && LEFT_BEHIND.test(label);
 
 /** Whether a label is a vessel alone: what it holds or, where formulas multiply grams by it, how many there are. */
 export const isVessel = (label: string): boolean => VESSEL.test(label);

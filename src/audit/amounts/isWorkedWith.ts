@@ -1,7 +1,7 @@
 import { cellName } from "../../workbook/address";
 import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
-import { isPrice, isQuantity, isVessel } from "./inputLabel";
+import { isLeftBehind, isPrice, isQuantity, isVessel } from "./inputLabel";
 import { powerByFormula } from "./powerByFormula";
 import type { CellOnSheet } from "./powerOfMass";
 import type { UnitlessInput } from "./unitlessInput";
@@ -84,7 +84,9 @@ export function isWorkedWith(context: AuditContext, input: UnitlessInput): boole
   const { label, value } = input;
   if (isCounted(context, input)) return false;
   // What is counted is a whole number, and below 1 it may be a share.
-  const isMeasured = isQuantity(label) || isPrice(label) || (value > 1 && !Number.isInteger(value));
+  const isBroken = value > 1 && !Number.isInteger(value);
+  const isMeasured =
+    isQuantity(label) || isLeftBehind(label, value) || isPrice(label) || isBroken;
   let weighed = 0;
   return isRead(context, input, (written) => {
     const conversions = conversionsOf(written, value);

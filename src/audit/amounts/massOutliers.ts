@@ -31,6 +31,8 @@ const A_VAT_GRAMS = 20_000;
 
 /** Nobody weighs so few grams of milk or fruit into a mix; they are kilograms. */
 const LEAST_PLENTY_GRAMS = 4;
+/** Nor a few grams with tenths into many kilograms weighed to the gram. */
+const [LEAST_OF_TENTHS_GRAMS, LEAST_OF_MANY] = [10, 0.003];
 
 const sumOf = (lines: readonly Line[]) => lines.reduce((sum, { grams }) => sum + grams, 0);
 
@@ -42,6 +44,8 @@ function isPlentiful(block: RecipeBlock, { item }: RecipeName): boolean {
 }
 
 const hasDecimals = (grams: number): boolean => !Number.isInteger(Number((grams * 10).toFixed(9)));
+
+const isWhole = (grams: number): boolean => Number.isInteger(Number(grams.toFixed(6)));
 
 const WHOLE = "and only then do the amounts come to a round sum";
 /** A recipe is made up to so many grams, or to several times as much. */
@@ -72,8 +76,11 @@ function outOfScale(block: RecipeBlock, lines: readonly Line[]): MassOutlier[] {
     const why = "which no recipe has beside the other amounts";
     // Three decimals among whole grams are kilograms; the rest has to be far more otherwise.
     const isOdd = hasDecimals(grams) && others.every((other) => Number.isInteger(other.grams));
-    const times = isOdd ? 40 : 200;
-    const isTrace = grams < LEAST_PLENTY_GRAMS && grams * times < largest && grams < smallest / 10;
+    const isFiner = !isWhole(grams) && others.every((other) => isWhole(other.grams));
+    const isFew = isFiner && grams < LEAST_OF_TENTHS_GRAMS && grams < LEAST_OF_MANY * sum;
+    const times = isOdd || isFew ? 40 : 200;
+    const isTrace =
+      (isFew || grams < LEAST_PLENTY_GRAMS) && grams * times < largest && grams < smallest / 10;
     if (isTrace && isAmong(grams * 1000)) return [{ name, factor: 1000, why }];
     const isThin = isWater(name.item) && grams < A_VAT_GRAMS;
     const least = isThin ? 200 : 30;
