@@ -4,6 +4,11 @@
  */
 export const labelPhrases = {
   "freezing point": [
+    "Sets from, °C",
+    "goes hard at (°C)",
+    "solid below °C",
+    "Hart ab (°C)",
+    "wird steif unter, °C",
     "Starts icing up at (°C)",
     "slushy from",
     "T by calculation, °C",
@@ -53,6 +58,8 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "down from 0, K",
+    "down by (K)",
     "ergibt ΔT (K)",
     "damit ΔT in K",
     "thus ΔTf",

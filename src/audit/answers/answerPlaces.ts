@@ -33,12 +33,16 @@ function placeOfUnit(sheet: WorkbookSheet, { row, column }: Place): Place | null
 export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): Place | null {
   const before = placeOfUnit(sheet, { row, column });
   if (before !== null) return before;
+  const below = placeBelow(sheet, { row, column });
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
     const place = { row, column: at };
     if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;
-    if (textAt(sheet, row, at).length > 8 && !isExplanation(sheet, place)) break;
+    const text = textAt(sheet, row, at);
+    // Behind other words stands their number, where this label has one below it.
+    const isLabel = text.length > 8 || (below !== null && text !== "" && !isUnit(text));
+    if (isLabel && !isExplanation(sheet, place)) break;
   }
-  return placeBelow(sheet, { row, column }) ?? placeBefore(sheet, { row, column });
+  return below ?? placeBefore(sheet, { row, column });
 }
 
 /** The only number left of a label that nothing stands right of, and no other label before. */

@@ -15,9 +15,13 @@ const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
 const SAYS_OF_WHAT =
   /^(%|per ?cent|prozent)|\b(of|in|by|per|pro|je|auf|on|der|des|vom|von)\b|\/ ?\d/i;
 
-/** "Lowered by | 2.9 | K": only its unit says that it is a difference of temperatures. */
+/** "Lowered by | 2.9 | K", "Sets from | −2.9 | °C": only its unit says what that is of a mix. */
+const isSaidByUnit = (words: string, unit: string): boolean =>
+  /^k$/i.test(unit) ||
+  (/^°\s?c$/i.test(unit) && headerRole(`${words}, ${unit}`) === "freezing point");
+
 const saysWhat = (words: string, unit: string): boolean =>
-  SAYS_OF_WHAT.test(unit) || (/^k$/i.test(unit) && headerRole(words) === null);
+  SAYS_OF_WHAT.test(unit) || (headerRole(words) === null && isSaidByUnit(words, unit));
 
 /** The unit of a label behind its number: "Ice in storage | 54 | % of the mix"; "" where it says nothing of what. */
 function unitBehind(sheet: WorkbookSheet, { row, column }: Place): string {

@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "./cells";
 import type { Recipe } from "./recipeBlock";
+import { ratioUnit } from "./amounts/ratioUnit";
 import {
   leadingUnit,
   unitFromFormat,
@@ -41,7 +42,7 @@ export function recipeInColumn(
   const formats = items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format));
   const fromFormat = formats.every((unit) => unit !== null) ? formats[0] : null;
   const unitBelow = unitFromWord(below) ?? leadingUnit(below);
-  const written = fromFormat ?? unitFromHeader(header) ?? unitBelow;
+  const written = fromFormat ?? ratioUnit(header) ?? unitFromHeader(header) ?? unitBelow;
   const unit = written ?? shareUnit(sheet, header, column, items) ?? otherwise;
   return { title: header, line: column, unit: unit ?? "g", unitAssumed: unit === null };
 }

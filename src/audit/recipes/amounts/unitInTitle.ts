@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { looksNumeric, textAt } from "../cells";
 import { nextColumn } from "../nextFilled";
+import { ratioUnit } from "./ratioUnit";
 import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
 
 const ROWS_ABOVE = 6;
@@ -14,6 +15,8 @@ const OF_ALL =
 
 /** The unit that a title names for all numbers below it: in its words, in brackets, or first. */
 export function unitIn(text: string): AmountUnit | null {
+  const ratio = ratioUnit(text);
+  if (ratio !== null) return ratio;
   const words = [IN_UNIT.exec(text)?.[1], BRACKETED.exec(text)?.[1]];
   const units = words.map((word = "") => unitFromWord(word) ?? leadingUnit(word));
   return (

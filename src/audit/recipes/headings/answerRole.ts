@@ -14,6 +14,7 @@ const FREEZES = anyOf(
   "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
   "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",
   "\\b(begins?|starts?|first) (to )?(set|harden|go hard|firm|turn (in)?to ice|form ice)|\\bturns? (in)?to ice",
+  "\\b(sets|(goes )?(solid|stiff|hard)|(wird )?(hart|steif)),? (from|at|below|under|ab|bei|unter)\\b(?!.*\\d).*°c",
   "\\b(begins?|starts?|first) (setting|hardening|firming|turning (in)?to ice)|\\b(ic(es?|ing) (up|over)|slush(y|es|ing)?|sulz(t|ig)|matschig) (from|at|below|ab|bei|unter)\\b",
 );
 /** What a class works out for a solution in degrees; what is measured is no answer. */
@@ -24,7 +25,7 @@ const FIRST_ICE = anyOf(
   "eisbildung|eis-?beginn|bildet sich eis|(wird|beginnt) fest|\\bfirst (ice )?crystals?|\\berste[nrs]? (eis)?kristalle?",
 );
 const LOWERED = anyOf(
-  "depress|lower|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
+  "depress|lower|\\bdown (from|by|below)\\b|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
   "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|driv|tak)\\w* (it )?(further )?down\\b",
   "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
   "degrees? (below|under)|\\b(below|under|unter)\\b.* (of|von)\\b.* wa(t|ss)er|(low|under|unter|than|als|gap|abst|differ|schied|from|δ).* wa(t|ss)er.*\\bk\\W*$",

@@ -1,6 +1,6 @@
 import type { Words } from "./words";
 
-const UNIT = "[ ,]*[([]?(in )?(g|kg|mg|lb|oz|grams|gramm|%)?[)\\]]?$";
+const UNIT = "[ ,/]*[([]?(in )?(g|kg|mg|lb|oz|grams|gramm|%)?[)\\]]?$";
 const LOT =
   "(batch|mix|mixture|recipe|base|lot|eismasse|eismix|eismischung|jug|pot|bowl|tub|pan|tray|bucket|vat|can|thing|list|order|mass|ansatz|charge|masse|mischung|rezept|topf|schüssel|eimer)";
 
