@@ -108,6 +108,22 @@ export const threeReadingsCases: readonly RuleCase[] = [
     rows: threeDays("Truhe 15 Uhr (°C)", [-19, -2, -18.5]),
   },
   {
+    ...{ ...mixed, cells: ["B8"], what: "one of three readings of a fridge" },
+    rows: threeDays("Kühlschrank °C", [3.5, 38, 3]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "what was warm when it was put into the fridge" },
+    rows: threeDays("Mix in the fridge (°C)", [38, 4, 3]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "settings of several devices" },
+    rows: threeDays("Set (°C)", [4, 40, 5]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "a fridge that was far too warm on a day" },
+    rows: threeDays("Fridge (°C)", [4, 18, 5]),
+  },
+  {
     ...{ ...mixed, cells: [], what: "a freezer that was only too warm on a day" },
     rows: threeDays("Freezer at 3 (°C)", [-9, -18, -18.5]),
   },

@@ -43,6 +43,9 @@ function effectOf(context: AuditContext, sheet: WorkbookSheet, temperatureF: num
   };
 }
 
+/** Of what is warmer it need not be said that no freezer is at it. */
+const WARMEST_SAID_C = 30;
+
 const UNIT_F = /^°?\s?F$|^fahrenheit$/i;
 
 /** The number in °C, with the mark beside it; a text stays one unless its label says °C. None where a format says °F. */
@@ -67,9 +70,10 @@ function editsOf(
 function finding(context: AuditContext, sheet: WorkbookSheet, found: FahrenheitCell): Finding {
   const { row, column, temperatureF, isMarked } = found;
   const celsius = rounded(fahrenheitToC(temperatureF), 1);
-  const says = isMarked
-    ? `${temperatureF} °F stands on a sheet in °C`
-    : `No freezer is at ${temperatureF} °C: this is ${temperatureF} °F`;
+  const says =
+    isMarked || temperatureF > WARMEST_SAID_C
+      ? `${temperatureF} °F stands on a sheet in °C`
+      : `No freezer is at ${temperatureF} °C: this is ${temperatureF} °F`;
   return findingAt(
     identity,
     sheet,

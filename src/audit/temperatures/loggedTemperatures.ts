@@ -6,6 +6,7 @@ import { plainWords } from "../recipes/headings/plainWords";
 import { nextRow } from "../recipes/nextFilled";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { foreignInFridge } from "./foreignInFridge";
 import { foreignReadings, type Reading } from "./foreignReadings";
 
 export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
@@ -117,7 +118,8 @@ function lostItsSign(one: Reading, readings: readonly Reading[]): boolean {
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
   const beside = readingsBeside(sheet, row, column);
   const isSaid = saysCelsius(sheet, row, column);
-  const role = headerRole(textAt(sheet, row, column));
+  const heading = textAt(sheet, row, column);
+  const role = headerRole(heading);
   const isSaidBehind = isSaid || (OF_READINGS.has(role) && endInCelsius(sheet, beside));
   if (!isSaidBehind && !isUnderCelsius(sheet, row, column)) return [];
   const logs = [
@@ -125,9 +127,10 @@ function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly 
     [beside, isSaidBehind],
   ] as const;
   const isOfPoints = role === "freezing point";
-  const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(textAt(sheet, row, column)));
+  const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(heading));
   return logs.flatMap(([readings, isCurve]) => {
-    const foreign = foreignReadings(readings, isCurve, isOfFreezer);
+    const cold = foreignReadings(readings, isCurve, isOfFreezer);
+    const foreign = cold.length > 0 ? cold : foreignInFridge(heading, readings);
     return isOfPoints ? foreign.filter((one) => !lostItsSign(one, readings)) : foreign;
   });
 }
