@@ -242,6 +242,9 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Parents' list of allergies hangs inside the pantry door.",
+    "Kids' allergies: ask at the gate",
+    "Allergien der Kinder hängen am Kühlschrank",
     "For the base: milk.",
     "Before churning: milk",
     "Tastes best with: milk",

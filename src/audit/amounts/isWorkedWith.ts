@@ -85,8 +85,7 @@ export function isWorkedWith(context: AuditContext, input: UnitlessInput): boole
   if (isCounted(context, input)) return false;
   // What is counted is a whole number, and below 1 it may be a share.
   const isBroken = value > 1 && !Number.isInteger(value);
-  const isMeasured =
-    isQuantity(label) || isLeftBehind(label, value) || isPrice(label) || isBroken;
+  const isMeasured = isQuantity(label) || isLeftBehind(label, value) || isPrice(label) || isBroken;
   let weighed = 0;
   return isRead(context, input, (written) => {
     const conversions = conversionsOf(written, value);

@@ -18,6 +18,10 @@ const HAS =
 const SAYS =
   /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|(?<!(shopping|order|buying|packing) )lists?|warns? (of|about)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
 
+/** "Parents' list of allergies", "Allergien der Kinder": what eaters have is not what is in it. */
+const OF_EATERS =
+  /^(?!.*(contain|enth[aä]lt)).*(\b(parents|kids|children|guests|campers|pupils|students|eltern|kinder|gäste|schüler|teilnehmer)\p{L}*['’]?s? ((own|list of|eigenen|liste der|liste mit) )*allerg(y|ies|ien)\b|\b(list of allergies|allergies|allergien|allergieliste) (of|from|der|von|bei) ((the|our|all|den|allen) )*(parents|kids|children|guests|campers|pupils|students|eltern|kinder|gäste|schüler|teilnehmer))/iu;
+
 /** "Contains no milk", "frei von Nüssen": what is not in it. */
 const HAS_NONE =
   /\b(contains? no|free (of|from)|without|enthält keine?n?|frei von|ohne) ([\p{L} ]+?)(?=$|[,.;!])|[\p{L}]+-(free|frei)\b/giu;
@@ -33,6 +37,6 @@ const hasAllergens = (text: string): boolean =>
 export function allergensSaid(said: string): "heading" | "statement" | null {
   const text = said.replaceAll(HAS_NONE, "");
   if (hasAllergens(text) || LETTERS.test(text.trim())) return "statement";
-  if (!ALLERGENS_SAID.test(text)) return null;
+  if (!ALLERGENS_SAID.test(text) || OF_EATERS.test(text)) return null;
   return text.replaceAll(HEADING_WORDS, "").length > 1 ? "statement" : "heading";
 }
