@@ -36,6 +36,7 @@ import { protocolCases } from "./protocolCases";
 import type { RuleCase } from "./ruleCase";
 import { namedShareCases } from "./namedShareCases";
 import { ownTargetCases } from "./ownTargetCases";
+import { oddWordingCases } from "./oddWordingCases";
 import { outingCases } from "./outingCases";
 import { panCases } from "./panCases";
 import { quantityCases } from "./quantityCases";
@@ -160,6 +161,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...ownTargetCases,
   ...totalCases,
   ...totalPlaceCases,
+  ...oddWordingCases,
   ...outingCases,
   ...panCases,
   ...pastedCases,

@@ -39,10 +39,17 @@ export function resultRole(label: string): ResultRole | null {
   return ROLES.has(role) ? (role as ResultRole) : null;
 }
 
-function resultAt(answer: LabelledAnswer, role = resultRole(answer.label)): StatedResult[] {
+/** "fp is down by (K)": thermometers show °C, and only a difference is told in kelvin. */
+const IN_KELVIN = /[([/,] ?K[)\]]?$/;
+const WARMEST_DIFFERENCE_K = 150;
+
+function resultAt(answer: LabelledAnswer, said = resultRole(answer.label)): StatedResult[] {
   const { sheet, label, row, column } = answer;
   const cell = sheet.cellAt(row, column);
-  if (role === null || typeof cell?.value !== "number") return [];
+  if (said === null || typeof cell?.value !== "number") return [];
+  const isDifference =
+    said === "freezing point" && IN_KELVIN.test(label) && cell.value < WARMEST_DIFFERENCE_K;
+  const role = isDifference ? "depression" : said;
   const beside = textAt(sheet, row, column + 1);
   if (!fitsUnit(role, beside, cell)) return [];
   const unit = resultUnit(label, beside, cell, role);

@@ -19,9 +19,9 @@ import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 
-/** "All amounts in grams" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own; "1 kg" is none. */
+/** "All amounts in grams", "Grams for 1 pot" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own; "1 kg" is none. */
 const SAYS_MASS =
-  /\b(in|all|alle|angaben)\b.{0,20}(?<!\d\s?)\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b/i;
+  /\b(in|all|alle|angaben)\b.{0,20}(?<!\d\s?)\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b|^(g|kg|grams?|gramm) (for|per|of|in|für|pro|je|von) (1 )?\p{L}/iu;
 
 function saysMass({ sheet }: RecipeBlock): boolean {
   return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>

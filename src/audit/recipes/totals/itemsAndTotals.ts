@@ -50,6 +50,10 @@ function sharesOfListed({ check }: FinderContext): (text: string) => boolean {
   };
 }
 
+/** Whether no number stands near enough right of a label to be what it says. */
+const isAlone = ({ sheet }: FinderContext, row: number, column: number): boolean =>
+  ![1, 2, 3].some((step) => holdsNumber(sheet, row, column + step));
+
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
 function groupsOf(context: FinderContext, segment: Segment): Items[] {
   const { sheet } = context;
@@ -63,7 +67,9 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     const isKnown = isKnownName(context, text);
     // "Lowered by | 1.3 | K": the unit behind the number says what it is.
     const role = isKnown ? null : (headerRole(text) ?? headerRole(labelAt(sheet, { row, column })));
-    const isAnswer = role !== null && ANSWER_ROLES.has(role);
+    // "Sweet things" with nothing beside it heads a part of the list.
+    const isHeading = role === "composition" && isAlone(context, row, column);
+    const isAnswer = role !== null && ANSWER_ROLES.has(role) && !isHeading;
     // Between the header and the first ingredient it is said of each recipe what it shall be.
     const isAbove = isAnswer && listed.length === 0;
     if (isAbove && segment.headerRow === null && RESULTS.has(role)) break;
