@@ -128,6 +128,28 @@ export const threeReadingsCases: readonly RuleCase[] = [
     rows: threeDays("Freezer at 3 (°C)", [-9, -18, -18.5]),
   },
   {
+    ...{ ...mixed, cells: ["B9"], what: "the last of three of a mix that cools" },
+    rows: threeDays("Core of the mix (°C)", [3.5, -1, 22]),
+  },
+  {
+    ...{ ...mixed, cells: [], what: "what is cooled and then warm again" },
+    rows: threeDays("Core of the mix (°C)", [3.5, -1, 8]),
+  },
+  ...[1, -15].map((last) => ({
+    ...{
+      ...mixed,
+      cells: last > 0 ? ["C9"] : [],
+      what: `words left of a unit, and ${String(last)}`,
+    },
+    rows: [
+      ...LIST,
+      ["Who", "Freezer read at", "°C"],
+      ["Ann", "1.45", -19.5],
+      ["Ben", "2.30", -16],
+      ["Cem", "3.15", last],
+    ],
+  })),
+  {
     ...{ ...mixed, cells: [], what: "what is read of the mix as it freezes" },
     rows: threeDays("Mix at 3 (°C)", [-3, -18, -18.5]),
   },

@@ -86,6 +86,16 @@ const letters = (z: number, by: readonly [string, number] = ["1.86", 1.86]): Row
   solution(4, ["Saccharose", 200, 9, 342.3, 1]),
 ];
 
+/** The ice that is made afterwards, below such a table, with its freezing point beside it. */
+const withIce = (point: number): Rows => [
+  ...letters(2),
+  [],
+  ["Bestandteile", "g"],
+  ["Wasser", 600, null, null, "Gefrierpunkt der Masse", point, "°C"],
+  ["Zucker", 200],
+  ["Zitronensaft", 50],
+];
+
 const POINT = "freezing-point-sign";
 const IDEAL = "ideal-law-too-far-off";
 const PARTICLES = "particles-not-counted";
@@ -132,4 +142,16 @@ export const workedRowCases: readonly RuleCase[] = [
     cells: ["G2"],
   },
   { rule: "cryoscopic-constant", what: "right letters", rows: letters(2), cells: [] },
+  {
+    rule: "temperature-units-mixed",
+    what: "a point beside a list that stands below a table of solutions",
+    rows: withIce(28.6),
+    cells: ["F7"],
+  },
+  {
+    rule: "temperature-units-mixed",
+    what: "a right one beside such a list",
+    rows: withIce(-1.9),
+    cells: [],
+  },
 ];

@@ -10,7 +10,7 @@ import { headsList } from "../recipes/headings/headsList";
 import { isExtract } from "../recipes/names/isExtract";
 import { isBlank } from "../recipes/cells";
 import { isLedger } from "../recipes/isLedger";
-import type { Place, RecipeBlock } from "../recipes/recipeBlock";
+import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
@@ -37,7 +37,10 @@ function goesOnTo({ sheet, layout, range }: RecipeBlock, { row, column }: Place)
 function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock | null {
   const { row, column } = place;
   const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
-  const below = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const all = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  // What is said of a solution stands in its row: below a table of them begins something else.
+  const lists = all.filter((block) => !isOneRow(block) || rowsAbove(block) === 0);
+  const below = lists.length > 0 ? lists : all;
   const isIn = ({ range }: RecipeBlock) => column >= range.left && column <= range.right;
   const inColumns = below.filter((block) => isIn(block) || goesOnTo(block, place));
   const above = inColumns.length > 0 ? inColumns : below;

@@ -114,6 +114,12 @@ function lostItsSign(one: Reading, readings: readonly Reading[]): boolean {
   return one.value > 0 && isAmong;
 }
 
+/** What a heading says, that of a column before it where it is only its unit: "Freezer read at | °C". */
+function wordsOver(sheet: WorkbookSheet, row: number, column: number): string {
+  const heading = textAt(sheet, row, column);
+  return UNIT.test(heading) ? `${textAt(sheet, row, column - 1)} ${heading}` : heading;
+}
+
 /** Readings in °F below or beside a heading in °C, or in a row that ends in that unit. */
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
   const beside = readingsBeside(sheet, row, column);
@@ -127,7 +133,7 @@ function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly 
     [beside, isSaidBehind],
   ] as const;
   const isOfPoints = role === "freezing point";
-  const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(heading));
+  const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(wordsOver(sheet, row, column)));
   return logs.flatMap(([readings, isCurve]) => {
     const cold = foreignReadings(readings, isCurve, isOfFreezer);
     const foreign = cold.length > 0 ? cold : foreignInFridge(heading, readings);
