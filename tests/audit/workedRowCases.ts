@@ -96,6 +96,16 @@ const withIce = (point: number): Rows => [
   ["Zitronensaft", 50],
 ];
 
+/** Two mixes side by side, each with its typed answers above its list, and nothing that reads the second. */
+const answersOver = (depression: number): Rows => [
+  ["FP °C", "FP lowered, K", null, null, "FP °C", "FP lowered, K"],
+  [formula("RIME.FREEZINGPOINT(A5:A6,B5:B6)", -1.33), 1.33, null, null, -0.58, depression],
+  [],
+  ["Material", "kg", null, null, "Material", "kg"],
+  ["water", 0.8, null, null, "water", 0.9],
+  ["sucrose", 0.18, null, null, "sucrose", 0.09],
+];
+
 const POINT = "freezing-point-sign";
 const IDEAL = "ideal-law-too-far-off";
 const PARTICLES = "particles-not-counted";
@@ -152,6 +162,18 @@ export const workedRowCases: readonly RuleCase[] = [
     rule: "temperature-units-mixed",
     what: "a right one beside such a list",
     rows: withIce(-1.9),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "a typed answer over one of two lists",
+    rows: answersOver(1.2),
+    cells: ["F2"],
+  },
+  {
+    rule: "result-differs",
+    what: "right answers over two lists",
+    rows: answersOver(0.58),
     cells: [],
   },
 ];

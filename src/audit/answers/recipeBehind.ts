@@ -14,6 +14,8 @@ import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
 /** Answers stand at most this far below their list. */
 const REACH_DOWN = 40;
+/** Or so far above it, where no list stands above them. */
+const REACH_UP = 6;
 
 /** Whether a range is the column in which a list says its amounts once more, as shares. */
 const readsShares = ({ sheet, range }: RangeRead, block: RecipeBlock): boolean =>
@@ -52,6 +54,17 @@ function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock
   return only;
 }
 
+/** The list that begins right below a cell that no list stands above: answers may stand over their mix. */
+function blockBelow(blocks: readonly RecipeBlock[], { row, column }: Place): RecipeBlock | null {
+  const begun = blocks.filter(
+    ({ layout, range: { top, left, right } }) =>
+      layout === "down" && top > row && top - row <= REACH_UP && left <= column && right >= column,
+  );
+  const [only, ...more] = begun;
+  const isFirst = blocks.every(({ range }) => range.top > row);
+  return only !== undefined && more.length === 0 && isFirst ? only : null;
+}
+
 /** Whether another list, which was not read as one, begins between a list and a row below it. */
 function isParted({ sheet, range }: RecipeBlock, row: number): boolean {
   for (let at = range.bottom + 1; at < row; at += 1) {
@@ -63,7 +76,8 @@ function isParted({ sheet, range }: RecipeBlock, row: number): boolean {
 /** The recipe that a place belongs to by where it stands. */
 function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBlock | null {
   const [only, ...more] = blocks;
-  const block = more.length === 0 ? only : nearestBlock(blocks, place);
+  const block =
+    more.length === 0 ? only : (nearestBlock(blocks, place) ?? blockBelow(blocks, place));
   if (block === undefined || block === null || isParted(block, place.row)) return null;
   const recipe = mainRecipe(block);
   return recipe === null ? null : { block, recipe };
