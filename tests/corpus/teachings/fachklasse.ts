@@ -4,7 +4,6 @@ import { nameTarget, note, type Kit, type Layout } from "../kit";
 import { called, columnOf } from "../kitchens/hand";
 import { say, sumOf, type Said } from "../layouts/parts";
 import { beside } from "../newcomers/words";
-import { input } from "../page";
 import type { MadeRecipe } from "../recipes";
 import { block, table, voice } from "./words";
 
@@ -49,12 +48,9 @@ function tasting(kit: Kit, sheet: CorpusSheet): void {
 
 /** The list with its shares and what four places weigh in together. */
 function weighing(kit: Kit, sheet: CorpusSheet, made: MadeRecipe) {
-  const words = {
-    label: "Arbeitsplätze",
-    bare: "Arbeitsplätze",
-    value: kit.random.pick([3, 4, 6]),
-  };
-  const places = input(kit, sheet, { row: 3, column: 0 }, words);
+  // What is counted has no unit that could be forgotten.
+  put(sheet, 3, 0, "Arbeitsplätze");
+  const places = put(sheet, 3, 1, kit.random.pick([3, 4, 6]));
   const heads = ["Pos", "Rohstoff", "Einwaage [g]", "Anteil", "alle Plätze [g]", "Kürzel"];
   return block(
     kit,
