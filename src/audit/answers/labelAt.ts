@@ -4,6 +4,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import type { Place } from "../recipes/recipeBlock";
 import { isExplanation } from "./isExplanation";
 import { isUnit } from "./isUnit";
+import { ofThat } from "./ofThat";
 
 /** Whether words are the unit of a label left of them, with the number right of them. */
 const isUnitOfLabel = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
@@ -40,5 +41,5 @@ export function labelAt(sheet: WorkbookSheet, { row, column }: Place): string {
   const said = isUnitOfLabel(sheet, unit)
     ? textAt(sheet, row, column + 1)
     : unitBehind(sheet, { row, column });
-  return said === "" ? words : `${words}, ${said}`;
+  return ofThat(sheet, { row, column }, said === "" ? words : `${words}, ${said}`);
 }

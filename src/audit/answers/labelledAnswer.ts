@@ -21,7 +21,6 @@ export const answerAt = (
   recipe: Recipe,
   label: string,
   { row, column }: Place,
+  sheet: WorkbookSheet = block.sheet,
 ): LabelledAnswer | null =>
-  isAnswer(block.sheet, row, column)
-    ? { sheet: block.sheet, row, column, label, block, recipe }
-    : null;
+  isAnswer(sheet, row, column) ? { sheet, row, column, label, block, recipe } : null;

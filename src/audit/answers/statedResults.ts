@@ -65,12 +65,14 @@ function resultAt(answer: LabelledAnswer, said = resultRole(answer.label)): Stat
 /** Answers of worked examples and of rows that their formulas tell, whatever their labels say. */
 const toldByFormula = (blocks: readonly RecipeBlock[]): StatedResult[] =>
   blocks.flatMap((block) =>
-    [...(block.answers ?? []), ...(block.worked ?? [])].flatMap(({ role, label, ...place }) => {
-      const [recipe] = block.recipes;
-      const isTold = role !== undefined && resultRole(label) !== role && recipe !== undefined;
-      const answer = isTold ? answerAt(block, recipe, label, place) : null;
-      return answer === null ? [] : resultAt(answer, role);
-    }),
+    [...(block.answers ?? []), ...(block.worked ?? [])].flatMap(
+      ({ role, label, sheet, ...place }) => {
+        const [recipe] = block.recipes;
+        const isTold = role !== undefined && resultRole(label) !== role && recipe !== undefined;
+        const answer = isTold ? answerAt(block, recipe, label, place, sheet) : null;
+        return answer === null ? [] : resultAt(answer, role);
+      },
+    ),
   );
 
 /** Finds the labelled answers of a workbook and the recipe each belongs to. */

@@ -3,6 +3,7 @@ import { looksNumeric, textAt } from "./cells";
 import { goesOnBeyond } from "./goesOnBeyond";
 import { explainedLetter } from "./headings/explainedLetter";
 import { headerRole, type Role } from "./headings/headerRole";
+import { withoutNet } from "./headings/withoutNet";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
 import { saysTolerance } from "./amounts/saysTolerance";
 import { massIn, unitFromWord } from "./amounts/unit";
@@ -97,8 +98,10 @@ export function rolesBeside(
   const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
-    const own = headerRole(header) ?? headerRole(explainedLetter(sheet, header) ?? "");
-    const said = saysTolerance(header) ? "other" : own;
+    // "Boat + solute": the vessel is weighed with it.
+    const isGross = header.includes("+") && massIn(header) !== null;
+    const own = headerRole(withoutNet(header)) ?? headerRole(explainedLetter(sheet, header) ?? "");
+    const said = isGross || saysTolerance(header) ? "other" : own;
     const role = column === toWeigh || isMassOf(header) || isQuotient(header) ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;

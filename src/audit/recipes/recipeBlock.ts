@@ -20,7 +20,7 @@ export interface DetailPlace extends LabelledPlace {
 }
 
 /** An answer of a worked example, with what it is where its label does not tell. */
-export interface ExampleAnswer extends LabelledPlace {
+export interface ExampleAnswer extends DetailPlace {
   readonly role?: "freezing point" | "depression" | "molality";
 }
 

@@ -4,13 +4,18 @@ import { amountOf } from "./amounts/amountOf";
 import { gramsPer, isMass, massIn, type AmountUnit } from "./amounts/unit";
 import { textAt } from "./cells";
 import { formKind } from "./forms/formLabels";
+import { withoutNet } from "./headings/withoutNet";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
+
+/** "Flask + water": the vessel is weighed with it. */
+const WITH_VESSEL = /\+/;
 
 /** A column of water beside the solutes: then every row is a solution of its own. */
 export function waterColumn({ sheet, headerRow, roles, recipes }: RecipeBlock): number | null {
-  const columns = [...roles.keys()].filter(
-    (column) => formKind(textAt(sheet, headerRow ?? -1, column)) === "water",
-  );
+  const columns = [...roles.keys()].filter((column) => {
+    const header = textAt(sheet, headerRow ?? -1, column);
+    return formKind(withoutNet(header)) === "water" && !WITH_VESSEL.test(header);
+  });
   const isOther = recipes.some(({ line }) => !columns.includes(line));
   return isOther ? (columns[0] ?? null) : null;
 }
@@ -24,13 +29,17 @@ export function unitOfColumn({ sheet, headerRow }: RecipeBlock, column: number):
 /** Crystals hold some water; what they are dissolved in is more than so many times that. */
 const MORE = 2;
 
-/** Whether a pure solute stands beside typed water that it does not bring along. */
+/** "=G5-F5": what was weighed less its vessel is as good as typed. */
+const BY_DIFFERENCE = /^=?\s*\$?[A-Z]{1,3}\$?\d+\s*-\s*\$?[A-Z]{1,3}\$?\d+\s*$/i;
+
+/** Whether a pure solute stands beside water, typed or weighed by difference, that it does not bring along. */
 function isDissolved(block: RecipeBlock, recipe: Recipe, name: RecipeName, column: number) {
   const { sheet, ownIngredients } = block;
   if (pureSolute(name.item, ownIngredients) === null) return false;
   const cell = sheet.cellAt(name.row, column);
   const unit = unitOfColumn(block, column);
-  if (typeof cell?.value !== "number" || cell.formula !== undefined) return false;
+  if (typeof cell?.value !== "number") return false;
+  if (cell.formula !== undefined && !BY_DIFFERENCE.test(cell.formula)) return false;
   const grams = cell.value * (unit !== null && isMass(unit) ? gramsPer(unit) : 1);
   const held = componentPer100(name.item, "water", ownIngredients) ?? 0;
   const own = ((amountOf(block, recipe, name).grams ?? 0) * held) / 100;

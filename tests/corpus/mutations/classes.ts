@@ -1,3 +1,4 @@
+import { parseCellName } from "../../../src/workbook/address";
 import { a1, fixed, retype, typedAt, type Spot } from "../book";
 import type { MarkedBook, MarkedSolution } from "../marks";
 import {
@@ -17,6 +18,15 @@ const soluteAt = (marked: MarkedBook, spot: Spot): Dissolved | undefined =>
 const answers = ({ depression, freezingPoint }: MarkedSolution): Spot[] =>
   freezingPoint === null ? [depression] : [depression, freezingPoint];
 
+/** Puts so many grams into a cell; where they are weighed by difference, onto the scale with the vessel. */
+function weigh(marked: MarkedBook, spot: Spot, grams: number): void {
+  const content = typedAt(marked.book, spot)?.content;
+  const [, gross, tare] = /^=([A-Z]+\d+)-([A-Z]+\d+)$/.exec(String(content)) ?? [];
+  const at = (name: string): Spot => ({ ...spot, ...parseCellName(name)! });
+  if (gross === undefined || tare === undefined) retype(marked.book, spot, grams);
+  else retypeNumber(marked, at(gross), numberAt(marked, at(tare)) + grams, 2);
+}
+
 /** Solutes so strong that the ideal law is off by far more than the sheet allows. */
 const tooStrong: Variant = {
   apply: (marked, random) => {
@@ -29,7 +39,7 @@ const tooStrong: Variant = {
     const grams = chosen.grams.map((spot) => Math.round(numberAt(marked, spot) * factor));
     const allowed = Number(stated![1]!.replace(",", "."));
     if (idealGap(solutes, grams, water) < 2 * allowed) return null;
-    chosen.grams.forEach((spot, index) => retype(marked.book, spot, grams[index]!));
+    chosen.grams.forEach((spot, index) => weigh(marked, spot, grams[index]!));
     return answers(chosen);
   },
 };

@@ -3,9 +3,16 @@ import type { Workbook, WorkbookSheet } from "../../../workbook/model";
 import { rangesRead } from "../../formulas/rangesRead";
 import { isClassBlock } from "../classSheet";
 import type { FinderContext } from "../finderContext";
-import { amountPlace, isOneRow, type Place, type RecipeBlock } from "../recipeBlock";
+import {
+  amountPlace,
+  isOneRow,
+  type ExampleAnswer,
+  type Place,
+  type RecipeBlock,
+} from "../recipeBlock";
 import type { SaidPlace } from "../saidOf";
 import type { SheetTexts } from "../sheetTexts";
+import { answerOf } from "./answerOf";
 import { labelledPairs, type LabelledPair } from "./labelledPairs";
 import { keyOf } from "./rolesByFormula";
 
@@ -109,6 +116,20 @@ function detailsOf(
   return details;
 }
 
+/** What stands beside the steps of a solution's calculation and is an answer by its formulas, whatever its heading says. */
+function workedBeside(
+  steps: readonly Step[],
+  pairsOn: (sheet: WorkbookSheet) => ReadonlyMap<string, LabelledPair>,
+): readonly ExampleAnswer[] {
+  const places = steps.flatMap((step) => [step, ...besides(pairsOn(step.sheet), step)]);
+  const answers = places.flatMap(({ sheet, row, column }) => {
+    const pair = pairsOn(sheet).get(keyOf({ row, column }));
+    const answer = pair === undefined ? null : answerOf(pair, { row, column });
+    return answer?.role === undefined ? [] : [{ ...answer, sheet }];
+  });
+  return [...new Map(answers.map((answer) => [cellKey(answer), answer])).values()];
+}
+
 /**
  * Solutions given a row each, with what another table, be it on another sheet, says of them: the one whose formulas
  * read their masses.
@@ -132,6 +153,8 @@ export function withWorkings(
     const own = steps.get(block);
     const [solute, ...others] = block.names;
     if (own === undefined || solute === undefined) return block;
-    return { ...block, names: [{ ...solute, details: detailsOf(own, pairsOn) }, ...others] };
+    const details = detailsOf(own, pairsOn);
+    const worked = [...(block.worked ?? []), ...workedBeside(own, pairsOn)];
+    return { ...block, worked, names: [{ ...solute, details }, ...others] };
   });
 }
