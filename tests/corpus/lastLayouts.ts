@@ -1,5 +1,7 @@
+import { afar } from "./afar";
 import { apart } from "./apart";
 import { assorted } from "./assorted";
+import { beyond } from "./beyond";
 import { commuters } from "./commuters";
 import { courses } from "./courses";
 import { elsewhere } from "./elsewhere";
@@ -7,14 +9,20 @@ import { farmers } from "./farmers";
 import { handwerker } from "./handwerker";
 import type { Layout } from "./kit";
 import { makers } from "./makers";
+import { opened } from "./opened";
 import { ordinary } from "./ordinary";
+import { pantries } from "./pantries";
 import { strollers } from "./strollers";
 import { teachers } from "./teachers";
+import { teachings } from "./teachings";
 import { tenants } from "./tenants";
+import { unopened } from "./unopened";
+import { wayside } from "./wayside";
 import { workshops } from "./workshops";
 
 /** The last layouts that were looked at: their books are understood as they are, not yet in every restated way. */
 export const lastLayouts: readonly Layout[] = [
   ...[...strollers, ...tenants, ...commuters, ...farmers, ...handwerker, ...teachers, ...makers],
   ...[...apart, ...ordinary, ...courses, ...workshops, ...assorted, ...elsewhere],
+  ...[...afar, ...beyond, ...teachings, ...pantries, ...unopened, ...opened, ...wayside],
 ];
