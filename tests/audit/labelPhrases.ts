@@ -4,6 +4,8 @@
  */
 export const labelPhrases = {
   "freezing point": [
+    "slush starts at (°C)",
+    "Sulz beginnt bei (°C)",
     "Sets from, °C",
     "goes hard at (°C)",
     "solid below °C",
@@ -97,6 +99,9 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "of its water, hard at −14 °C",
+    "hard at −14 °C, % of the water",
+    "vom Wasser fest bei −12 °C (%)",
     "ausgefroren bei −11 °C (v. Wasser)",
     "gefroren bei −11 °C, % v. d. Wasser",
     "Wasseranteil, der bei −17 °C gefroren ist",
@@ -188,6 +193,8 @@ export const labelPhrases = {
     "wieviel Wasser steckt drin",
   ],
   "dissolved solids": [
+    "löst sich auf",
+    "was sich auflöst (g)",
     "Dissolved in the water (g)",
     "Dissolved solids",
     "Soluble solids (g)",
@@ -350,6 +357,10 @@ export const labelPhrases = {
     "Bemerkung",
     "eingefroren am",
     "Schmelzzeit in min",
+    "scoops hard at −14 °C",
+    "Wasserhärte (°dH)",
+    "hartes Wasser",
+    "löst sich nicht",
     "Schmelzpunkt Kakaobutter",
     "Leergewicht Schüssel (g)",
     "Summe Einkauf €",

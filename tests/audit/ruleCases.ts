@@ -26,6 +26,7 @@ import { massCases } from "./massCases";
 import { measuredInputCases } from "./measuredInputCases";
 import { marketCases } from "./marketCases";
 import { mixtureCases } from "./mixtureCases";
+import { jugCases } from "./jugCases";
 import { kettleCases } from "./kettleCases";
 import { legendCases } from "./legendCases";
 import { lessonCases } from "./lessonCases";
@@ -186,6 +187,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...tapWaterCases,
   ...readingCases,
   ...threeReadingsCases,
+  ...jugCases,
   ...kettleCases,
   ...dayCases,
   ...kitchenCases,

@@ -72,7 +72,7 @@ const isWished = (label: string): boolean => QUANTITY.test(label) && headerRole(
 
 /** "Plates to send", "Sticks in a mould": what is counted is named in the plural. */
 const PLURAL =
-  /^(\p{L}+ )?\p{L}+(?<![aisu])s\b|^(kugeln|portionen|teller|becher|tüten|gläser|riegel|formen|dosen)\b/iu;
+  /^(?!(each|every|one|an?|per) )(?!(makes|takes|gives|gets|needs|yields|comes|goes)\b)(\p{L}+ )?\p{L}+(?<![aisu])s\b|^(kugeln|portionen|teller|becher|tüten|gläser|riegel|formen|dosen)\b/iu;
 
 /** "Enough for ladles": what something goes round for is counted. */
 const GOES_ROUND =

@@ -19,8 +19,11 @@ function unitOfWords(text: string): 0 | 1 | null {
 const powerOf = ({ unit }: Recipe): 0 | 1 => (isMass(unit) ? 1 : 0);
 
 function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
-  for (const { sheet, range, names, recipes, layout, roles } of blocks) {
+  for (const { sheet, range, names, recipes, layout, roles, totalsApart = [] } of blocks) {
     const { row, column } = cell;
+    const total = totalsApart.find((each) => each.row === row && each.column === column);
+    const summed = recipes.find((each) => sheet === cell.sheet && each.line === total?.line);
+    if (summed !== undefined) return powerOf(summed);
     const isInside = row > range.top && row <= range.bottom && column <= range.right;
     if (sheet !== cell.sheet || !isInside || column < range.left) continue;
     const line = layout === "down" ? column : row;

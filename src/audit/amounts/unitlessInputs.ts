@@ -104,9 +104,16 @@ export function unitlessInputs(context: AuditContext): UnitlessInput[] {
         .flatMap((column) => inputAt(sheet, row, column, ranges) ?? []),
     );
   });
+  // A total above or below the amounts is in their unit.
+  const isTotal = ({ sheet, row, column }: UnitlessInput) =>
+    blocks.some(
+      ({ sheet: home, totalsApart = [] }) =>
+        home === sheet && totalsApart.some((one) => one.row === row && one.line === column),
+    );
   const hasRecipe = ({ sheet }: UnitlessInput) => blocks.some((block) => block.sheet === sheet);
   return bare
     .slice(0, MOST_LOOKED_UP)
+    .filter((one) => !isTotal(one))
     .filter((one) => !isPrice(one.label) || namesMoney(one.sheet))
     .filter((one) => (one.isTemperature ? hasRecipe(one) : isWorkedWith(context, one)));
 }

@@ -16,7 +16,7 @@ export interface LabelledPart {
 const PARTS: readonly (readonly [Part, RegExp])[] = [
   [
     "dissolved solids",
-    /\bdiss(olv(ed?|es|ing)\b|\.)|\b(solids|what is|dissolved) in solution|^in (solution|lösung)\b|(goe?s?|gone|went|stay(s|ed)?|taken|brought) in(to)? solution|was in lösung|(geht|gehen|bleibt|bleiben) in lösung|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
+    /\bdiss(olv(ed?|es|ing)\b|\.)|\b(solids|what is|dissolved) in solution|^in (solution|lösung)\b|(goe?s?|gone|went|stay(s|ed)?|taken|brought) in(to)? solution|was in lösung|(geht|gehen|bleibt|bleiben) in lösung|\b(löst|lösen) sich\b(?! (nicht|nie|kaum|schwer|schlecht)\b)|\bsich (auf)?(löst|lösen)\b|\bsoluble\b|\bsolutes\b|gelöst|\bgel\. |löslich/,
   ],
   [
     "solids",

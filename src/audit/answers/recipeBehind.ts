@@ -6,6 +6,7 @@ import { rangesRead, type RangeRead } from "../formulas/rangesRead";
 import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
+import { isOverBefore } from "./isOverBefore";
 import { headsList } from "../recipes/headings/headsList";
 import { isExtract } from "../recipes/names/isExtract";
 import { isBlank } from "../recipes/cells";
@@ -39,7 +40,12 @@ function goesOnTo({ sheet, layout, range }: RecipeBlock, { row, column }: Place)
 function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock | null {
   const { row, column } = place;
   const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
-  const all = blocks.filter((block) => row >= block.range.top && rowsAbove(block) <= REACH_DOWN);
+  const all = blocks.filter(
+    (block) =>
+      row >= block.range.top &&
+      rowsAbove(block) <= REACH_DOWN &&
+      !isOverBefore(block, blocks, place),
+  );
   // What is said of a solution stands in its row: below a table of them begins something else.
   const lists = all.filter((block) => !isOneRow(block) || rowsAbove(block) === 0);
   const below = lists.length > 0 ? lists : all;

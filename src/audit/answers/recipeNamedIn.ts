@@ -1,10 +1,11 @@
 import { normalName } from "../../catalogue/normalName";
 import type { WorkbookSheet } from "../../workbook/model";
+import { contains } from "../../workbook/references";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { rangeLines } from "../recipes/corrections/rangeLines";
 import { headerRole } from "../recipes/headings/headerRole";
 import { saysRecipe } from "../recipes/headings/saysRecipe";
-import type { Place, RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { isOneRow, type Place, type RecipeBlock, type RecipeName } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { mainRecipe } from "./mainRecipe";
 import type { RecipeInBlock } from "./recipeInBlock";
@@ -99,6 +100,25 @@ function wordsOf(sheet: WorkbookSheet, { row, column }: Place): Place[] {
   return places;
 }
 
+/** Whether words are in a line of a list beside which a place has a label of its own: they name what is in the list. */
+function isLineBeside(
+  recipes: readonly RecipeInBlock[],
+  sheet: WorkbookSheet,
+  words: Place,
+  { row, column }: Place,
+): boolean {
+  const labels = sheetTexts(sheet).columnsByRow.get(row) ?? [];
+  return (
+    words.row === row &&
+    recipes.some(({ block }) => {
+      if (block.sheet !== sheet || isOneRow(block) || block.layout !== "down") return false;
+      const { range } = block;
+      const isLabelled = labels.some((at) => at > range.right && at < column);
+      return isLabelled && contains(range, row, words.column);
+    })
+  );
+}
+
 /** The one recipe that a table's words left of a place or above it name; null where they name none or several. */
 export function recipeNamedIn(
   recipes: readonly RecipeInBlock[],
@@ -107,7 +127,7 @@ export function recipeNamedIn(
 ): RecipeInBlock | null {
   for (const at of wordsOf(sheet, place)) {
     const words = textAt(sheet, at.row, at.column);
-    if (headerRole(words) !== null) continue;
+    if (headerRole(words) !== null || isLineBeside(recipes, sheet, at, place)) continue;
     const [only, ...more] = recipes.filter((each) => isCalled(each, normalName(words)));
     if (only !== undefined && more.length === 0) return only;
   }

@@ -1,6 +1,6 @@
 import type { WorkbookCell } from "../../workbook/model";
 import { plainWords } from "../recipes/headings/plainWords";
-import { quotientInWords } from "./quotientInWords";
+import { answerInWords } from "./answerInWords";
 import { MIX_NOUNS } from "../recipes/roles/mixNouns";
 
 export type ResultUnit = "°C" | "°F" | "K" | "mol/kg" | "fraction" | "%";
@@ -63,7 +63,7 @@ const OF_SHORT = /(?<!\p{L})v\. ?(?=\p{L}{3}|d\.)/gu;
 
 /** The share of what a label promises, or null when it does not say. */
 export function labelledBasis(label: string): "water" | "mix" | null {
-  const plain = plainWords(quotientInWords(label)).replace(OF_SHORT, "von ");
+  const plain = plainWords(answerInWords(label)).replace(OF_SHORT, "von ");
   const [water, mix] = [OF_WATER.exec(plain), OF_MIX.exec(plain)];
   if (mix === null && water === null) return OF_THING.test(plain) ? "mix" : null;
   if (mix === null || water === null) return water !== null ? "water" : mix !== null ? "mix" : null;

@@ -6,7 +6,7 @@ import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { negatedDepressions } from "./negatedDepressions";
 import { withNegatedPoints } from "./negatedPoints";
-import { quotientInWords } from "./quotientInWords";
+import { answerInWords } from "./answerInWords";
 import { withoutDifferences } from "./withoutDifferences";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
@@ -35,7 +35,7 @@ const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", 
 
 /** What a label says its answer is; null when it is none of a recipe's. */
 export function resultRole(label: string): ResultRole | null {
-  const role = headerRole(quotientInWords(label));
+  const role = headerRole(answerInWords(label));
   return ROLES.has(role) ? (role as ResultRole) : null;
 }
 

@@ -54,7 +54,7 @@ function blocksOf(
   );
   const taken = [...down, ...ownHere].map(({ range }) => range);
   const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
-  return withTotalsApart(context, withForms(lists, solutionForms(context, texts)));
+  return withTotalsApart(context, withForms(lists, solutionForms(context, texts, lists)));
 }
 
 const isSameName = (one: string, other: string): boolean =>

@@ -5,6 +5,7 @@ import type { Matrix } from "../../foundation/cell";
 import type { AuditContext } from "../context";
 import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
+import { isOverBefore } from "../answers/isOverBefore";
 import { isLedger } from "../recipes/isLedger";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
@@ -81,15 +82,18 @@ const isNear = ({ top, bottom }: CellRange, row: number): boolean =>
 /** Whether a place belongs to another list than the block's own: one that stands side by side with it. */
 const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place): boolean =>
   (place.column < block.range.left || place.column > block.range.right) &&
-  all.some(
-    ({ sheet, layout, range }) =>
+  all.some((other) => {
+    const { sheet, layout, range } = other;
+    return (
       sheet === block.sheet &&
       layout === "down" &&
       place.column >= range.left &&
       place.column <= range.right &&
+      !isOverBefore(other, all, place) &&
       (isNear(range, place.row) ||
-        (range.top <= block.range.bottom && block.range.top <= range.bottom)),
-  );
+        (range.top <= block.range.bottom && block.range.top <= range.bottom))
+    );
+  });
 
 /** The recipe whose amounts stand in a column. */
 const recipeIn = ({ layout, recipes }: RecipeBlock, column: number): Recipe | undefined =>
@@ -111,7 +115,10 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
     .flatMap((other) => other.recipes.map((recipe) => ({ block: other, recipe })));
   const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => isNear(range, row));
   return rows.flatMap(([row, columns]) => {
-    const own = columns.filter((column) => !isOfOther(block, all, { row, column }));
+    const own = columns.filter((column) => {
+      const place = { row, column };
+      return !isOfOther(block, all, place) && !isOverBefore(block, all, place);
+    });
     const isLabel = (column: number) => headsTarget(textAt(sheet, row, column));
     // What stands beside a target that tells its temperature is one, too, be that of another list.
     const isTold = (column: number) =>

@@ -7,8 +7,12 @@ import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { CELSIUS } from "./loggedTemperatures";
 
+/** "Probe said (°C)", "Thermometer zeigt °C". */
+const SHOWN =
+  /\b(probe|thermometer|meter|logger|sensor|fühler|messfühler|gerät) (said|says|showed|shows|reads?|gave|gives|told|sagte?|zeigte?)\b/i;
+
 const isMeasured = (label: string): boolean =>
-  headerRole(label) === "measured" && CELSIUS.test(label);
+  (headerRole(label) === "measured" || SHOWN.test(label)) && CELSIUS.test(label);
 
 /** What a thermometer showed in °C beside a recipe, as a freezing point of it would be stated. */
 export function measuredPoints({ workbook, blocks }: AuditContext): StatedResult[] {

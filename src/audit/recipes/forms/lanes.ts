@@ -1,6 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { holdsNumber, isBlank, textAt } from "../cells";
-import type { Place } from "../recipeBlock";
+import type { Place, RecipeBlock } from "../recipeBlock";
 import { runs } from "../sheetTexts";
 import { isLetters } from "./isLetters";
 import type { LabelledPair } from "./labelledPairs";
@@ -45,6 +45,30 @@ export function cutAtTitles(sheet: WorkbookSheet, lane: readonly LabelledPair[])
     if (isCut) parts.push([pair]);
     else parts.at(-1)?.push(pair);
     last = pair.row;
+  }
+  return parts;
+}
+
+const LEAST_NAMES = 3;
+
+/** Labels of one column, cut where after a gap they go on beside a list that begins there: those are its answers. */
+export function cutAtLists(
+  lists: readonly RecipeBlock[],
+  lane: readonly LabelledPair[],
+): LabelledPair[][] {
+  const long = lists.filter(
+    ({ layout, names }) => layout === "down" && names.length >= LEAST_NAMES,
+  );
+  const parts: LabelledPair[][] = [];
+  let last = Number.POSITIVE_INFINITY;
+  for (const pair of lane) {
+    const { row, column } = pair;
+    const isBeside = ({ range: { top, bottom, right } }: RecipeBlock) =>
+      right < column && top > last && top <= row && row <= bottom;
+    const isCut = parts.length === 0 || (row > last + 1 && long.some(isBeside));
+    if (isCut) parts.push([pair]);
+    else parts.at(-1)?.push(pair);
+    last = row;
   }
   return parts;
 }

@@ -9,7 +9,7 @@ import type { FormKind } from "./formLabels";
 import { formBlocks } from "./formBlocks";
 import { gatherForms } from "./gatherForms";
 import { labelledPairs, type LabelledPair } from "./labelledPairs";
-import { cutAtTitles, lanesOf } from "./lanes";
+import { cutAtLists, cutAtTitles, lanesOf } from "./lanes";
 import { solutionRows } from "./solutionRows";
 import { isOfStrength, isPerWater } from "./isOfStrength";
 
@@ -54,7 +54,11 @@ function blocksInLane(context: FinderContext, lane: readonly LabelledPair[]): Re
  * Worked examples of a class: labels with values beside or below them that name a substance, its mass and its
  * water, and work with moles or tell how strong it is. First column by column, then the rest of the sheet as it is read.
  */
-export function solutionForms(context: FinderContext, texts: SheetTexts): RecipeBlock[] {
+export function solutionForms(
+  context: FinderContext,
+  texts: SheetTexts,
+  lists: readonly RecipeBlock[],
+): RecipeBlock[] {
   const { sheet } = context;
   const mayBe = [...texts.columnsByRow].some(([row, columns]) =>
     columns.some((column) => isOfSolution(textAt(sheet, row, column))),
@@ -62,7 +66,8 @@ export function solutionForms(context: FinderContext, texts: SheetTexts): Recipe
   if (!mayBe) return [];
   const labelled = labelledPairs(context, texts);
   const { pairs } = labelled;
-  const found = lanesOf(sheet, pairs).flatMap((lane) => blocksInLane(context, lane));
+  const lanes = lanesOf(sheet, pairs).flatMap((lane) => cutAtLists(lists, lane));
+  const found = lanes.flatMap((lane) => blocksInLane(context, lane));
   const isTaken = ({ row, column }: LabelledPair) =>
     found.some(
       ({ range: { top, bottom, left, right } }) =>

@@ -4,6 +4,7 @@ import { labelOf, summedApart } from "./summedApart";
 import { withTotalRowBelow } from "./totalRowBelow";
 import { typedAmongSums } from "./typedAmongSums";
 import { typedApart } from "./typedApart";
+import { typedAsSummed } from "./typedAsSummed";
 
 const isList = (block: RecipeBlock): boolean =>
   block.layout === "down" &&
@@ -28,10 +29,14 @@ export function withTotalsApart(
     ...summed,
     ...typedApart(context, lists, words),
     ...typedAmongSums(context, lists, summed),
+    ...typedAsSummed(context, lists, summed),
   ];
   const byBlock = new Map<RecipeBlock, TotalApart[]>();
-  for (const { block, total } of found)
-    byBlock.set(block, [...(byBlock.get(block) ?? block.totalsApart ?? []), total]);
+  for (const { block, total } of found) {
+    const had = byBlock.get(block) ?? block.totalsApart ?? [];
+    const isKnown = had.some(({ row, column }) => row === total.row && column === total.column);
+    if (!isKnown) byBlock.set(block, [...had, total]);
+  }
   return below.map((block) => {
     const totalsApart = byBlock.get(block);
     return totalsApart === undefined ? block : { ...block, totalsApart };

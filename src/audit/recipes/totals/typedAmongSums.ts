@@ -2,6 +2,7 @@ import { looksNumeric } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { RecipeBlock } from "../recipeBlock";
 import { isAboutSum } from "./isAboutSum";
+import { sumOfLine } from "./sumOfLine";
 import type { FoundTotal } from "./summedApart";
 
 /** The longest summary that is followed. */
@@ -18,12 +19,6 @@ function typedRows({ sheet }: FinderContext, { total: { row, column } }: FoundTo
     return rows;
   });
 }
-
-const sumOf = ({ sheet, names }: RecipeBlock, line: number): number =>
-  names.reduce((sum, { row }) => {
-    const value = sheet.cellAt(row, line)?.value;
-    return typeof value === "number" ? sum + value : sum;
-  }, 0);
 
 /** Typed totals in a column in which others are sums: they are those of the lists that have no sum there, in their order. */
 export function typedAmongSums(
@@ -45,7 +40,7 @@ export function typedAmongSums(
     return left.flatMap((block, at): FoundTotal[] => {
       const [row = 0, line = 0] = [rows[at], block.recipes[0]?.line];
       const value = context.sheet.cellAt(row, column)?.value;
-      const isTotal = typeof value === "number" && isAboutSum(value, sumOf(block, line));
+      const isTotal = typeof value === "number" && isAboutSum(value, sumOfLine(block, line));
       return isTotal ? [{ block, total: { row, column, line } }] : [];
     });
   });

@@ -3,17 +3,12 @@ import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
 import { isAboutSum } from "./isAboutSum";
+import { sumOfLine } from "./sumOfLine";
 import type { RecipeBlock } from "../recipeBlock";
 import type { FoundTotal } from "./summedApart";
 import { sheetTexts } from "../sheetTexts";
 
 const REACH = 3;
-const sumOf = ({ sheet, names }: RecipeBlock, line: number): number =>
-  names.reduce((sum, { row }) => {
-    const value = sheet.cellAt(row, line)?.value;
-    return typeof value === "number" ? sum + value : sum;
-  }, 0);
-
 /** The numbers right of a label: the first near it, and those under the amounts of lists. */
 function numbersOf(
   { sheet }: FinderContext,
@@ -57,7 +52,7 @@ function totalAt(
   const { block, line } = owner;
   const { top, bottom } = block.range;
   const isInside = top <= row && row <= bottom && column === line;
-  const isTotal = !isInside && isAboutSum(cell.value, sumOf(block, line));
+  const isTotal = !isInside && isAboutSum(cell.value, sumOfLine(block, line));
   return isTotal ? { block, total: { row, column, line } } : null;
 }
 

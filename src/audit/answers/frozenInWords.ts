@@ -1,0 +1,17 @@
+const HARD = "(?:hard|solid|stiff|hart|fest|steif)";
+const IN_THE_COLD = "(?= (?:at|by|below|under|bei|ab|unter) ?[-−–] ?\\d";
+const WATER = "\\b(?:water|wassers?)\\b";
+
+/** "Of its water, hard at −14 °C", "hard at −14 °C, % of the water": water that is hard in the cold is ice. */
+const HARD_WATER = new RegExp(
+  `(?<=${WATER}.{0,20}\\b)${HARD}${IN_THE_COLD})|\\b${HARD}${IN_THE_COLD}.*(?:of|vom|des|%).*${WATER})`,
+  "iu",
+);
+
+/** "Slush starts at (°C)", "first crystals show": what is seen of the first ice. */
+const SLUSH =
+  /\b(slush|slurry|matsch|sulz)(?= (first )?(starts?|begins?|comes?|forms?|shows?|appears?|beginnt|kommt|entsteht)\b)/iu;
+
+/** A label that calls the ice in a mix by what it looks and feels like, in plain words. */
+export const frozenInWords = (label: string): string =>
+  label.replace(HARD_WATER, "frozen").replace(SLUSH, "freezing");
