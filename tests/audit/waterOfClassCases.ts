@@ -21,6 +21,22 @@ const promise = (words: string): Rows => [
   ["sodium chloride", 40, 400, 58.44, 2, formula("E4*$B$2*B4/D4/(C4/1000)", 6.365)],
 ];
 
+/** Tasks on one sheet, the key with its constants on another, in a table whose moles are said in words of their own. */
+const tasks = (particles: number): Readonly<Record<string, Rows>> => ({
+  Aufgaben: [
+    ["Aufg.", "Wasser im Topf (g)", "dazu (g)", "Stoff", "Gefrierpunkt (°C)"],
+    ["1)", 400, 4, "Natriumchlorid", "........"],
+    ["2)", 300, 32, "Saccharose", "........"],
+  ],
+  Lösung: [
+    ["Aufg.", "M [g/mol]", "Teilchen", "Mole gelöst", "Absenkung [K]"],
+    ...[
+      ["1)", 58.44, particles, formula("Aufgaben!C2/B2", 0.06845), formula("D2/0.4*C2*1.86", 0.64)],
+      ["2)", 342.3, 1, formula("Aufgaben!C3/B3", 0.09349), formula("D3/0.3*C3*1.86", 0.58)],
+    ],
+  ],
+});
+
 const differs = { rule: "result-differs" } as const;
 
 /** Class sheets whose water is said in other words, or by the formula that divides by it. */
@@ -50,5 +66,13 @@ export const waterOfClassCases: readonly RuleCase[] = [
   {
     ...{ rule: "input-without-unit", cells: [], what: "water in grams" },
     rows: handout("Deionised water (g)", 0.6),
+  },
+  {
+    ...{ rule: "constant-of-a-solute", cells: ["C2"], what: "three particles of salt in a key" },
+    rows: tasks(3),
+  },
+  {
+    ...{ rule: "constant-of-a-solute", cells: [], what: "two particles of salt in a key" },
+    rows: tasks(2),
   },
 ];

@@ -83,9 +83,13 @@ function pairsByCell({ context, texts }: SheetToRead): ReadonlyMap<string, Label
   );
 }
 
-/** The values that stand with a step in its row or, where each solution has a column, in its column. */
+/**
+ * The values that stand with a step in its row or, where each solution has a column, in its column. A step whose words
+ * say nothing stands as what it reads there does.
+ */
 function besides(pairs: ReadonlyMap<string, LabelledPair>, step: Step): readonly SheetCell[] {
-  const own = pairs.get(keyOf(step));
+  const here = step.reads.filter(({ sheet }) => sheet === step.sheet);
+  const [own] = [step, ...here].flatMap((cell) => pairs.get(keyOf(cell)) ?? []);
   const line = own?.isBelow === true ? "row" : "column";
   const others = [...new Set(pairs.values())].filter(({ isBelow }) => isBelow === own?.isBelow);
   return own === undefined
