@@ -40,7 +40,7 @@ function kind(kit: Kit, sheet: CorpusSheet, made: MadeRecipe, column: number): n
   );
   const { names, amounts, heads, end } = list;
   const total = sumOf(kit, sheet, { row: end, column: column + 1 }, amounts);
-  put(sheet, end, column, "zusammen g");
+  put(sheet, end, column, "zusammen");
   const cells = { names, amounts, total, amountLabel: heads[1]! };
   const recipe = markRecipe(kit, made, { ...cells, unit: "g" });
   say(sheet, recipe, { row: 3, column }, SAID);
