@@ -34,6 +34,25 @@ const PORTIONS = (last: ReturnType<typeof formula> | number): Rows => [
   ["Portions", formula("B6/$B$1", 20), formula("C6/$B$1", 20), last],
 ];
 
+/** How many pots a nursery needs each day. */
+const POTS = (third: string): Rows => [
+  ["Day", "Ice", "Needed (g)", "A pot gives (g)", "Pots"],
+  ["Mon", "Orange ice", 2300, 1500, formula("C2/D2", 1.53)],
+  ["Tue", "Yogurt ice", 2300, 1505, formula("C3/D3", 1.53)],
+  ["Wed", "Mango ice", 2340, 1500, formula(third, 3840)],
+  ["Thu", "Orange ice", 2280, 1500, formula("C5/D5", 1.52)],
+  ["All", null, null, null, formula("SUM(E2:E5)", 8.42)],
+];
+
+/** Who buys, in per cent or in pieces. */
+const buyers = (sum: string, heading = "% of pops", kids = 44): Rows => [
+  ["Who buys", heading],
+  ["Kids", kids],
+  ["Grown-ups", 28],
+  ["Other stalls", 28],
+  ["Everyone", formula(sum, sum === "SUM(B3:B4)" ? 56 : kids + 56)],
+];
+
 /** The same with what is said of each above the list. */
 const ABOVE = (last: ReturnType<typeof formula> | number): Rows => [
   ["Flavour", "Lemon", "Lime", "Orange"],
@@ -84,6 +103,42 @@ export const filledLineCases: readonly RuleCase[] = [
     what: "a sum of a week that leaves out the day which the sum beside it counts",
     rows: NEEDS(formula("B4*C4/1000", 12), formula("SUM(B3:B5)", 450)),
     cells: ["B6"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum of shares of customers without the first",
+    rows: buyers("SUM(B3:B4)"),
+    cells: ["B5"],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum of all shares of customers",
+    rows: buyers("SUM(B2:B4)"),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "a sum that leaves out the whole above its shares",
+    rows: buyers("SUM(B3:B4)", "% of pops", 56),
+    cells: [],
+  },
+  {
+    rule: "total-incomplete",
+    what: "pieces that come to 100 by chance",
+    rows: buyers("SUM(B3:B4)", "pieces"),
+    cells: [],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "a sum along its row where all others divide",
+    rows: POTS("C4+D4"),
+    cells: ["E4"],
+  },
+  {
+    rule: "inconsistent-formula",
+    what: "quotients and the sum below them",
+    rows: POTS("C4/D4"),
+    cells: [],
   },
   {
     rule: "total-incomplete",

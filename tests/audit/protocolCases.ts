@@ -73,6 +73,18 @@ export const protocolCases: readonly RuleCase[] = [
   },
   {
     rule: "constant-of-a-solute",
+    what: "one particle of salt below a letter that a sentence explains",
+    rows: protocol({ ...EXPLAINED, note: "z ist die Zahl der Teilchen einer Formel." }, 1, 0.744),
+    cells: ["C4"],
+  },
+  {
+    rule: "constant-of-a-solute",
+    what: "a number below a letter that a sentence gives another meaning",
+    rows: protocol({ ...EXPLAINED, note: "z ist die Zahl der Messungen." }, 1, 1.116),
+    cells: [],
+  },
+  {
+    rule: "constant-of-a-solute",
     what: "a letter that nothing explains",
     rows: protocol({ letter: "z" }, 1, 1.116),
     cells: [],

@@ -80,6 +80,28 @@ test("what lies in a freezer, counted, is no recipe; a list with a unit, or few 
   ]).toEqual([0, 1, 1]);
 });
 
+/** What is told of the register when a number is typed into one of its cells. */
+const toldWith = (row: number, column: number, typed: number) => {
+  const rows = register(sumOf).map((cells, at) =>
+    cells.map((cell, place) => (at === row && place === column ? typed : cell)),
+  );
+  const { findings } = auditWorkbook(bookOf({ Register: rows, Lines: linesUnder("Batch / g") }));
+  return findings.filter(({ rule }) => /overwritten|water-not/.test(rule));
+};
+
+test("a number among sums that read one list after the other is told, with what it should read", () => {
+  const [found, ...more] = toldWith(3, 1, 650);
+  expect(more).toEqual([]);
+  expect([found?.rule, found?.cell]).toEqual(["formula-overwritten", "B4"]);
+  expect(found?.fix).toContain("SUM(Lines!C9:C10)");
+  expect(toldWith(3, 4, 12)).toEqual([]);
+});
+
+test("the water poured in, typed below “Water / g” among formulas, is told as such", () => {
+  const told = toldWith(4, 3, 200).map(({ rule, cell }) => `${rule} ${cell}`);
+  expect(told).toEqual(["water-not-counted D5"]);
+});
+
 /** Lines of two recipes, and below them a table with a row for each. */
 const exported = (rowTitle: string): Rows => [
   ["Recipe", "Ingredient", "Amount (g)"],

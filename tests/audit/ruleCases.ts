@@ -292,6 +292,16 @@ export const ruleCases: readonly RuleCase[] = [
   },
   {
     rule: "unknown-ingredient",
+    what: "a name across that could head something else, of which only the last of five rows takes any",
+    rows: [
+      ["Mix (g)", "Water", "stock no. 17", "Sucrose", "Total"],
+      ...["A", "B", "C", "D"].map((mix) => [mix, 600, null, 150, 750]),
+      ["E", 500, 60, 160, 720],
+    ],
+    cells: ["C1"],
+  },
+  {
+    rule: "unknown-ingredient",
     what: "pieces and the number in stock beside a row of recipes",
     rows: [
       ["Mix (g)", "In stock", "Water", "Sucrose", "Pieces", "Total"],

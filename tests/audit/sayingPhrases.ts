@@ -150,6 +150,7 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "NB: honey is not safe for under ones",
     "Babies must not eat this, it has honey in it (botulism)",
     "risk of infant botulism, not under 12 mths",
+    "Honey: no under-12-month-olds.",
     "Honey: keep away from babies in their first year",
     "because of the honey not suitable for children below 1 year of age",
     "Label must say: unsuitable for infants under 12 months, contains honey",

@@ -583,6 +583,8 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
   ],
   depression: [
     "also unter Wasser in K",
+    "Das sind K unter reinem Wasser",
+    "so many kelvin below plain water",
     "Δ zum Wasser (K)",
     "Abstand zu reinem Wasser in K",
     "gap to plain water (K)",

@@ -10,7 +10,7 @@ import { saysAnswer } from "./saysAnswer";
 
 /** "Water", "Wassermenge (g)", "Amount of sugar": an ingredient's name or an answer, which its place tells. */
 const PLAIN =
-  /^(?:(?:the|all|g|grams(?: of)?|gramm|amount of(?: the)?|mass of(?: the)?|weight of(?: the)?|gewicht (?:an|des)|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?(?:,? [(]?(?:ber|berechnet|gerechnet|errechnet|rechnerisch|calc|calculated|computed|worked out)\.?[)]?)?:?(?: ?[([,]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
+  /^(?:(?:the|all|g|grams(?: of)?|gramm|amount of(?: the)?|mass of(?: the)?|weight of(?: the)?|gewicht (?:an|des)|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?(?:,? [(]?(?:ber|berechnet|gerechnet|errechnet|rechnerisch|calc|calculated|computed|worked out)\.?[)]?)?:?(?: ?[([,/]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
 
 /** The part that a label may mean when it stands among answers; null when it says none. */
 export function plainPartOf(label: string): Part | null {

@@ -7,7 +7,7 @@ export interface SaidCaution {
 }
 
 const YOUNG =
-  /infant|bab(y|ies)|toddler|under[- ](1s?|ones?)\b|(12|twelve) months|first (year|birthday)|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf) monate|ersten lebensjahr|(1\.|ersten) geburtstag/i;
+  /infant|bab(y|ies)|toddler|under[- ](1s?|ones?)\b|(12|twelve)[- ]?(months?|mo)\b|first (year|birthday)|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf)[- ]?monat|ersten lebensjahr|(1\.|ersten) geburtstag/i;
 
 /** "Add the alcohol when it is cold" tells the cook, "Bottles, alcohol by weight" heads a table. */
 const NOT_TO_EATER =

@@ -7,6 +7,7 @@ import { filledAnswerRows } from "./filledAnswerRows";
 import { filledByName } from "./filledByName";
 import { filledLine, filledLines, patternAt, type FilledLine } from "./filledLines";
 import { lineByName } from "./lineByName";
+import { lineReadingOn } from "./lineReadingOn";
 import { filledSumsBelow } from "./filledSumsBelow";
 import { filledSolutions } from "./filledSolutions";
 import { readsFreeElsewhere } from "./readsFreeElsewhere";
@@ -30,10 +31,16 @@ function goesOnWithItsRow(sheet: WorkbookSheet, { row, column }: Place): boolean
   return SUMS_UP.test(formula) && [1, 2].some((step) => movedFrom(step) === formula);
 }
 
+/** Whether a formula adds up cells of its own row and no others. */
+const staysInRow = (formula: string, row: number): boolean =>
+  referencesOf(formula).every(
+    ({ sheet, range: { top, bottom } }) => sheet === null && top === row && bottom === row,
+  );
+
 /** Whether a row sums up those above it, and so has a formula of its own by right. */
 function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string): boolean {
   const formula = sheet.cellAt(row, column)?.formula ?? "";
-  if (SUMS_UP.test(formula) && !SUMS_UP.test(pattern)) return true;
+  if (SUMS_UP.test(formula) && !SUMS_UP.test(pattern) && !staysInRow(formula, row)) return true;
   for (let at = column - 1; at >= Math.max(0, column - 8); at -= 1) {
     // Beyond a free column stands another table.
     if ([row - 1, row, row + 1].every((each) => isBlank(sheet, each, at))) return false;
@@ -67,7 +74,8 @@ function lineOf({ workbook }: AuditContext, sheet: WorkbookSheet, run: Run): Fil
   const line =
     filledLine(sheet, places) ??
     (every === 1 ? filledLine(sheet, { ...places, move: movedAcross(top, bottom) }) : null) ??
-    lineByName(workbook, sheet, places);
+    lineByName(workbook, sheet, places) ??
+    lineReadingOn(sheet, places);
   if (line === null) return null;
   const isStranger = (at: Place) =>
     !isOwnFormula(sheet, line, at) && !readsFreeElsewhere(workbook, patternAt(line, at));

@@ -12,6 +12,7 @@ import { shareLines, type ShareLine } from "../amounts/shareLines";
 import { textAt } from "../recipes/cells";
 import { filledTotals } from "../amounts/filledTotals";
 import { shorterSums } from "../amounts/shorterSums";
+import { sumsOfShares } from "../amounts/sumsOfShares";
 import { sumsStoppingShort } from "../amounts/sumsStoppingShort";
 import { typedBesideSums } from "../amounts/typedBesideSums";
 import { typedShareTotals } from "../amounts/typedShareTotals";
@@ -130,7 +131,7 @@ function findIn(block: RecipeBlock): Finding[] {
 /** Wrong sums that need not be totals of recipes. */
 const SUMS_ELSEWHERE = [
   ...[filledTotals, shorterSums, sumsStoppingShort, typedSumsShort, typedTotals, typedBesideSums],
-  typedShareTotals,
+  ...[typedShareTotals, sumsOfShares],
 ] as const;
 
 export const total: Rule = {

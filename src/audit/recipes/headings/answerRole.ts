@@ -29,7 +29,7 @@ const LOWERED = anyOf(
   "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|driv|tak)\\w* (it )?(further )?down\\b",
   "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
   "degrees? (below|under)|\\b(below|under|unter)\\b.* (of|von)\\b.* wa(t|ss)er|(low|under|unter|than|als|gap|abst|differ|schied|from|δ).* wa(t|ss)er.*\\bk\\W*$",
-  "\\b(below|under|unter)\\b.*\\b(by|um)\\b",
+  "\\b(below|under|unter)\\b.*\\b(by|um)\\b|\\b(k|kelvin) (colder|lower|kälter|tiefer|below|under|unter)\\b.* wa(t|ss)er",
   "erniedrig|senk|sinkt|sunken|herabgesetzt|herabsetz|tiefer|fällt um",
 );
 const DIFFERENCE =

@@ -2,8 +2,9 @@ import type { WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
 import { sheetTexts } from "../sheetTexts";
 
-/** "z: particles of one formula unit", "k = Teilchenzahl". */
-const EXPLANATION = /^(\p{L}{1,2})\s?(?::|=|[–-](?=\s))\s*(\p{L}{2}.*)$/u;
+/** "z: particles of one formula unit", "k = Teilchenzahl", "z ist die Zahl der Teilchen". */
+const EXPLANATION =
+  /^(\p{L}{1,2})(?:\s?(?::|=|[–-](?=\s))| (?:is|means|stands for|ist|sind|bedeutet|hei(?:ß|ss)t|steht für)\b)\s*(\p{L}{2}.*)$/u;
 
 /** A letter that chemists need not explain. */
 const WITHOUT_NOTE: ReadonlyMap<string, string> = new Map([["ν", "number of particles"]]);

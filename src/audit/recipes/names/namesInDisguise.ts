@@ -12,6 +12,8 @@ export interface Headers {
 
 const MAY_BE_NAMES = new Set<Role>(["other", "amount"]);
 const ROWS_READ = 5;
+/** What only the last of a few recipes takes is blank above. */
+const ROWS_LOOKED_THROUGH = 12;
 const CLOSE = 0.003;
 
 const numberAt = (sheet: WorkbookSheet, row: number, column: number): number => {
@@ -51,7 +53,9 @@ export function namesInDisguise(
   const [from, to] = [Math.min(...columns), Math.max(...columns)];
   const isAmong = (column: number) => column > from && column < to;
   const holdsAmounts = (column: number) =>
-    [0, 1, 2, 3].some((step) => looksNumeric(sheet, first + step, column));
+    Array.from({ length: ROWS_LOOKED_THROUGH }, (_, step) => first + step).some((row) =>
+      looksNumeric(sheet, row, column),
+    );
   return [...headers.roles]
     .filter(([column, role]) => MAY_BE_NAMES.has(role) && holdsAmounts(column))
     .map(([column]) => column)
