@@ -34,6 +34,7 @@ export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): 
   const before = placeOfUnit(sheet, { row, column });
   if (before !== null) return before;
   const below = placeBelow(sheet, { row, column });
+  if (below !== null && isHeading(sheet, { row, column: column - 1 })) return below;
   for (let at = column + 1; at <= column + REACH_BESIDE; at += 1) {
     const place = { row, column: at };
     if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;
@@ -44,6 +45,10 @@ export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): 
   }
   return below ?? placeBefore(sheet, { row, column });
 }
+
+/** Whether words stand over a number: then what stands right of the last of such headings is another table's. */
+const isHeading = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
+  textAt(sheet, row, column) !== "" && isAnswer(sheet, row + 1, column);
 
 /** The only number left of a label that nothing stands right of, and no other label before. */
 function placeBefore(sheet: WorkbookSheet, { row, column }: Place): Place | null {
