@@ -67,4 +67,34 @@ export const oddWordingCases: readonly RuleCase[] = [
     ...{ rule: "input-without-unit", cells, what: `recipes in rows below “${above}”` },
     rows: rows(above),
   })),
+  ...(
+    [
+      ["1 kg (in g)", []],
+      ["Saturday (in kg)", []],
+      ["for Saturday", ["B1"]],
+    ] as const
+  ).map(([heading, cells]) => ({
+    ...{ rule: "input-without-unit", cells, what: `amounts headed “${heading}”` },
+    rows: [
+      ["Thing", heading],
+      ["Water", 800],
+      ["Sucrose", 200],
+    ],
+  })),
+  ...(
+    [
+      ["Eaters", []],
+      ["Kinder", []],
+      ["A plate holds", ["B1"]],
+    ] as const
+  ).map(([label, cells]) => ({
+    ...{ rule: "input-without-unit", cells, what: `what amounts are multiplied by: ${label}` },
+    rows: [
+      [label, 120],
+      [],
+      ["Ingredient", "In 100 g (g)", "Today (kg)"],
+      ["Water", 80, formula("B4/100*60*$B$1/1000", 5.76)],
+      ["Sucrose", 20, formula("B5/100*60*$B$1/1000", 1.44)],
+    ],
+  })),
 ];

@@ -14,7 +14,7 @@ const SAYS_UNIT =
 const HAS_NONE =
   /\b(numbers?|count|no\.?|nr\.?|how many|wie viele|factor|ratio|version|date|datum|week|kw|year|jahr|times|mal|id|ph|ice|(?<!\b(?:one|an?|each|per|eine?|je|pro|jeder) )(?:trial|versuch)|discount|rabatt|drift|offset)\b|anzahl|faktor|verhältnis|water|wasser/i;
 const COUNTED =
-  /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen)\b|stück/i;
+  /\b(pieces?|portions|portionen|servings?|bars?|moulds?|molds?|formen|trays?|bleche|guests?|gäste|people|personen|eaters?|diners?|covers|mouths|heads|children|kids|pupils|students|campers|visitors|customers|members|esser|kinder|köpfe|schüler(innen)?|teilnehmer(innen)?|besucher|kunden|mitglieder)\b|stück/i;
 /** What one of them weighs or holds is no count: "one mould takes", "Füllung je Stück". */
 const MEASURED =
   /\b(weight|mass|weighs?|holds|takes|fills|filling|fill (?:of|in|per|for)|wiegt|wiegen|fasst|fassen|füllung|inhalt)\b|gewicht|masse\b|füllmenge|\b(mix|base|liquid|syrup|mischung|flüssigkeit|sirup|eis) ((for|in|für) (an?|one|each|every|eine?n?|jede[mnrs]?)|per|je|pro)\b/i;

@@ -14,11 +14,11 @@ const GRAMS_PER_UNIT: Readonly<Record<MassUnit, number>> = {
 };
 
 const MASS_WORDS: readonly (readonly [RegExp, MassUnit])[] = [
-  [/^(kg|kgs|kilos?|kilograms?|kilogramm)$/, "kg"],
-  [/^(g|gr|gm|gms|grams?|gramm)$/, "g"],
-  [/^(mg|milligrams?|milligramm)$/, "mg"],
+  [/^(kgs?|kilos?|kilogramm?s?)$/, "kg"],
+  [/^(g|gr|gms?|gramm?s?)$/, "g"],
+  [/^(mg|milligramm?s?)$/, "mg"],
   [/^(oz|ounces?|unzen?)$/, "oz"],
-  [/^(lb|lbs|pounds?|pfund)$/, "lb"],
+  [/^(lbs?|pounds?|pfund)$/, "lb"],
 ];
 
 const HOUSEHOLD =
@@ -53,7 +53,7 @@ export const leadingUnit = (text: string): AmountUnit | null =>
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
-  const bracketed = /[([]\s*([^)\]]+?)\s*[)\]]/.exec(plain)?.[1] ?? "";
+  const bracketed = /[([]\s*(?:in )?([^)\]]+?)\s*[)\]]/.exec(plain)?.[1] ?? "";
   // After a number it is how much of something else: "for 10 kg", "one kilo".
   const isOfOther = /(\d\s*|\b(one|eine?|half|halbes|per|pro|je) )\S+$/.test(plain);
   const last = isOfOther ? "" : (UNIT_LAST.exec(plain)?.[1] ?? "");
