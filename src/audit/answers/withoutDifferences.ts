@@ -1,4 +1,6 @@
 import { referencesOf } from "../../workbook/references";
+import { headerRole } from "../recipes/headings/headerRole";
+import { answerInWords } from "./answerInWords";
 import type { StatedResult } from "./statedResults";
 
 const keyOf = (sheet: string, row: number, column: number): string => `${sheet}!${row},${column}`;
@@ -23,11 +25,15 @@ export function withoutDifferences(results: readonly StatedResult[]): readonly S
   );
   return results.filter((result) => {
     if (!isOne(result)) return true;
-    const { role, sheet, row, column } = result;
+    const { role, label, sheet, row, column } = result;
+    // "Freezing point, B after A (K)" is called a point, and as a number of kelvin taken for a depression.
+    const said = headerRole(answerInWords(label));
     const read = referencesOf(sheet.cellAt(row, column)?.formula ?? "").map((reference) => {
       const { top, left } = reference.range;
       return roles.get(keyOf(reference.sheet ?? sheet.name, top, left));
     });
-    return read.length !== 2 || read[0] === undefined || read[0] !== read[1] || read[0] !== role;
+    const [one, other] = read;
+    const isOfSame = read.length === 2 && one !== undefined && one === other;
+    return !isOfSame || (one !== role && one !== said);
   });
 }
