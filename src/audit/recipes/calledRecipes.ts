@@ -33,12 +33,9 @@ function headerAbove(sheet: WorkbookSheet, top: number, columns: readonly number
 }
 
 /** The first row below a list that is the first of another call's names in the same column. */
-function beginningBelow(
-  { calls }: FinderContext,
-  { top, bottom, column }: { top: number; bottom: number; column: number },
-): number {
+function beginningBelow({ calls }: FinderContext, { bottom, left }: CellRange): number {
   const begins = calls
-    .filter(({ names }) => names.left === column && names.top > Math.max(top, bottom))
+    .filter(({ names }) => names.left === left && names.top > bottom)
     .map(({ names }) => names.top);
   return Math.min(...begins);
 }
@@ -54,10 +51,11 @@ const before = (block: RecipeBlock, end: number): RecipeBlock => ({
 /** The recipes that some calls with the same names are given. */
 function blockFrom(
   context: FinderContext,
-  { top, bottom, left: column }: CellRange,
+  called: CellRange,
   calls: readonly MixCall[],
 ): RecipeBlock[] {
   const { sheet, check } = context;
+  const { top, bottom, left: column } = called;
   const columns = [...new Set(calls.map(({ amounts }) => amounts.left))].sort((a, b) => a - b);
   const [left, right] = [Math.min(column, ...columns), Math.max(column, ...columns)];
   const range = { top, left, bottom, right };
@@ -65,7 +63,7 @@ function blockFrom(
   const whole = statedDown(context, {
     ...{ range, layout, names: column, amounts: columns, unit: null },
   });
-  const block = before(whole, beginningBelow(context, { top, bottom, column }));
+  const block = before(whole, beginningBelow(context, called));
   const known = block.names.filter(({ item }) => check(item).kind !== "unknown");
   if (known.length < 2 || known.length * 2 < block.names.length) return [];
   const headerRow = headerAbove(sheet, top, columns);
