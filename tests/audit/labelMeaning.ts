@@ -1,7 +1,7 @@
 import { partOf } from "../../src/audit/answers/partLabel";
 import { plainPartOf } from "../../src/audit/answers/plainPart";
 import { labelledBasis } from "../../src/audit/answers/resultLabel";
-import { resultRole } from "../../src/audit/answers/statedResults";
+import { resultRole } from "../../src/audit/answers/resultRole";
 
 /** What answer of a recipe the audit takes a label for, in the words of the lists of phrases; "none" for no answer. */
 export function labelMeaning(label: string): string {

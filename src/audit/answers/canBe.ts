@@ -1,5 +1,5 @@
 import type { ResultUnit } from "./resultLabel";
-import type { ResultRole } from "./statedResults";
+import type { ResultRole } from "./resultRole";
 
 type Range = readonly [from: number, to: number];
 

@@ -1,6 +1,6 @@
 import type { WorkbookCell } from "../../workbook/model";
 import { unitFromWord } from "../recipes/amounts/unit";
-import type { ResultRole } from "./statedResults";
+import type { ResultRole } from "./resultRole";
 
 const IN_QUOTES = /"\s*([^"]*?)\s*"/;
 const OF_TEMPERATURE = /^(°\s?[cf]?|k|kelvin|celsius|fahrenheit|degrees?|grad)$/i;

@@ -6,17 +6,11 @@ import { answerAt, type LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { negatedDepressions } from "./negatedDepressions";
 import { withNegatedPoints } from "./negatedPoints";
-import { answerInWords } from "./answerInWords";
 import { withoutDifferences } from "./withoutDifferences";
 import { textAt } from "../recipes/cells";
-import { headerRole, type Role } from "../recipes/headings/headerRole";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
-
-export type ResultRole = Extract<
-  Role,
-  "freezing point" | "depression" | "molality" | "ice fraction"
->;
+import { resultRole, type ResultRole } from "./resultRole";
 
 /** A number on the sheet that is labelled as a property of a recipe. */
 export interface StatedResult extends Place {
@@ -29,14 +23,6 @@ export interface StatedResult extends Place {
   readonly temperatureC: number | null;
   readonly block: RecipeBlock;
   readonly recipe: Recipe;
-}
-
-const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", "ice fraction"]);
-
-/** What a label says its answer is; null when it is none of a recipe's. */
-export function resultRole(label: string): ResultRole | null {
-  const role = headerRole(answerInWords(label));
-  return ROLES.has(role) ? (role as ResultRole) : null;
 }
 
 /** "fp is down by (K)": thermometers show °C, and only a difference is told in kelvin. */

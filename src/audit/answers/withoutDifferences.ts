@@ -1,6 +1,5 @@
 import { referencesOf } from "../../workbook/references";
-import { headerRole } from "../recipes/headings/headerRole";
-import { answerInWords } from "./answerInWords";
+import { resultRole } from "./resultRole";
 import type { StatedResult } from "./statedResults";
 
 const keyOf = (sheet: string, row: number, column: number): string => `${sheet}!${row},${column}`;
@@ -27,7 +26,7 @@ export function withoutDifferences(results: readonly StatedResult[]): readonly S
     if (!isOne(result)) return true;
     const { role, label, sheet, row, column } = result;
     // "Freezing point, B after A (K)" is called a point, and as a number of kelvin taken for a depression.
-    const said = headerRole(answerInWords(label));
+    const said = resultRole(label);
     const read = referencesOf(sheet.cellAt(row, column)?.formula ?? "").map((reference) => {
       const { top, left } = reference.range;
       return roles.get(keyOf(reference.sheet ?? sheet.name, top, left));

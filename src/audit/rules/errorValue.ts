@@ -10,7 +10,7 @@ import type { LabelledAnswer } from "../answers/labelledAnswer";
 import { labelledAnswers } from "../answers/labelledAnswers";
 import { isNotKnownThere, notKnownThere } from "../formulas/notKnownThere";
 import { partAnswers } from "../answers/partAnswers";
-import { resultRole } from "../answers/statedResults";
+import { resultRole } from "../answers/resultRole";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 

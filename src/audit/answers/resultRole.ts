@@ -1,0 +1,15 @@
+import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { answerInWords } from "./answerInWords";
+
+export type ResultRole = Extract<
+  Role,
+  "freezing point" | "depression" | "molality" | "ice fraction"
+>;
+
+const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", "ice fraction"]);
+
+/** What a label says its answer is; null when it is none of a recipe's. */
+export function resultRole(label: string): ResultRole | null {
+  const role = headerRole(answerInWords(label));
+  return ROLES.has(role) ? (role as ResultRole) : null;
+}
