@@ -101,6 +101,8 @@ export const labelPhrases = {
   "ice of water": [
     "of its water, hard at −14 °C",
     "hard at −14 °C, % of the water",
+    "% of that water solid in the freezer",
+    "share of its water hard by evening",
     "vom Wasser fest bei −12 °C (%)",
     "ausgefroren bei −11 °C (v. Wasser)",
     "gefroren bei −11 °C, % v. d. Wasser",
@@ -358,6 +360,7 @@ export const labelPhrases = {
     "eingefroren am",
     "Schmelzzeit in min",
     "scoops hard at −14 °C",
+    "water is solid",
     "Wasserhärte (°dH)",
     "hartes Wasser",
     "löst sich nicht",

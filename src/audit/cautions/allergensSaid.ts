@@ -16,7 +16,7 @@ const HAS =
 
 /** "Wrapper must say milk", "Lid says: egg", "bitte Milch angeben": what is to be told. */
 const SAYS =
-  /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|(?<!(shopping|order|buying|packing) )lists?|warns? (of|about)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
+  /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|(?<!(shopping|order|buying|packing) )lists?|warns? (of|about)|announces?|(an)?sag(t|en)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
 
 /** "Parents' list of allergies", "Allergien der Kinder": what eaters have is not what is in it. */
 const OF_EATERS =

@@ -19,7 +19,7 @@ const VOICE: Voice = {
 
 const SAID: readonly Said[] = [
   { label: "Freezing point", inCell: "°C", states: "freezing point", as: "typed", decimals: 1 },
-  { label: "Total water", inCell: "g", states: "water", as: "formula", format: "#,##0" },
+  { label: "Total water", inCell: "g", states: "water", as: "typed", decimals: 0 },
   { label: "Pure alcohol", inCell: "g", states: "alcohol", as: "typed", decimals: 0 },
   {
     ...{ label: "Water frozen in the tray trolley at −10 °C", inCell: "%" },
