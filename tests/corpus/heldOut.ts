@@ -1,25 +1,64 @@
 import type { Layout } from "./kit";
-import { backstuben } from "./heldOut/backstube";
-import { banquets } from "./heldOut/banquet";
-import { beratungen } from "./heldOut/beratung";
-import { berufsschulen } from "./heldOut/berufsschule";
-import { blaueHefte } from "./heldOut/blauesHeft";
-import { brineTubes } from "./heldOut/brineTubes";
-import { eistagebuecher } from "./heldOut/eistagebuch";
-import { halbpensionen } from "./heldOut/halbpension";
-import { ledgers } from "./heldOut/ledger";
-import { manufakturen } from "./heldOut/manufaktur";
-import { mouldRows } from "./heldOut/mouldRows";
-import { postenbuecher } from "./heldOut/postenbuch";
-import { sundayMarkets } from "./heldOut/sundayMarket";
-import { tischgruppenSheets } from "./heldOut/tischgruppen";
-import { hobbyTries } from "./heldOut/tries";
-import { hospitalWards } from "./heldOut/wards";
+import { anteilsblaetter } from "./heldOut/anteile";
+import { auswertungen } from "./heldOut/auswertung";
+import { clubhaeuser } from "./heldOut/clubhaus";
+import { coldBaths } from "./heldOut/coldBaths";
+import { cookbookPages } from "./heldOut/cookbookPage";
+import { counterLogs } from "./heldOut/counterLog";
+import { diplomas } from "./heldOut/diploma";
+import { eiscafes } from "./heldOut/eiscafe";
+import { facharbeiten } from "./heldOut/facharbeit";
+import { fachschulpaare } from "./heldOut/fachschulpaare";
+import { familientabellen } from "./heldOut/familientabelle";
+import { gasthoefe } from "./heldOut/gasthof";
+import { granitaBars } from "./heldOut/granitaBar";
+import { hofladenblaetter } from "./heldOut/hofladenblaetter";
+import { hofmolkereien } from "./heldOut/hofmolkerei";
+import { karteikaesten } from "./heldOut/karteikasten";
+import { kerbsideVans } from "./heldOut/kerbsideVan";
+import { konditorinnen } from "./heldOut/konditorin";
+import { lagerlisten } from "./heldOut/lagerliste";
+import { lehrgaenge } from "./heldOut/lehrgang";
+import { sechsteKlassen } from "./heldOut/sechsteKlasse";
+import { sortenlisten } from "./heldOut/sortenliste";
+import { spiritEvenings } from "./heldOut/spiritEvening";
+import { sugarCups } from "./heldOut/sugarCups";
+import { tearooms } from "./heldOut/tearoom";
+import { versuchszeilen } from "./heldOut/versuchszeilen";
+import { vertretungen } from "./heldOut/vertretung";
+import { weddingQuotes } from "./heldOut/weddingQuote";
 
-/** Layouts of sixteen people, written apart from the audit to measure it by: who mends its rules does not look at them. */
+/**
+ * Layouts to measure the audit by: half of what four people wrote who had not seen its rules, drawn by lot. Who mends
+ * rules does not look at them.
+ */
 export const heldOut: readonly Layout[] = [
-  ...[...tischgruppenSheets, ...brineTubes, ...berufsschulen],
-  ...[...banquets, ...postenbuecher, ...halbpensionen, ...ledgers],
-  ...[...manufakturen, ...mouldRows, ...backstuben, ...eistagebuecher],
-  ...[...hobbyTries, ...hospitalWards, ...beratungen, ...sundayMarkets, ...blaueHefte],
+  ...anteilsblaetter,
+  ...auswertungen,
+  ...clubhaeuser,
+  ...coldBaths,
+  ...cookbookPages,
+  ...counterLogs,
+  ...diplomas,
+  ...eiscafes,
+  ...facharbeiten,
+  ...fachschulpaare,
+  ...familientabellen,
+  ...gasthoefe,
+  ...granitaBars,
+  ...hofladenblaetter,
+  ...hofmolkereien,
+  ...karteikaesten,
+  ...kerbsideVans,
+  ...konditorinnen,
+  ...lagerlisten,
+  ...lehrgaenge,
+  ...sechsteKlassen,
+  ...sortenlisten,
+  ...spiritEvenings,
+  ...sugarCups,
+  ...tearooms,
+  ...versuchszeilen,
+  ...vertretungen,
+  ...weddingQuotes,
 ];
