@@ -178,7 +178,7 @@ export const courseCases: readonly RuleCase[] = [
   {
     ...{
       rule: "hard-coded-number",
-      cells: ["B5", "C5"],
+      cells: ["B5:C5"],
       what: "marks per cent of a number unsaid",
     },
     rows: marks("Total"),
@@ -186,7 +186,7 @@ export const courseCases: readonly RuleCase[] = [
   {
     ...{
       rule: "hard-coded-number",
-      cells: ["B5", "C5"],
+      cells: ["B5:C5"],
       what: "marks that have a cell for the most",
     },
     rows: marks("Out of 20", ["Highest mark", 20]),

@@ -76,6 +76,17 @@ export const structureCases: readonly RuleCase[] = [
   },
   {
     rule: "hard-coded-number",
+    what: "the same number along a row, told once, and another beside it apart",
+    rows: [
+      ["Ingredient", "water", "sucrose", "lemon juice", "Total"],
+      ["Amount (g)", 600, 200, 50, 850],
+      ["Tonight (g)", ...["B", "C", "D"].map((column) => formula(`${column}2*1.35`, 9))],
+      ["Later (g)", formula("B2*1.35", 9), formula("C2*1.35", 9), formula("D2*1.45", 9)],
+    ],
+    cells: ["B3:C4", "D3", "D4"],
+  },
+  {
+    rule: "hard-coded-number",
     what: "a serving temperature typed into our own function though the sheet has a cell for it",
     rows: costed(
       cost,

@@ -1,9 +1,9 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { answerAt, type IsWanted, type LabelledAnswer } from "./labelledAnswer";
+import { headingAt } from "./headingAt";
 import { labelAt } from "./labelAt";
 import { answerOfMix } from "./answerOfMix";
 import { isBound } from "./isBound";
-import { textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { headsList } from "../recipes/headings/headsList";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
@@ -24,10 +24,10 @@ function answersBeside(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[]
     column <= block.range.right + 12;
     column += 1
   ) {
-    if (!taken.has(column) && isWanted(textAt(sheet, headerRow, column))) columns.push(column);
+    if (!taken.has(column) && isWanted(headingAt(sheet, headerRow, column))) columns.push(column);
   }
   return columns.flatMap((column) => {
-    const label = textAt(sheet, headerRow, column);
+    const label = headingAt(sheet, headerRow, column);
     return block.recipes.flatMap(
       (recipe) => answerAt(block, recipe, label, { row: recipe.line, column }) ?? [],
     );
@@ -41,7 +41,7 @@ function answersInRow(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[] 
   const row = names[0]?.row ?? 0;
   if (recipe === undefined || headerRow === null) return [];
   return [...roles.keys()].flatMap((column) => {
-    const label = textAt(sheet, headerRow, column);
+    const label = headingAt(sheet, headerRow, column);
     return isWanted(label) ? (answerAt(block, recipe, label, { row, column }) ?? []) : [];
   });
 }
@@ -104,7 +104,7 @@ function answersInLines(block: RecipeBlock, isWanted: IsWanted): LabelledAnswer[
   const [recipe] = recipes;
   if (recipe === undefined || headerRow === null) return [];
   return [...roles.keys()].flatMap((column) => {
-    const label = textAt(sheet, headerRow, column);
+    const label = headingAt(sheet, headerRow, column);
     const answers = isWanted(label)
       ? names.flatMap(({ row }) => answerAt(block, recipe, label, { row, column }) ?? [])
       : [];

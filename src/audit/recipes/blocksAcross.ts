@@ -50,6 +50,13 @@ function isCompositions({ sheet }: FinderContext, header: number, run: readonly 
   );
 }
 
+/** Without the titles before them, which nothing known stands for and below which nothing stands. */
+function withoutTitles(context: FinderContext, names: readonly RecipeName[], first: number) {
+  const isName = ({ item, column }: RecipeName) =>
+    context.check(item).kind !== "unknown" || !isBlank(context.sheet, first, column);
+  return names.slice(Math.max(0, names.findIndex(isName)));
+}
+
 function blockAt(
   context: FinderContext,
   header: number,
@@ -58,7 +65,8 @@ function blockAt(
   const { sheet, ownIngredients } = context;
   const first = firstAmountRow(context, header, run);
   if (first === null || isCompositions(context, header, run)) return null;
-  const { names: headed, totals, roles } = headersAcross(context, header, run, first);
+  const { names: found, totals, roles } = headersAcross(context, header, run, first);
+  const headed = withoutTitles(context, found, first);
   if (headed.length < 2 || !isRecipeRow(context, headed)) return null;
   const unit =
     unitOfNames(context, headed, header) ??

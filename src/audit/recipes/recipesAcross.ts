@@ -1,3 +1,4 @@
+import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, isBlank, looksNumeric, textAt } from "./cells";
 import type { FinderContext } from "./finderContext";
 import { headerRole, type Role } from "./headings/headerRole";
@@ -5,6 +6,7 @@ import type { Recipe, RecipeName } from "./recipeBlock";
 import { factorRows } from "./totals/factorRows";
 import { isSummaryRow, isSummaryTitle } from "./totals/summaryRow";
 import { ofMoney } from "./amounts/ofMoney";
+import { shareUnit } from "./amounts/shareUnit";
 import { titleOfRow } from "./names/titleOfRow";
 import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./amounts/unit";
 
@@ -40,26 +42,51 @@ function amountRows(rows: readonly Recipe[]): Recipe[] {
 
 /** The unit that a row of units right below or above a row of amounts gives to all of them. */
 function unitOfRowBeside({ sheet }: FinderContext, row: number, { names }: RowsOfAmounts) {
+  const used = names.filter(({ column }) => !isBlank(sheet, row, column));
   const units = [row + 1, row - 1].map((beside) => {
     const unitAt = ({ column }: RecipeName) => unitFromWord(textAt(sheet, beside, column));
-    const unit = names[0] === undefined ? null : unitAt(names[0]);
-    const isForAll = unit !== null && names.slice(1).every((name) => unitAt(name) === unit);
+    const unit = used[0] === undefined ? null : unitAt(used[0]);
+    const isForAll = unit !== null && used.slice(1).every((name) => unitAt(name) === unit);
     return isForAll ? unit : null;
   });
   return units.find((unit) => unit !== null) ?? null;
 }
 
-/** The unit of one row: by a word of its own between title and amounts, in the title, or in a row of units beside. */
+/** Words that say a unit along with something else. */
+const saysUnit = (label: string): boolean =>
+  /[([,]|\bin\b/.test(label) || headerRole(label) === "amount";
+
+/** Labels of a row stand at most so far left of its amounts where its table begins later. */
+const REACH = 4;
+
+/** What stands left of a row's amounts, the nearest first, as far as no number of another table comes between. */
+function labelsBefore(sheet: WorkbookSheet, row: number, left: number, from: number): string[] {
+  const labels: string[] = [];
+  for (let column = from - 1; column >= Math.max(0, Math.min(left, from - REACH)); column -= 1) {
+    if (column < left && looksNumeric(sheet, row, column)) break;
+    const label = textAt(sheet, row, column);
+    if (label !== "") labels.push(label);
+  }
+  return labels;
+}
+
+const firstOf = (units: readonly (AmountUnit | null)[]): AmountUnit | null =>
+  units.find((unit) => unit !== null) ?? null;
+
+/**
+ * The unit of one row: by a word of its own before the amounts, in their label or title, in a row of units beside, or
+ * that of shares.
+ */
 function unitOfRow(context: FinderContext, row: number, table: RowsOfAmounts) {
   const { sheet } = context;
-  const from = table.names[0]?.column ?? 0;
-  for (let column = from - 1; column >= table.left; column -= 1) {
-    const unit = unitFromWord(textAt(sheet, row, column));
-    if (unit !== null) return unit;
-  }
-  const label = titleOfRow(sheet, row, table.left, from);
-  const isSaid = /[([,]|\bin\b/.test(label) || headerRole(label) === "amount";
-  return (isSaid ? unitFromHeader(label) : null) ?? unitOfRowBeside(context, row, table);
+  const labels = labelsBefore(sheet, row, table.left, table.names[0]?.column ?? 0);
+  const values = table.names.map(({ column }) => sheet.cellAt(row, column)?.value);
+  return (
+    firstOf(labels.map(unitFromWord)) ??
+    firstOf(labels.filter(saysUnit).map(unitFromHeader)) ??
+    unitOfRowBeside(context, row, table) ??
+    firstOf(labels.map((label) => shareUnit(label, values)))
+  );
 }
 
 /** Amounts and shares of the same recipe, one above the other: what is worked out from what was typed says it again. */

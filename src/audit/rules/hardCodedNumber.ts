@@ -78,7 +78,23 @@ interface Run {
 const goesOn = (sheet: WorkbookSheet, { range: { bottom, left } }: Run, row: number): boolean =>
   bottom === row - 1 || (bottom === row - 2 && isBlank(sheet, row - 1, left));
 
-/** Cells one below the other with the same numbers are told together. */
+/** Runs of the same numbers and rows that stand side by side, as one. */
+function sideBySide(runs: readonly Run[]): Run[] {
+  const open = new Map<string, Run>();
+  return runs.filter((run) => {
+    const { top, bottom, left } = run.range;
+    const rows = `${run.numbers}|${top}|${bottom}`;
+    const before = open.get(rows);
+    if (before?.range.right === left - 1) {
+      before.range = { ...before.range, right: left };
+      return false;
+    }
+    open.set(rows, run);
+    return true;
+  });
+}
+
+/** Cells one below the other, or side by side, with the same numbers are told together. */
 function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
   const runs: Run[] = [];
   const lastIn = new Map<number, Run>();
@@ -97,13 +113,14 @@ function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
     lastIn.set(column, run);
     runs.push(run);
   });
-  return runs;
+  return sideBySide(runs);
 }
 
 function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
   const many = numbers.includes(",");
+  const isOne = range.top === range.bottom && range.left === range.right;
   return findingAt(identity, sheet, range, {
-    message: `The formula${range.top === range.bottom ? "" : "s"} in ${rangeName(range)} hold${range.top === range.bottom ? "s" : ""} the typed number${many ? "s" : ""} ${numbers.slice(0, 60)}: whoever changes ${many ? "them" : "it"} has to find ${many ? "them" : "it"} first.`,
+    message: `The formula${isOne ? "" : "s"} in ${rangeName(range)} hold${isOne ? "s" : ""} the typed number${many ? "s" : ""} ${numbers.slice(0, 60)}: whoever changes ${many ? "them" : "it"} has to find ${many ? "them" : "it"} first.`,
     effect: null,
     fix: "Give the number a cell of its own with a label and a unit, and refer to it.",
   });

@@ -4,7 +4,13 @@ import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { labelledNumbers, type LabelledNumber } from "../labels";
-import { amountPlace, isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+import {
+  amountPlace,
+  isOneRow,
+  type Place,
+  type Recipe,
+  type RecipeBlock,
+} from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
 import { nextColumn } from "../recipes/nextFilled";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -35,6 +41,19 @@ function saysMass({ sheet }: RecipeBlock): boolean {
   );
 }
 
+/** A row's label stands at most so far left of its amounts. */
+const REACH_LEFT = 4;
+
+/** Where a row of amounts says that it is one: "Amount", "Menge"; null where nothing does. */
+function labelBefore({ sheet, names, range }: RecipeBlock, { line }: Recipe): Place | null {
+  const from = names[0]?.column ?? 0;
+  const near = Array.from({ length: REACH_LEFT }, (_, at) => from - 1 - at);
+  const column = [...near, range.left].find(
+    (at) => at >= 0 && headerRole(textAt(sheet, line, at)) === "amount",
+  );
+  return column === undefined ? null : { row: line, column };
+}
+
 /** Amounts for which neither header nor cell, format, total or the sheet names a unit. */
 function amountFindings(block: RecipeBlock): Finding[] {
   const { sheet, names, unitColumn, recipes, layout, range } = block;
@@ -53,9 +72,7 @@ function amountFindings(block: RecipeBlock): Finding[] {
     );
   });
   if (besides || saysMass(block)) return [];
-  const title = { row: recipe.line, column: range.left };
-  const isTitled = headerRole(textAt(sheet, title.row, title.column)) === "amount";
-  const across = isTitled ? title : { row: range.top, column: first.column };
+  const across = labelBefore(block, recipe) ?? { row: range.top, column: first.column };
   const where =
     layout === "down" ? { row: block.headerRow ?? place.row, column: recipe.line } : across;
   const what = layout === "down" ? `column ${columnName(recipe.line)}` : "this table";

@@ -7,6 +7,7 @@ import type { RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, fahrenheitToC } from "../answers/resultLabel";
 import { plainWords } from "../recipes/headings/plainWords";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
+import { temperatureAskedC } from "./temperatureAsked";
 import type { StatedResult } from "../answers/statedResults";
 
 const saysServing = (label: string): boolean => temperatureWords.ofServing.test(plainWords(label));
@@ -86,7 +87,7 @@ function ownOf(context: AuditContext, { block }: StatedResult, all: readonly Lab
 const inCelsius = ({ label, beside, value }: LabelledNumber): number =>
   resultUnit(label, beside, { value }, "temperature") === "°F" ? fahrenheitToC(value) : value;
 
-/** The only labelled temperature that an answer's formula reads in a cell of its own. */
+/** The only labelled temperature that an answer's formula reads in a cell of its own, else the one it asks our function for. */
 function temperatureReadC(
   { workbook }: AuditContext,
   all: readonly LabelledNumber[],
@@ -103,7 +104,8 @@ function temperatureReadC(
     ),
   );
   const [only] = read;
-  return only === undefined || read.length > 1 ? null : inCelsius(only);
+  if (only !== undefined) return read.length > 1 ? null : inCelsius(only);
+  return formula === undefined ? null : temperatureAskedC(workbook.sheets, sheet, formula);
 }
 
 /** Answers of several recipes stand at most so far from each other in one row. */

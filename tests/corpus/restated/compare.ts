@@ -29,8 +29,10 @@ function told({ workbook, recalculated, before }: Restated): Told[] {
     const first = was(top, left);
     const text = `${rule} ${sheet}!${first === null ? "new" : cellName(first.row, first.column)}`;
     if (top === bottom || left === right) return { text, list: null };
-    const rows = Array.from({ length: bottom - top + 1 }, (_, at) => was(top + at, left)?.row);
-    const known = rows.filter((row) => row !== undefined);
+    // Of a sheet that was turned the columns were its rows.
+    const down = Array.from({ length: bottom - top + 1 }, (_, at) => was(top + at, left)?.row);
+    const across = Array.from({ length: right - left + 1 }, (_, at) => was(top, left + at)?.row);
+    const known = [...down, ...across].filter((row) => row !== undefined);
     const list = { of: `${rule} ${sheet}`, top: Math.min(...known), bottom: Math.max(...known) };
     return { text, list };
   });
