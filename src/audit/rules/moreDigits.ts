@@ -7,8 +7,15 @@ import { rounded } from "../effect";
 import type { CellEdit, Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { amountOf } from "../recipes/amounts/amountOf";
-import { amountPlace, type Place, type RecipeBlock } from "../recipes/recipeBlock";
-import { unitText } from "../recipes/amounts/unit";
+import { unitFromFormat, unitText } from "../recipes/amounts/unit";
+import { unitColumnOf } from "../recipes/amounts/unitColumnOf";
+import {
+  amountPlace,
+  type Place,
+  type Recipe,
+  type RecipeBlock,
+  type RecipeName,
+} from "../recipes/recipeBlock";
 import { shareLines } from "../amounts/shareLines";
 import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
@@ -75,6 +82,14 @@ function findingFor(
   ];
 }
 
+/** How many decimals an amount can have depends on its unit: where none is written, nothing is told. */
+function isUnitGuessed(block: RecipeBlock, recipe: Recipe, name: RecipeName): boolean {
+  if (!recipe.unitAssumed || name.unit !== undefined) return false;
+  const { row, column } = amountPlace(block, recipe, name);
+  const isShown = unitFromFormat(block.sheet.cellAt(row, column)?.format) !== null;
+  return !isShown && unitColumnOf(block, recipe) === null;
+}
+
 /** A ledger of thousands of recipes is looked at by its first ones. */
 const MOST_RECIPES = 1000;
 
@@ -93,6 +108,7 @@ function findAll({ blocks, results }: AuditContext): Finding[] {
   const amounts = blocks.flatMap((block) =>
     block.recipes.slice(0, MOST_RECIPES).flatMap((recipe) => {
       return block.names.flatMap((name) => {
+        if (isUnitGuessed(block, recipe, name)) return [];
         const unit = unitText(amountOf(block, recipe, name).unit);
         return findingFor(
           block.sheet,
