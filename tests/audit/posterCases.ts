@@ -63,7 +63,7 @@ const tubes = (
     ["Tube", "Dissolved", solute, water, "run 1 / °C"],
     ["P", "sucrose", 15, 150, -0.5],
     ["Q", "potassium chloride", 3, 400, -0.3],
-    ["R", "fructose", 5, 150, -0.3],
+    ["R", third, 5, 150, -0.3],
   ],
   Working: [
     ["Kf(H2O) / K kg mol⁻¹", null, 1.86],

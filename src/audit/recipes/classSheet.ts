@@ -4,7 +4,7 @@ import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 import { massIn } from "./amounts/unit";
 import { waterByFormula } from "./amounts/waterByFormula";
 import { waterLabel } from "./amounts/waterLabel";
-import { unitOfColumn, waterColumn } from "./tableOfSolutions";
+import { unitOfColumn, weighedColumns } from "./tableOfSolutions";
 
 const OF_CLASS: readonly Role[] = ["molar mass", "moles", "particles"];
 const IS_WATER = /\bwater\b|wasser\b/i;
@@ -99,14 +99,15 @@ const MOST_ROWS = 300;
 /** A list of solutes with the water it is dissolved in: one mix, or one for each row. */
 export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
   if (hasWater(block)) return [withWaterApart(block)];
-  const column = waterColumn(block);
-  const recipe = block.recipes.find(({ line }) => line !== column);
-  if (column !== null && recipe !== undefined) {
+  const weighed = weighedColumns(block);
+  if (weighed !== null) {
+    const { water, recipe } = weighed;
     return block.names
       .slice(0, MOST_ROWS)
-      .filter(({ row }) => !isBlank(block.sheet, row, column))
-      .map((name) => rowBlock(block, recipe, name, column));
+      .filter(({ row }) => !isBlank(block.sheet, row, water))
+      .map((name) => rowBlock(block, recipe, name, water));
   }
+  const [recipe] = block.recipes;
   const water = waterByFormula(block) ?? waterLabel(block.sheet, block);
   if (water !== null && recipe !== undefined && isOfEach(block, water)) {
     return block.names

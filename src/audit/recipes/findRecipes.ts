@@ -1,4 +1,4 @@
-import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import type { CellRange, Workbook, WorkbookSheet } from "../../workbook/model";
 import { blocksAcross } from "./blocksAcross";
 import { blocksDown } from "./blocksDown";
 import { withCalledRecipes } from "./calledRecipes";
@@ -39,6 +39,16 @@ const forgiving =
     return knowledge.kind === "unknown" ? check(foldedName(name)) : knowledge;
   };
 
+/** The headings of tables whose rows are blocks each: they head no recipes that stand across. */
+function headingsOf(lists: readonly RecipeBlock[]): readonly CellRange[] {
+  const headings = lists.flatMap(({ range, headerRow }) =>
+    headerRow === null || headerRow >= range.top
+      ? []
+      : [[`${headerRow} ${range.left}`, { ...range, top: headerRow, bottom: headerRow }] as const],
+  );
+  return [...new Map(headings).values()];
+}
+
 function blocksOf(
   context: FinderContext,
   texts: SheetTexts,
@@ -52,7 +62,7 @@ function blocksOf(
   const down = blocksDown(context, texts).filter(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
-  const taken = [...down, ...ownHere].map(({ range }) => range);
+  const taken = [...[...down, ...ownHere].map(({ range }) => range), ...headingsOf(down)];
   const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
   return withTotalsApart(context, withForms(lists, solutionForms(context, texts, lists)));
 }

@@ -4,6 +4,7 @@ import { goesOnBeyond } from "./goesOnBeyond";
 import { explainedLetter } from "./headings/explainedLetter";
 import { headerRole, type Role } from "./headings/headerRole";
 import { withoutNet } from "./headings/withoutNet";
+import { isRowOfUnits } from "./isRowOfUnits";
 import { columnsBeside, isEmptyBeside, NEAR_LEFT, type Segment } from "./segments";
 import { saysTolerance } from "./amounts/saysTolerance";
 import { massIn, unitFromWord } from "./amounts/unit";
@@ -73,8 +74,8 @@ function columnToWeigh(
 
 /** "m(solute) / g", "m_W in g": the letter that chemists write for a mass, of what, and its unit. */
 const OF_MASS = /^m ?[(_[]/;
-const isMassOf = (header: string): boolean =>
-  OF_MASS.test(header.trim()) && massIn(header) !== null;
+const isMassOf = (header: string, below: string): boolean =>
+  OF_MASS.test(header.trim()) && (massIn(header) ?? unitFromWord(below)) !== null;
 
 /** "Batch / g": a quantity divided by its unit, as headings of tables have it (ISO 80000-1). */
 const QUOTIENT = /^(.+?) ?\/ ?(?:k?g|mg)$/;
@@ -96,13 +97,17 @@ export function rolesBeside(
   const columns = columnsOfList(sheet, segment, items);
   const ofUnits = new Set(unitColumns(sheet, headerRow, items, columns));
   const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
+  const hasUnits = isRowOfUnits(sheet, headerRow + 1, segment.column);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
     // "Boat + solute": the vessel is weighed with it.
     const isGross = header.includes("+") && massIn(header) !== null;
-    const own = headerRole(withoutNet(header)) ?? headerRole(explainedLetter(sheet, header) ?? "");
+    const below = hasUnits ? textAt(sheet, headerRow + 1, column) : "";
+    const words = [withoutNet(header), explainedLetter(sheet, header) ?? "", below];
+    const own = words.map(headerRole).find((each) => each !== null);
     const said = isGross || saysTolerance(header) ? "other" : own;
-    const role = column === toWeigh || isMassOf(header) || isQuotient(header) ? "amount" : said;
+    const role =
+      column === toWeigh || isMassOf(header, below) || isQuotient(header) ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");

@@ -2,6 +2,7 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { holdsNumber, isBlank, textAt } from "./cells";
 import { headerRole } from "./headings/headerRole";
 import { unitFromWord } from "./amounts/unit";
+import { isRowOfUnits } from "./isRowOfUnits";
 import { nextColumn, nextRow } from "./nextFilled";
 
 /** Amounts stand at most this far beside the names. */
@@ -125,9 +126,15 @@ export function segmentsOf(
     { column, headerRow: null, rows: [] },
   ];
   for (const row of rows) {
-    if (headerRole(textAt(sheet, row, column)) === "name" || isHeaderRow(sheet, row, column))
+    const last = segments.at(-1);
+    if (isRowOfUnits(sheet, row, column)) {
+      if (last?.rows.at(-1) === row - 1) {
+        last.rows.pop();
+        segments.push({ column, headerRow: row - 1, rows: [] });
+      }
+    } else if (headerRole(textAt(sheet, row, column)) === "name" || isHeaderRow(sheet, row, column))
       segments.push({ column, headerRow: withTitles(sheet, row, column), rows: [] });
-    else segments.at(-1)?.rows.push(row);
+    else last?.rows.push(row);
   }
   return segments.filter((segment) => segment.rows.length > 0);
 }

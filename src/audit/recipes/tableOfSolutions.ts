@@ -10,14 +10,24 @@ import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 /** "Flask + water": the vessel is weighed with it. */
 const WITH_VESSEL = /\+/;
 
-/** A column of water beside the solutes: then every row is a solution of its own. */
-export function waterColumn({ sheet, headerRow, roles, recipes }: RecipeBlock): number | null {
+/** What a table of solutions weighs in: a column of water and one of what is dissolved in it. */
+interface Weighed {
+  readonly water: number;
+  readonly recipe: Recipe;
+}
+
+/** The column of water beside the solutes, of several the one that was typed: then every row is a solution of its own. */
+export function weighedColumns(block: RecipeBlock): Weighed | null {
+  const { sheet, headerRow, roles, recipes, names } = block;
   const columns = [...roles.keys()].filter((column) => {
     const header = textAt(sheet, headerRow ?? -1, column);
     return formKind(withoutNet(header)) === "water" && !WITH_VESSEL.test(header);
   });
-  const isOther = recipes.some(({ line }) => !columns.includes(line));
-  return isOther ? (columns[0] ?? null) : null;
+  const recipe = recipes.find(({ line }) => !columns.includes(line));
+  const isTyped = (column: number) =>
+    names.every(({ row }) => sheet.cellAt(row, column)?.formula === undefined);
+  const water = columns.find(isTyped) ?? columns[0];
+  return water === undefined || recipe === undefined ? null : { water, recipe };
 }
 
 /** The unit in a header, or in a row of units below it. */
@@ -48,9 +58,9 @@ function isDissolved(block: RecipeBlock, recipe: Recipe, name: RecipeName, colum
 
 /** Whether the rows of a list are solutions, each with its water beside it, though no column works with moles. */
 export function isTableOfSolutions(block: RecipeBlock): boolean {
-  const column = waterColumn(block);
-  const recipe = block.recipes.find(({ line }) => line !== column);
-  if (column === null || recipe === undefined) return false;
-  const dissolved = block.names.filter((name) => isDissolved(block, recipe, name, column));
+  const weighed = weighedColumns(block);
+  if (weighed === null) return false;
+  const { water, recipe } = weighed;
+  const dissolved = block.names.filter((name) => isDissolved(block, recipe, name, water));
   return dissolved.length > 0 && 2 * dissolved.length >= block.names.length;
 }

@@ -9,6 +9,7 @@ import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 import { cautionsSaid } from "../cautions/cautionsSaid";
 import { readsFrom } from "../cautions/readsFrom";
+import { isSolutionOfClass } from "../solutions/isSolutionOfClass";
 import { sheetsTelling } from "../cautions/sheetsTelling";
 import { saysAllergens, saysBesideNames, saysSomewhere } from "../cautions/saidToEater";
 
@@ -85,7 +86,9 @@ function unsaidOf(
 }
 
 function findOn(context: AuditContext, sheet: WorkbookSheet): Finding[] {
-  const here = withoutExtracts(context.blocks).filter((block) => block.sheet === sheet);
+  const here = withoutExtracts(context.blocks).filter(
+    (block) => block.sheet === sheet && !isSolutionOfClass(block),
+  );
   const unsaid = unsaidOf(context, sheet, here);
   if (unsaid.length === 0) return [];
   const first = here.find((block) => unsaidOf(context, sheet, [block]).length > 0);

@@ -3,6 +3,7 @@ import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
+import { isSolutionOfClass } from "../solutions/isSolutionOfClass";
 import {
   isMoreThan,
   judgedRecipes,
@@ -54,5 +55,8 @@ function findIn(judged: JudgedRecipe): Finding[] {
 export const polyolCrystallises: Rule = {
   ...identity,
   title: "Erythritol or mannitol that will crystallise in the freezer",
-  find: (context) => judgedRecipes(context).flatMap(findIn),
+  find: (context) =>
+    judgedRecipes(context)
+      .filter(({ block }) => !isSolutionOfClass(block))
+      .flatMap(findIn),
 };

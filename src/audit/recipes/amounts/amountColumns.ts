@@ -27,7 +27,7 @@ const BESIDE_TITLES = new Set<Role | null>(["price", "total", "unit", "other", n
 /** Words that may be the title of a recipe. */
 const isTitle = (header: string, role: Role | undefined): boolean =>
   header !== "" &&
-  (headerRole(header) === null || role === "amount") &&
+  (role === "amount" || (headerRole(header) === null && (role ?? "other") === "other")) &&
   !/\b(per|pro|je|unit|einheit|how many|wie ?viele|anzahl)\b|\//i.test(header);
 
 /** Amounts stand right of their names; left of them only where there are none to the right that were typed. */
@@ -120,7 +120,10 @@ export function amountColumns(
     const all = [...bases, ...chosen].sort((one, other) => one - other);
     return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));
   }
-  const spoken = (column: number) => headerRole(textAt(sheet, segment.headerRow ?? -1, column));
+  const spoken = (column: number) => {
+    const role = roles.get(column) ?? "other";
+    return role === "other" ? headerRole(header(column)) : role;
+  };
   const unspoken = numeric.filter((column) => spoken(column) === null);
   const half = (column: number) => filled(column) * 2 >= items.length;
   if (numeric.filter(half).length === 1) return unspoken.filter(half);

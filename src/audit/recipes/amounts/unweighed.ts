@@ -4,7 +4,9 @@ import type { Role } from "../headings/headerRole";
 import { isNumbering } from "./isNumbering";
 import { readInRow } from "./readInRow";
 import { stockColumns } from "./stockColumns";
+import { isClassSheet } from "../classSheet";
 import { leadingUnit, massIn } from "./unit";
+import { vesselColumns } from "./vesselColumns";
 
 /** A list's lines, and what heads the columns beside them. */
 interface Headed {
@@ -33,7 +35,7 @@ function takenOff(sheet: WorkbookSheet, row: number, column: number): number | n
 /**
  * The columns that are no amounts of a recipe, whatever their headings say: the lines' numbers; what each line costs,
  * worked out from what a kilogram does; what is there of each, what is missing of it, and how
- * little of it makes one order more.
+ * little of it makes one order more; in a class, what a scale read of a vessel.
  */
 export function unweighed(
   sheet: WorkbookSheet,
@@ -66,5 +68,6 @@ export function unweighed(
   const others = columns.filter(
     (column) => isCost(column) || isCount(column) || RESTOCK.test(header(column)),
   );
-  return new Set([...others, ...shop, ...left]);
+  const vessels = isClassSheet(roles) ? vesselColumns(sheet, columns, items) : [];
+  return new Set([...others, ...shop, ...left, ...vessels]);
 }

@@ -47,7 +47,7 @@ const KIND_BEHIND = new RegExp(
 const USED =
   "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben|vorgelegt)(e[sn]?)?)";
 const WATER = new RegExp(
-  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel |how much |wie ?viel )?|how much |wie ?viel )?(${MASS},? ?(of |an |von |des |der |the )*)?(${USED} )?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|${USED}|poured in|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
+  `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel |how much |wie ?viel )?|how much |wie ?viel )?(${MASS},? ?(of |an |von |des |der |the )*)?(${USED} )?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|${USED}|poured (in|on|over it)|dazu|hinzu|darauf|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
 const OF_MASS =
   /\b(mass|grams?|how much|wie ?viel|weight|weighed|zugabe|amount|quantity|masse|menge|einwaage|eingewogene?[rsn]?|gramm|gewicht)\b|(stoff|salz|zucker)(masse|menge|portion)|^m$|^(dissolved|gelöst)$|(dissolved|solute|gelöste[rs]? stoff).*[([]\s*k?g\s*[)\]]/;
