@@ -124,3 +124,31 @@ test("answers in a row that reads a recipe's total are about that recipe", () =>
   const found = findingsOf({ Check: check, Mixes: mixes }).filter(({ sheet }) => sheet === "Check");
   expect(placesOf(found)).toEqual(["D3 result-differs"]);
 });
+
+/** Three recipes in columns, with sugars that are per 100 g of something else and the right freezing points. */
+const threeColumns = (...sugars: readonly number[]): Rows => [
+  ["Ingredient", "Mild (g)", "Sweet (g)", "Sweetest (g)"],
+  ["Water", 800, 750, 700],
+  ["Sucrose", 150, 200, 250],
+  ["Dextrose monohydrate", 50, 50, 50],
+  [],
+  ["Freezing point (°C)", -1.71, -2.26, -2.93],
+  ["Sugars in the mix (g)", ...sugars],
+];
+
+test("where no answer of one name fits its list and the others do, that is told once", () => {
+  const found = findingsOf(threeColumns(15, 20, 25)).filter(
+    ({ rule }) => rule === "result-differs",
+  );
+  expect(placesOf(found)).toEqual(["B7 result-differs"]);
+  expect(found[0]?.severity).toBe("warning");
+  expect(found[0]?.message).toMatch(/^None of the 3 answers of this name fits its list: "Sugars/);
+});
+
+test("where one of that name fits, each of the others is told", () => {
+  const found = findingsOf(threeColumns(195.5, 20, 25));
+  expect(placesOf(found)).toEqual(
+    expect.arrayContaining(["C7 result-differs", "D7 result-differs"]),
+  );
+  expect(found.some(({ message }) => message.startsWith("None"))).toBe(false);
+});

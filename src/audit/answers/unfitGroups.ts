@@ -3,6 +3,7 @@ import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { isLedger } from "../recipes/isLedger";
 import type { Place, Recipe } from "../recipes/recipeBlock";
+import { isUnexplained } from "./isUnexplained";
 import { statedParts } from "./statedParts";
 
 /** Fewer answers may each be wrong by themselves. */
@@ -38,10 +39,6 @@ function answeredRecipes(context: AuditContext): readonly Answered[] {
   }
   return [...found.values()];
 }
-
-/** What a label has in quotes explains nothing. */
-const isUnexplained = ({ message }: Finding): boolean =>
-  !/ comes out | ideal law /.test(message.replaceAll(/"[^"]*"/g, ""));
 
 /**
  * The recipes whose answers are all wrong where there are several, and all recipes of a sheet where none has a right

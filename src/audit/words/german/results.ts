@@ -2,6 +2,10 @@
 export const resultFindings: Readonly<Record<string, string>> = {
   'None of the {count} answers here fits the list: "{label}" is {stated} {unit}; recomputed from the recipe it is {ours} {unit2}.':
     "Keine der {count} Antworten hier passt zur Liste: „{label}“ ist {stated} {unit}; aus dem Rezept nachgerechnet sind es {ours} {unit2}.",
+  'None of the {count} answers of this name fits its list: "{label}" is {stated} {unit}; recomputed from the recipe it is {ours} {unit2}.':
+    "Keine der {count} Antworten dieses Namens passt zu ihrer Liste: „{label}“ ist {stated} {unit}; aus dem Rezept nachgerechnet sind es {ours} {unit2}.",
+  "Look at what the name means, and of how much, then at how the numbers were worked out.":
+    "Ansehen, was der Name meint und bezogen worauf, dann, wie die Zahlen gerechnet wurden.",
   "Look at what was read as the recipe, then at its amounts.":
     "Erst ansehen, was als Rezept gelesen wurde, dann die Mengen.",
   '"{label}" is {stated} {unit}; recomputed from the recipe it is {ours} {unit2}.{why?}':
