@@ -1,4 +1,6 @@
 import { isAllergenList } from "./allergenList";
+import { saysByLetters } from "./saysByLetters";
+import { saysInIt } from "./saysInIt";
 
 const ALLERGENS_SAID =
   /allerg|\bco?eliacs?\b|zöliakie|\b(may )?contains?\b|enthält|spuren von|\bkann\b.{0,40}\benthalten\b/i;
@@ -6,9 +8,6 @@ const ALLERGENS_SAID =
 /** Which allergens there are, is said by other words than those of a heading. */
 const HEADING_WORDS =
   /allerg\p{L}*|\b(may )?contains?\b|\bcauses?\b|\bmay\b|enthält|spuren|\bkann\b|\benthalten\p{L}*|auslösen|cautions?|advice|recipe|rezept|hinweise?|warn\p{L}*|notes?|labels?|info(rmation)?(en)?|list[es]?|present|declar\p{L}*|deklar\p{L}*|bold|fett|\blt\b|laut|gemä(ß|ss)|\bgem\b|\blmiv\b|sufferers|verordnung|regulation|\b(and|und|for|für|to|the|die|der|per|je|line|zeile|of|von|in|our|this|mix)\b|[^\p{L}]/giu;
-
-/** The letters by which menus name them: "Allergene: A, C, G". Common practice, no source. */
-const LETTERS = /^allergene?s?[: ]+([A-R], *)*[A-R]$/i;
 
 /** "Tasters, this has milk", "Made with egg", "Has in it tree nuts": in some sentence all that is in it are allergens. */
 const HAS =
@@ -27,6 +26,7 @@ const HAS_NONE =
   /\b(contains? no|free (of|from)|without|enthält keine?n?|frei von|ohne) ([\p{L} ]+?)(?=$|[,.;!])|[\p{L}]+-(free|frei)\b/giu;
 
 const hasAllergens = (text: string): boolean =>
+  saysInIt(text) ||
   text
     .split(/[.;!]/)
     .some((each) =>
@@ -36,7 +36,7 @@ const hasAllergens = (text: string): boolean =>
 /** Whether a text speaks of allergens: as a heading or label that names none, or as a statement; null when of neither. */
 export function allergensSaid(said: string): "heading" | "statement" | null {
   const text = said.replaceAll(HAS_NONE, "");
-  if (hasAllergens(text) || LETTERS.test(text.trim())) return "statement";
+  if (hasAllergens(text) || saysByLetters(text)) return "statement";
   if (!ALLERGENS_SAID.test(text) || OF_EATERS.test(text)) return null;
   return text.replaceAll(HEADING_WORDS, "").length > 1 ? "statement" : "heading";
 }

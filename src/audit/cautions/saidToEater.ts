@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
+import { saysByLetters } from "./saysByLetters";
 import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
@@ -152,7 +153,7 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
 
 /** "Contains water (g)": a label that asks for a number tells nobody anything, however far its number stands. */
 const isOfMass = ({ text }: Said): boolean =>
-  text.length <= LONGEST_LABEL && unitFromHeader(text) !== null;
+  text.length <= LONGEST_LABEL && unitFromHeader(text) !== null && !saysByLetters(text);
 
 /** Whether allergens are told on one of some sheets: in a sentence, as a note, beside a label, or under a heading with something under it. */
 export function saysAllergens(context: AuditContext, sheets: readonly WorkbookSheet[]): boolean {
