@@ -7,17 +7,19 @@ export interface SaidCaution {
 }
 
 const YOUNG =
-  /infant|bab(y|ies)|toddler|under[- ](1s?|ones?)\b|(12|twelve)[- ]?(months?|mo)\b|first (year|birthday)|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf)[- ]?monat|ersten lebensjahr|(1\.|ersten) geburtstag/i;
+  /infant|bab(y|ies)|toddler|wickelkind|under[- ](1s?|ones?)\b|(children|kids|ages?|those) over (1|one)\b|(12|twelve)\+?[- ]?(months?|mo)\b|from (age )?(one|1)\b( year)?(?! ?[\p{L}\d])|(at least|over) (one|1|a) year|(ab|älter als|über) (1|einem) (jahr|j\b)|first (year|birthday)|1 year|säugling|kleinkind|unter (1|einem) jahr|(12|zwölf)[- ]?mon(at|\b)|ersten lebensjahr|(1\.|ersten) geburtstag/iu;
 
 /** "Add the alcohol when it is cold" tells the cook, "Bottles, alcohol by weight" heads a table. */
 const NOT_TO_EATER =
   /\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugie(ß|ss)en|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss|al[ck]ohol (by|nach) (weight|volume|mass|gewicht|masse|volumen))\b/i;
 const HAS_ALCOHOL =
-  /\b(contains?|has|have|with|enthält|enthalten|mit) (some |etwas |\d+([.,]\d+)? ?% )?al[ck]ohol/i;
-const GROWN_UP = /adults|grown-?ups|erwachsene|18 (years|jahren)|ab 18|over 18|\b18 ?\+/i;
+  /\b(contains?|has|have|with|enthält|enthalten|mit) (some |etwas |\d+([.,]\d+)? ?% )?(al[ck]ohol|alc\b|spirits?\b|spirituose)/i;
+const GROWN_UP =
+  /adults|grown[- ]?ups|erwachsene|18 (years|jahren)|(ab|over|from|under|unter) (18|eighteen)s?(?=\s*($|[,;!)]|[.:](?!\d)|years?\b|jahren?\b|only\b))|\b18 ?\+|minderjährige/i;
+const PREGNANT = /pregnan|schwanger/i;
 /** Of cold food with spirits this is said for one reason only. */
 const NO_CHILDREN =
-  /\b(not|never|no|none|nicht|nichts?|nix|kein\w*)\b.{0,20}\b(children|kids|pupils|minors|kinder\w*|schüler\w*|jugendlich\w*)/i;
+  /\b(not|never|no|none|nicht|nichts?|nix|kein\w*)\b.{0,20}\b(children|kids|pupils|minors|kinder\w*|schüler\w*|jugendlich\w*)|\b(children|kids|drivers|kinder|fahrer\p{L}*): ?(no|none|not|nein|nicht|kein\p{L}*)\b/iu;
 /** Nothing else keeps anyone from driving. */
 const NO_DRIVERS =
   /\b(not|never|no|nobody|no one|none|nicht|nichts?|nix|kein\w*|niemand)\b.{0,60}\b(driv(e|es|ing|ers?)|(auto)?fahr(en|er\w*|t|e))\b/i;
@@ -26,15 +28,17 @@ const STRENGTH = /^(?=.*\d).*\b(abv|al[ck]\.?)\b.*%|^(?=.*\d).*\bal[ck]\.? .*%? 
 const FREE =
   /al[ck]ohol[- ]?(free|frei)|\b(no|without|free (of|from)|ohne|kein(en)?|frei von) al[ck]ohol/gi;
 
+const RAW_EGG =
+  /raw (or undercooked )?(egg|yolk)|uncooked egg|pasteuri[sz]ed?\b|\bpast\.|\brohe[mnrs]? (ei|eigelb|eier)|\brohei\b|pasteurisier/i;
+
 function tellsOfAlcohol(text: string): boolean {
   const told = text.replaceAll(FREE, "");
   if ([HAS_ALCOHOL, GROWN_UP, NO_CHILDREN, NO_DRIVERS, STRENGTH].some((words) => words.test(told)))
     return true;
+  if (PREGNANT.test(told) && !RAW_EGG.test(told)) return true;
   return /al[ck]ohol/i.test(told) && !NOT_TO_EATER.test(told);
 }
 
-const RAW_EGG =
-  /raw (or undercooked )?(egg|yolk)|uncooked egg|pasteuri[sz]ed|\brohe[mnrs]? (ei|eigelb|eier)|\brohei\b|pasteurisiert/i;
 const RAW_FLOUR =
   /(raw|uncooked) flour|(heat[- ]treated|baked|toasted) flour|rohes mehl|(erhitztes|geröstetes|hitzebehandeltes) mehl|mehl (vorher )?(erhitzen|rösten)/i;
 const GLYCEROL =
