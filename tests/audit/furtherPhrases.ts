@@ -153,6 +153,9 @@ export const furtherPhrases = {
     "dry solids %",
   ],
   "sugar share": [
+    "Zucker im Eis, %",
+    "Sugar in the ice (%)",
+    "Zuckergehalt des fertigen Eises (%)",
     "Zucker, Anteil an allem (%)",
     "Zuckeranteil von allem (%)",
     "sugar as a share of everything (%)",

@@ -64,6 +64,25 @@ test("as near to the next list as to its own, what is said below a list is still
   expect(placesOf(found.filter(({ rule }) => rule === "misses-its-target"))).toEqual([]);
 });
 
+test("a label with its style above the next list is not the title of that", () => {
+  const across = (title: string, water: number, style: string): Rows => [
+    [title, "water", "sugar", "dextrose monohydrate"],
+    ["one bucket, g", water, 190, 60],
+    [],
+    ["Freezing point (°C)", formula("RIME.FREEZINGPOINT(B1:D1,B2:D2)", -2.7)],
+    ["Scooping", style],
+  ];
+  const thin = [
+    ...across("Coffee ice", 1100, "scraped granita").slice(0, 3),
+    ["Scooping", "scraped granita"],
+  ];
+  const two: Rows = [...across("Lemon ice", 600, "scooped at −13"), [], [], ...thin];
+  const missed = (rows: Rows) =>
+    placesOf(findingsOf(rows).filter(({ rule }) => rule === "misses-its-target"));
+  expect(missed(two)).toEqual([]);
+  expect(missed(two.with(1, ["one bucket, g", 1100, 190, 60]))).toEqual(["B5 misses-its-target"]);
+});
+
 test("a style among answers is that of the list they read, though syrups stand nearer", () => {
   // Water and sucrose freeze at −1.5 °C here: too hard to be scooped at −13 °C.
   const rows: Rows = [

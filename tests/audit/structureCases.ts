@@ -74,6 +74,22 @@ export const structureCases: readonly RuleCase[] = [
     rows: costed((row) => formula(`B${row}*0.0024`, 0.2)),
     cells: ["D2:D6"],
   },
+  ...["Tubs of 350 g", "Becher à 350 g", "350-g-Bomben"].map((label): RuleCase => ({
+    ...{ rule: "hard-coded-number", cells: [] },
+    what: `what each has of what is counted, as "${label}" says`,
+    rows: costed(cost, [label, formula("B7/350", 1.4)]),
+  })),
+  ...["Tubs of 500 g", "Tubs, 350 of them"].map((label): RuleCase => ({
+    ...{ rule: "hard-coded-number", cells: ["B8"] },
+    what: `what each has of what is counted, not as "${label}" says`,
+    rows: costed(cost, [label, formula("B7/350", 1.4)]),
+  })),
+  {
+    rule: "hard-coded-number",
+    what: "what each tub has, which has a cell of its own",
+    rows: costed(cost, ["Tub (g)", 350], ["Tubs of 350 g", formula("B7/350", 1.4)]),
+    cells: ["B9"],
+  },
   {
     rule: "hard-coded-number",
     what: "the same number along a row, told once, and another beside it apart",

@@ -1,3 +1,4 @@
+import { findTarget } from "../../catalogue/findTarget";
 import { normalName } from "../../catalogue/normalName";
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
@@ -29,9 +30,13 @@ function rowsOfTitle({ sheet, range }: RecipeBlock): number[] {
   return first < 0 ? [] : above.slice(first, end < 0 ? undefined : end);
 }
 
-/** Whether words have a number right behind them, or before them in the columns of a list: those of another one. */
-const isOfNumber = ({ sheet, range: { left } }: RecipeBlock, row: number, column: number) =>
+/**
+ * Whether words have a number or a target right behind them, or a number before them in the columns of a list: those of
+ * another one.
+ */
+const isOfOther = ({ sheet, range: { left } }: RecipeBlock, row: number, column: number) =>
   looksNumeric(sheet, row, column + 1) ||
+  findTarget(textAt(sheet, row, column + 1)) !== undefined ||
   rangeLines(left, column - 1).some((at) => looksNumeric(sheet, row, at));
 
 /** The words above the columns of a list that have no number beside them: one of them is its title; of many lists each is above the next. */
@@ -41,7 +46,7 @@ const wordsAbove = (block: RecipeBlock): string[] => {
   return rowsOfTitle(block).flatMap((row) =>
     (sheetTexts(sheet).columnsByRow.get(row) ?? [])
       .filter((column) => column >= range.left && column <= range.right)
-      .filter((column) => !isOfNumber(block, row, column))
+      .filter((column) => !isOfOther(block, row, column))
       .map((column) => textAt(sheet, row, column)),
   );
 };

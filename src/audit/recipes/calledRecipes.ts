@@ -1,5 +1,6 @@
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains, overlaps } from "../../workbook/references";
+import { unitOfList } from "./amounts/unitOfList";
 import { isBlank, textAt } from "./cells";
 import { rangeLines } from "./corrections/rangeLines";
 import { statedDown } from "./corrections/statedDown";
@@ -68,7 +69,14 @@ function blockFrom(
   if (known.length < 2 || known.length * 2 < block.names.length) return [];
   const headerRow = headerAbove(sheet, top, columns);
   const rows = block.names.map(({ row }) => row);
-  const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows));
+  const unit = unitOfList(
+    sheet,
+    { column, headerRow, rows },
+    block.names,
+    block.totals,
+    columns[0] ?? column,
+  );
+  const recipes = columns.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
   const roles = new Map(columns.map((each) => [each, "amount" as const]));
   return [{ ...block, headerRow, recipes, roles, stated: false }];
 }

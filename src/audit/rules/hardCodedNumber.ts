@@ -102,7 +102,7 @@ function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
     const text = cell.sharedFormula ?? cell.formula;
     if (text === undefined) return;
     const inputs = inputsIn(text, temperatures);
-    const numbers = inputs.filter((one) => !isSaid(text, Number(one))).join(", ");
+    const numbers = inputs.filter((one) => !isSaid(text, Number(one), { row, column })).join(", ");
     if (numbers === "") return;
     const last = lastIn.get(column);
     if (last?.numbers === numbers && goesOn(sheet, last, row)) {

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
+import { partOf } from "../../answers/partLabel";
 import { looksNumeric, textAt } from "../cells";
 import { nextColumn } from "../nextFilled";
 import { ratioUnit } from "./ratioUnit";
@@ -12,6 +13,9 @@ const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
 /** "All shares in % m/m": for more than the one number that may stand beside or below. */
 const OF_ALL =
   /\b(all|every\w*|alles?|aller|sämtliche\w*|amounts|shares|mengen|anteile|angaben|werte)\b/i;
+
+/** "All the water (g)" with its number beside it is one answer. */
+const saysOfAll = (text: string): boolean => OF_ALL.test(text) && partOf(text) === null;
 
 /** The unit that a title names for all numbers below it: in its words, in brackets, or first. */
 export function unitIn(text: string): AmountUnit | null {
@@ -40,7 +44,7 @@ export function unitInTitle(
         [row, nextColumn(sheet, row, column)],
         [row + 1, column],
       ].some(([at, beside]) => looksNumeric(sheet, at ?? row, beside ?? column));
-      const unit = isOfOne && !OF_ALL.test(text) ? null : unitIn(text);
+      const unit = isOfOne && !saysOfAll(text) ? null : unitIn(text);
       if (unit !== null) return unit;
     }
   }

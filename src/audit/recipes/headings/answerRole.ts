@@ -59,6 +59,9 @@ const AT_COLD = /(at|by|bei|@) ?[-−–]? ?\d+(?:[.,]\d+)? ?(°|\(|c\b|$)/;
 /** "Freezing point against version A": how one answer compares with another, unless that is water's. */
 const COMPARED =
   /\b(against|versus|vs\.?|(as )?compared (to|with)|relative to|in comparison (to|with)|gegen(über)?|verglichen mit|im vergleich (zu[mr]?|mit)) (?!.*\b(water|wassers?|0|zero|null|time|zeit)\b)\p{L}/u;
+/** "Sugar in the ice (%)", "Fett im fertigen Eis": what else than water is in what was made. */
+const IN_ICE =
+  /(sug|sugars?|zucker\w*|salt|salz\w*|fat|fett\w*|alcohol|alkohol\w*|ethanol|solids|solutes|dry matter|trocken\w*|protein|eiweiß|milk|milch\w*|fruit|frucht\w*|obst\w*|syrup|sirup|air|luft|nuts|nüsse) (content |share |gehalt |anteil )?(in|im|of|des)( (the|our|one|a|finished|fertigen|ganzen))* (ice|eis(es)?)\b/;
 /** Devices, times and stores are about freezing, too, and goods and portions about ice. */
 const OTHER_THING = anyOf(
   "freezers?\\b|deep[- ]freez|freez\\w* (room|cost|speed|machine|tunnel)|maschine|truhe|schrank",
@@ -88,6 +91,7 @@ const isFrozenShare = (plain: string): boolean =>
 
 const isIce = (plain: string): boolean =>
   ICE.test(plain) &&
+  !IN_ICE.test(plain) &&
   !IN_GRAMS.test(plain) &&
   !IN_CELSIUS.test(plain) &&
   (WATER_AS_ICE.test(plain) || SHARE.test(plain) || AT_COLD.test(plain) || /^gefroren/.test(plain));
