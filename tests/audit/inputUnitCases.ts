@@ -208,4 +208,39 @@ export const inputUnitCases: readonly RuleCase[] = [
     rows: [[title], [], ["Ingredient", "Amount"], ["Water", 500], ["Sugar", 150], ["Salt", 2]],
     cells: title.endsWith("in g") ? [] : ["B3"],
   })),
+  ...(
+    [
+      ["Cabinet", ["B1"]],
+      ["Kühlmöbel", ["B1"]],
+      ["Cabinet (°C)", []],
+    ] as const
+  ).map(([label, cells]) => ({
+    rule: "input-without-unit",
+    what: `a cold number on another sheet than the list, which our function reads: ${label}`,
+    rows: {
+      Expected: [
+        [label, -18],
+        ["Ice, of the water (%)", formula("100*RIME.ICEFRACTION(Mix!A2:A3,Mix!B2:B3,B1)", 90)],
+        ["Ledger", -12],
+      ],
+      Mix: LIST,
+    },
+    cells,
+  })),
+  ...(
+    [
+      ["A3*B6", ["B6"]],
+      ["A3*B6", []],
+    ] as const
+  ).map(([text, cells]) => ({
+    rule: "input-without-unit",
+    what: `a number that ${text} reads and gives ${cells.length > 0 ? "a number" : "an error"}`,
+    rows: [
+      ...LIST,
+      [],
+      ["Buckets", 4],
+      ["Of all", formula(text, cells.length > 0 ? 3 : { error: "#VALUE!" })],
+    ],
+    cells,
+  })),
 ];

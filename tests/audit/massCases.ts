@@ -1,5 +1,14 @@
-import { formula } from "./bookOf";
+import { formula, type Rows } from "./bookOf";
 import type { RuleCase } from "./ruleCase";
+
+/** The card, times as much as what the benches weighed in but for its sugar. */
+const batches = (sugar: number, times: number): Rows => [
+  ["Ingredient", "Card (g)", "Bench 1 (g)", "Bench 2 (g)", "Bench 3 (g)"],
+  ["Water", times * 480, 500, 470, 490],
+  ["Sucrose", sugar, 170, 165, 180],
+  ["Lemon juice", times * 120, 120, 118, 125],
+  ["Dextrose monohydrate", times * 60, 62, 60, 59],
+];
 
 /** Amounts that only another unit explains, and small or large ones that are meant. */
 export const massCases: readonly RuleCase[] = [
@@ -82,5 +91,23 @@ export const massCases: readonly RuleCase[] = [
       ],
     },
     cells: [],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "half a batch whose sugar is short, beside whole ones",
+    rows: batches(17, 0.5),
+    cells: [],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "half a batch with a tenth of its sugar, beside whole ones",
+    rows: batches(8.5, 0.5),
+    cells: ["B3"],
+  },
+  {
+    rule: "mass-units-mixed",
+    what: "three batches with a tenth of their sugar, beside single ones",
+    rows: batches(51, 3),
+    cells: ["B3"],
   },
 ];

@@ -83,6 +83,31 @@ test("a label with its style above the next list is not the title of that", () =
   expect(missed(two.with(1, ["one bucket, g", 1100, 190, 60]))).toEqual(["B5 misses-its-target"]);
 });
 
+test("what stands above the title of a list, below that of another, is the other's", () => {
+  const thin: Rows = [["Coffee ice"], ["g", "Item"], [840, "water"], [160, "sugar"]];
+  const dense: Rows = [
+    ["Lemon ice"],
+    ["g", "Item"],
+    [600, "water"],
+    [190, "sugar"],
+    [60, "dextrose monohydrate"],
+    [],
+    ["Freezing point (°C)", "Water (g)"],
+    [-2.7, 605],
+    [],
+  ];
+  const missed = (rows: Rows) =>
+    placesOf(findingsOf(rows).filter(({ rule }) => rule === "misses-its-target"));
+  const style: Rows = [["want it", "scooped at −13"]];
+  expect(missed([...dense, ...style, [], ...thin])).toEqual([]);
+  // Below its title it is the second's.
+  expect(missed([...dense, [], ["Coffee ice"], ...style, ...thin.slice(1)])).toEqual([
+    "B12 misses-its-target",
+  ]);
+  // Above all lists it is the first's.
+  expect(missed([...style, ["to eat", "by night"], [], ...thin])).toEqual(["B1 misses-its-target"]);
+});
+
 test("a style among answers is that of the list they read, though syrups stand nearer", () => {
   // Water and sucrose freeze at −1.5 °C here: too hard to be scooped at −13 °C.
   const rows: Rows = [

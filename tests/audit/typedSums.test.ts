@@ -126,6 +126,24 @@ describe("A number typed below others that says what all of them are", () => {
   ])("$what", expectFound);
 });
 
+describe("A number typed below others that says what a whole time comes to", () => {
+  test.each<Tried>([
+    { what: "as they add up", sheets: { Fair: fees("all season", 82.5) }, found: [] },
+    {
+      what: "as they do not",
+      sheets: { Fair: fees("all season", 88.1) },
+      found: ["total-incomplete Fair!B9"],
+    },
+    {
+      what: "in German",
+      sheets: { Markt: fees("das ganze Jahr", 88.1, "Gebühr (€)") },
+      found: ["total-incomplete Markt!B9"],
+    },
+    { what: "one more time", sheets: { Fair: fees("next season", 88.1) }, found: [] },
+    { what: "an average", sheets: { Fair: fees("all season, mean", 28) }, found: [] },
+  ])("$what", expectFound);
+});
+
 /** Shares above which their sum is typed, beside that of the amounts. */
 const shares = (sum: number, second = 20): Rows => [
   ["All of it", formula("SUM(B3:B5)", 1000), sum],

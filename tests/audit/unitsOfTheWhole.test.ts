@@ -32,6 +32,16 @@ describe("Amounts with a unit each, below a heading that says how much they make
     expect(told(leaf(heading, 0.2, "kg"))).toContain("A3 mass-units-mixed");
   });
 
+  test("along a row, too", () => {
+    const row = (label: string): Rows => [
+      [null, "water", "sugar", "lemon juice"],
+      [label, 700, 200, 100],
+    ];
+    expect(unitsOf(row("for a kilo"))).toEqual([null]);
+    expect(unitsOf(row("for a kilo, g"))).toEqual(["g"]);
+    expect(unitsOf(row("amount in kg"))).toEqual(["kg"]);
+  });
+
   test("in another unit than the heading has", () => {
     expect(told(leaf("amount in kg"))).toContain("A2 mass-units-mixed");
   });

@@ -1,20 +1,11 @@
-import { cellName } from "../../workbook/address";
-import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
+import { isErrorAt } from "../recipes/cells";
+import { isReadAs } from "./isReadAs";
 import { isLeftBehind, isPrice, isQuantity, isVessel } from "./inputLabel";
 import { powerByFormula } from "./powerByFormula";
 import type { CellOnSheet } from "./powerOfMass";
 import type { UnitlessInput } from "./unitlessInput";
 import { wordsOfCell } from "./wordsOfCell";
-
-/** How formulas write a cell: on its own sheet, on others, or by its name. */
-function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegExp {
-  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(cellName(row, column)) ?? [];
-  const place = `\\$?${letters}\\$?${digits}(?![\\d(:])`;
-  const escaped = sheet.name.replaceAll(/[\\^$.*+?()[\]{}|]/g, "\\$&");
-  const address = isOwn ? `(?<![\\p{L}\\d_.!$:])${place}` : `${escaped}'?!${place}`;
-  return new RegExp(address, "iu");
-}
 
 /** One input may be read in every row of a long list. */
 const MOST_WEIGHED = 50;
@@ -30,33 +21,6 @@ function isAddedToMoney(answer: CellOnSheet, formula: string, written: RegExp): 
   return MONEY.test(before === "" ? above : before);
 }
 
-/** A formula as its cell has it, and as the first of the cells that share it. */
-interface FormulaText {
-  readonly shared: string;
-  readonly own: string;
-}
-
-type Reading = (answer: CellOnSheet, formula: FormulaText) => boolean;
-
-/** Whether some formula that reads the number is as asked, by how the formulas of a sheet write it. */
-function isRead(
-  { workbook }: AuditContext,
-  input: UnitlessInput,
-  asked: (written: RegExp) => Reading,
-): boolean {
-  return workbook.sheets.some((sheet) => {
-    const written = writtenAs(input, sheet === input.sheet);
-    const isSo = asked(written);
-    let isFound = false;
-    eachFormula(sheet, (row, column, cell) => {
-      const shared = cell.sharedFormula ?? cell.formula;
-      if (isFound || shared === undefined || !written.test(shared)) return;
-      isFound = isSo({ sheet, row, column }, { shared, own: cell.formula ?? shared });
-    });
-    return isFound;
-  });
-}
-
 /** What tells formulas that take the number as so much per hundred or from grams to kilograms, or add a fraction. */
 function conversionsOf({ source }: RegExp, value: number): readonly RegExp[] {
   const converted = `${source}\\s*(?:/\\s*100(?!\\d)|%)|${source}\\s*[*/]\\s*1000(?!\\d)|\\b1000\\s*[*/]\\s*${source}`;
@@ -70,7 +34,7 @@ function conversionsOf({ source }: RegExp, value: number): readonly RegExp[] {
 function isCounted(context: AuditContext, input: UnitlessInput): boolean {
   if (!isVessel(input.label)) return false;
   let weighed = 0;
-  return isRead(context, input, () => (answer, { own }) => {
+  return isReadAs(context, input, () => (answer, { own }) => {
     weighed += 1;
     return weighed <= MOST_WEIGHED && powerByFormula(context.blocks, answer, own, input) === 0;
   });
@@ -87,12 +51,14 @@ export function isWorkedWith(context: AuditContext, input: UnitlessInput): boole
   const isBroken = value > 1 && !Number.isInteger(value);
   const isMeasured = isQuantity(label) || isLeftBehind(label, value) || isPrice(label) || isBroken;
   let weighed = 0;
-  return isRead(context, input, (written) => {
+  return isReadAs(context, input, (written) => {
     const conversions = conversionsOf(written, value);
     return (answer, { shared, own }) => {
       if (isMeasured || conversions.some((each) => each.test(shared))) return true;
       weighed += 1;
-      if (weighed > MOST_WEIGHED) return false;
+      // What gives an error, as a name times a number does, tells no unit.
+      const isError = isErrorAt(answer.sheet, answer.row, answer.column);
+      if (weighed > MOST_WEIGHED || isError) return false;
       const isMass = powerByFormula(context.blocks, answer, own, input) === 1;
       return isMass || isAddedToMoney(answer, own, written);
     };

@@ -18,6 +18,10 @@ import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
 /** Two numbers above a third may be anything. */
 const LEAST_LINES = 3;
 
+/** "All season", "das ganze Jahr", "over the year": what its months or weeks come to. */
+const WHOLE_TIME =
+  /^(((in|over|for|im|über|für) )?((the|das|die|den|der) )?(all|whole|entire|full|ganze[nrs]?|gesamte[nrs]?|alle)( (of )?(the|our))?|over the|across the|übers) (season|year|term|month|week|summer|winter|saison|jahr|halbjahr|monat|woche|sommer|months|weeks|days|monate|wochen|tage)( (together|in all|zusammen|insgesamt))?$/iu;
+
 /** The number behind a label, where nothing but that is typed there. */
 function typedBehind(sheet: WorkbookSheet, row: number, column: number): Place | null {
   const place = { row, column: nextColumn(sheet, row, column) };
@@ -33,8 +37,8 @@ function wrongAt(sheet: WorkbookSheet, label: string, place: Place): FilledTotal
   const [last] = lines;
   if (last === undefined || lines.length < LEAST_LINES) return [];
   const heading = textAt(sheet, row - 1 - lines.length, column);
-  // Under a heading that the total repeats, a line is one of its kind whatever it is called.
-  const isRepeated = sumsUpHeading(label, heading);
+  // Under a heading that the total repeats, or of all of a time, a line is one of its kind whatever it is called.
+  const isRepeated = sumsUpHeading(label, heading) || WHOLE_TIME.test(label);
   const isLine = (line: LabelledLine) => isAlike(sheet, isRepeated ? unnamed(line) : line, place);
   const isTotal = isRepeated || headerRole(label) === "total";
   if (heading === "" || !isTotal || !lines.every(isLine)) return [];

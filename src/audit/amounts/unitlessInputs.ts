@@ -1,5 +1,6 @@
 import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
+import { NAMESPACE } from "../../worksheet/namespace";
 import type { AuditContext } from "../context";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
@@ -10,6 +11,7 @@ import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isHeadedInDegrees } from "./isHeadedInDegrees";
 import { carriesUnit, isBareLabel, isPrice, namesUnit } from "./inputLabel";
 import type { UnitlessInput } from "./unitlessInput";
+import { isReadAs } from "./isReadAs";
 import { isWorkedWith } from "./isWorkedWith";
 import { isRowOfInputs, lastInRow } from "./rowOfInputs";
 
@@ -21,6 +23,9 @@ const MOST_LOOKED_UP = 40;
 const LEAST_ROWS = 3;
 
 const MOST_LABELS = 12;
+
+/** On a sheet without a list, too, a cold number that such a function reads is a temperature. */
+const OUR_FUNCTION = new RegExp(`\\b${NAMESPACE}\\.`, "i");
 
 /** Whether a number stands in a table's column rather than beside a label alone. */
 function isInTable(
@@ -111,9 +116,18 @@ export function unitlessInputs(context: AuditContext): UnitlessInput[] {
         home === sheet && totalsApart.some((one) => one.row === row && one.line === column),
     );
   const hasRecipe = ({ sheet }: UnitlessInput) => blocks.some((block) => block.sheet === sheet);
+  const isOfMix = (one: UnitlessInput) =>
+    hasRecipe(one) ||
+    isReadAs(
+      context,
+      one,
+      () =>
+        (_, { shared }) =>
+          OUR_FUNCTION.test(shared),
+    );
   return bare
     .slice(0, MOST_LOOKED_UP)
     .filter((one) => !isTotal(one))
     .filter((one) => !isPrice(one.label) || namesMoney(one.sheet))
-    .filter((one) => (one.isTemperature ? hasRecipe(one) : isWorkedWith(context, one)));
+    .filter((one) => (one.isTemperature ? isOfMix(one) : isWorkedWith(context, one)));
 }

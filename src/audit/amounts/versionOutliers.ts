@@ -22,6 +22,12 @@ function versionsOf(block: RecipeBlock, recipe: Recipe, lines: readonly Line[]):
   return lines.map(({ name }) => alike.map((grams) => grams[block.names.indexOf(name)] ?? 0));
 }
 
+/** By how much a recipe is larger than its versions, by its middle line; two lines do not tell. */
+function scaleOf(lines: readonly Line[], medians: readonly number[]): number {
+  const ratios = lines.map(({ grams }, at) => grams / (medians[at] ?? grams));
+  return lines.length > 2 ? medianOf(ratios) : 1;
+}
+
 /** The one amount that is far from those of at least three versions of the recipe, which otherwise agree. */
 export function versionOutliers(
   block: RecipeBlock,
@@ -32,10 +38,11 @@ export function versionOutliers(
   const versions = versionsOf(block, recipe, lines);
   if ((versions[0]?.length ?? 0) < 3) return [];
   const medians = versions.map(medianOf);
-  const far = lines.filter(({ grams }, at) => !isWithin(grams, medians[at] ?? 0, 2.5));
+  const scale = scaleOf(lines, medians);
+  const far = lines.filter(({ grams }, at) => !isWithin(grams, scale * (medians[at] ?? 0), 2.5));
   const [line, ...more] = far;
   const sizes = line === undefined ? [] : (versions[lines.indexOf(line)] ?? []);
-  const median = medianOf(sizes);
+  const median = scale * medianOf(sizes);
   const main = versions[medians.indexOf(Math.max(...medians))] ?? [];
   // What is a thousand times off is so beside recipes that differ among themselves, too.
   const isFar = line !== undefined && !isWithin(line.grams, median, 100);

@@ -3,13 +3,8 @@ import { textAt } from "./cells";
 import type { Recipe } from "./recipeBlock";
 import { ratioUnit } from "./amounts/ratioUnit";
 import { shareUnit } from "./amounts/shareUnit";
-import {
-  leadingUnit,
-  unitFromFormat,
-  unitFromHeader,
-  unitFromWord,
-  type AmountUnit,
-} from "./amounts/unit";
+import { unitOfHeading } from "./amounts/unitOfHeading";
+import { leadingUnit, unitFromFormat, unitFromWord, type AmountUnit } from "./amounts/unit";
 
 /** The recipe in a column of amounts: its title by the header, its unit by format, header or the cell below, else as said. */
 export function recipeInColumn(
@@ -24,7 +19,7 @@ export function recipeInColumn(
   const formats = items.map((row) => unitFromFormat(sheet.cellAt(row, column)?.format));
   const fromFormat = formats.every((unit) => unit !== null) ? formats[0] : null;
   const unitBelow = unitFromWord(below) ?? leadingUnit(below);
-  const written = fromFormat ?? ratioUnit(header) ?? unitFromHeader(header) ?? unitBelow;
+  const written = fromFormat ?? ratioUnit(header) ?? unitOfHeading(header) ?? unitBelow;
   const values = items.map((row) => sheet.cellAt(row, column)?.value);
   const unit = written ?? shareUnit(header, values) ?? otherwise;
   return { title: header, line: column, unit: unit ?? "g", unitAssumed: unit === null };

@@ -8,7 +8,8 @@ import { isSummaryRow, isSummaryTitle } from "./totals/summaryRow";
 import { ofMoney } from "./amounts/ofMoney";
 import { shareUnit } from "./amounts/shareUnit";
 import { titleOfRow } from "./names/titleOfRow";
-import { isMass, isShare, unitFromHeader, unitFromWord, type AmountUnit } from "./amounts/unit";
+import { isMass, isShare, unitFromWord, type AmountUnit } from "./amounts/unit";
+import { unitOfHeading } from "./amounts/unitOfHeading";
 
 /** Where a table of recipes, one to a row, stands. */
 export interface RowsOfAmounts {
@@ -83,7 +84,7 @@ function unitOfRow(context: FinderContext, row: number, table: RowsOfAmounts) {
   const values = table.names.map(({ column }) => sheet.cellAt(row, column)?.value);
   return (
     firstOf(labels.map(unitFromWord)) ??
-    firstOf(labels.filter(saysUnit).map(unitFromHeader)) ??
+    firstOf(labels.filter(saysUnit).map(unitOfHeading)) ??
     unitOfRowBeside(context, row, table) ??
     firstOf(labels.map((label) => shareUnit(label, values)))
   );

@@ -5,10 +5,25 @@ import type { RecipeBlock } from "../recipes/recipeBlock";
 /** Rows below a list in which its target is looked for. */
 export const REACH_DOWN = 40;
 
-/** How many rows lie between a row and a list: none inside it. What stands above a list that goes on below another is not its own. */
-function rowsAway({ range: { top, bottom }, headerRow }: RecipeBlock, row: number): number {
-  const goesOn = headerRow !== null && headerRow < top;
-  return goesOn && row < top ? Number.POSITIVE_INFINITY : Math.max(0, top - row, row - bottom);
+/** Whether a list's title, words alone below a free row, stands between it and what begins above with more than a title. */
+function isAboveTitle({ sheet, range: { top, left, right } }: RecipeBlock, row: number): boolean {
+  const columns = rangeLines(left, right);
+  const filled = (at: number) => columns.filter((column) => !isBlank(sheet, at, column)).length;
+  let first = row;
+  while (filled(first - 1) > 0) first -= 1;
+  const isTitle = (at: number) => filled(at) === 1 && filled(at - 1) === 0;
+  return filled(first) > 1 && rangeLines(row + 1, top - 1).some(isTitle);
+}
+
+/**
+ * How many rows lie between a row and a list: none inside it. What stands above a list that goes on below another is not
+ * its own, and what stands above its title only where no list is near.
+ */
+function rowsAway(block: RecipeBlock, row: number): number {
+  const { top, bottom } = block.range;
+  if (row >= top) return Math.max(0, row - bottom);
+  if (block.headerRow !== null && block.headerRow < top) return Number.POSITIVE_INFINITY;
+  return top - row + (isAboveTitle(block, row) ? REACH_DOWN : 0);
 }
 
 /** How many rows between a row and a list have nothing in the list's columns. */

@@ -12,6 +12,7 @@ import { versionsLeft } from "./versionsLeft";
 import { weightsOfOne } from "./weightsOfOne";
 import { withoutPacks } from "./withoutPacks";
 import { isShare, unitFromFormat, unitFromHeader } from "./unit";
+import { unitOfHeading } from "./unitOfHeading";
 
 /** What stands beside a list of names. */
 export interface Beside {
@@ -94,7 +95,7 @@ export function amountColumns(
   const named = near.length > 0 ? near : headed;
   const isHeading = (column: number) => isTitle(header(column), roles.get(column));
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));
-  const isHeaded = named.some((column) => unitFromHeader(header(column)) !== null);
+  const isHeaded = named.some((column) => unitOfHeading(header(column)) !== null);
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
   if (!isHeaded && named.every((column) => titles.includes(column))) {
     const multiplied = multipliedColumns(sheet, items, named, titles);

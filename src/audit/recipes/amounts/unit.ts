@@ -54,11 +54,8 @@ export const leadingUnit = (text: string): AmountUnit | null =>
 export function unitFromHeader(header: string): AmountUnit | null {
   const plain = header.trim().toLowerCase();
   const bracketed = /[([]\s*(?:in )?([^)\]]+?)\s*[)\]]/.exec(plain)?.[1] ?? "";
-  // After a number it is how much of something else: "for 10 kg", "one kilo", "for a kilo".
-  const isOfOther =
-    /(\d\s*|\b(one|(for|makes|half) a|the|eine?|hal\w+|whole|ganze\w?|per|pro|je|fürs) )\S+$/.test(
-      plain,
-    );
+  // After a number it is how much of something else: "for 10 kg", "one kilo".
+  const isOfOther = /(\d\s*|\b(one|eine?|half|halbes|per|pro|je) )\S+$/.test(plain);
   const last = isOfOther ? "" : (UNIT_LAST.exec(plain)?.[1] ?? "");
   const unit =
     unitFromWord(bracketed) ??

@@ -3,8 +3,9 @@ import { textAt } from "../cells";
 import type { RecipeName } from "../recipeBlock";
 import type { Segment } from "../segments";
 import { ratioUnit } from "./ratioUnit";
-import { unitFromHeader, unitFromWord, type AmountUnit } from "./unit";
+import { unitFromWord, type AmountUnit } from "./unit";
 import { unitIn, unitInTitle } from "./unitInTitle";
+import { unitOfHeading } from "./unitOfHeading";
 
 /** The rows from a header down to the first name: below titles another may head the names. */
 const rowsBetween = (from: number, to: number): number[] =>
@@ -33,7 +34,7 @@ export function unitOfList(
   const to = isContinued === true ? headerRow : names[0]?.row;
   const headers = headerRow === null ? [] : rowsBetween(headerRow, to ?? headerRow);
   const labels = [...headers, ...totals].map((row) => textAt(sheet, row, column));
-  const units = labels.map((label) => ratioUnit(label) ?? unitFromHeader(label) ?? unitIn(label));
+  const units = labels.map((label) => ratioUnit(label) ?? unitOfHeading(label) ?? unitIn(label));
   const labelled = units.find((unit) => typeof unit === "string");
   const top = headerRow ?? names[0]?.row ?? 0;
   const titled = labelled ?? unitInTitle(sheet, top, Math.max(0, column - 1), column + 1);

@@ -6,7 +6,7 @@ import type { Words } from "./words";
 export const listWords = {
   unit: /^((measur(e|ing) )?units?( of (measure|amount)| used)?( ?\([a-z/, ]+\))?|uom|u\/m|me|(ma(ß|ss)-?|mengen)?einh(eit(en)?|\.)?( ?\((\p{L}+\.?,? ?)+\))?|maße?|measure|(measured|weighed|gemessen|gewogen) in)$/u,
   price:
-    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|\p{Sc}|\b(eur|euros?|usd|chf|inr|(?<!ü)rs|rupees?|aud|cad|gbp|dollars?|pence|rappen)\b|[([/] ?(fr|kr|rp|ct|cents?|p)\b|^rates?( ?[([/]|$)|budget|\bek\b/u,
+    /price|cost|preis(?!el)|kosten|kostet|\bpaid\b|(be)?zahlt|\bpays?\b|\p{Sc}|\b(eur|euros?|usd|chf|inr|rs|rupees?|aud|cad|gbp|dollars?|pence|rappen)\b|[([/] ?(fr|kr|rp|ct|cents?|p)\b|^rates?( ?[([/]|$)|budget|\bek\b/u,
   perLot: perLotWords,
   /** As physicists write it: "Mass / g", "mass added / g". */
   massInUnit:
