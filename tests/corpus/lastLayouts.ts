@@ -3,6 +3,7 @@ import { apart } from "./apart";
 import { assorted } from "./assorted";
 import { beyond } from "./beyond";
 import { commuters } from "./commuters";
+import { counters } from "./counters";
 import { courses } from "./courses";
 import { elsewhere } from "./elsewhere";
 import { farmers } from "./farmers";
@@ -12,6 +13,7 @@ import { makers } from "./makers";
 import { opened } from "./opened";
 import { ordinary } from "./ordinary";
 import { pantries } from "./pantries";
+import { sidings } from "./sidings";
 import { strollers } from "./strollers";
 import { teachers } from "./teachers";
 import { teachings } from "./teachings";
@@ -25,4 +27,5 @@ export const lastLayouts: readonly Layout[] = [
   ...[...strollers, ...tenants, ...commuters, ...farmers, ...handwerker, ...teachers, ...makers],
   ...[...apart, ...ordinary, ...courses, ...workshops, ...assorted, ...elsewhere],
   ...[...afar, ...beyond, ...teachings, ...pantries, ...unopened, ...opened, ...wayside],
+  ...[...counters, ...sidings],
 ];
