@@ -61,13 +61,16 @@ test("what is wrong in such a table is told of its solution", () => {
 
 const soda: readonly Solution[] = [["sodium bicarbonate", 1, 50, 84.01, 2]];
 
+const OFF = ["ideal-law-too-far-off Class!J5", "ideal-law-too-far-off Class!K5"];
+
 test.each<[promise: string, found: readonly string[]]>([
-  ["", ["ideal-law-too-far-off Class!J5", "ideal-law-too-far-off Class!K5"]],
+  ["", OFF],
   ["Errors of the dilute law stay below 0.3 K over this table.", []],
-  [
-    "The balance's errors stay below 0.3 g.",
-    ["J5", "K5"].map((at) => `ideal-law-too-far-off Class!${at}`),
-  ],
+  ["The formula is for ideal solutions. For my jars it can be 0.2 K wrong.", []],
+  ["Accept 0.2 K either way: the ideal law comes that near.", []],
+  ["Nach oben und unten 0,2 K zulassen.", []],
+  ["Accept 0.86 K from the ideal law.", OFF],
+  ["The balance's errors stay below 0.3 g.", OFF],
 ])("after “%s” the ideal law is told to be off, or not", (promise, found) => {
   expectFound({
     what: promise,

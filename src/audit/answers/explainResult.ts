@@ -68,9 +68,13 @@ const READINGS = {
 const AGREES = 0.006;
 const AGREES_WITHOUT_MISTAKE = 0.02;
 
+/** How far off a stated number may be from that of a reading. */
+const tolerated = (mistakes: readonly string[]): number =>
+  mistakes.length === 0 ? AGREES_WITHOUT_MISTAKE : AGREES;
+
 /**
- * The reading of the ideal law that gives a stated number, with the fewest mistakes and at most three; null
- * when none does or the law does not apply.
+ * The reading of the ideal law that gives a stated number, with the fewest mistakes and at most three, of several
+ * the one that comes nearest; null when none does or the law does not apply.
  */
 export function explainResult(
   mix: Mix,
@@ -80,17 +84,16 @@ export function explainResult(
 ): Explanation | null {
   const value = isFahrenheit ? fahrenheitToC(stated) : stated;
   if (Math.abs(value) < 1e-6) return null;
+  let best: (Explanation & { readonly off: number }) | null = null;
   for (const { reading, sign, mistakes } of READINGS[role]) {
-    if (mistakes.length > 3) break;
-    const isPlain = mistakes.length === 0;
-    for (const onlyPoured of isPlain ? [false, true] : [false]) {
+    if (mistakes.length > Math.min(3, best?.mistakes.length ?? 3)) break;
+    for (const onlyPoured of [false, true]) {
       const molality = idealMolality(mix, reading, onlyPoured);
       if (molality === null) return null;
       const size = role === "molality" ? molality : molality * reading.kf;
-      const expected = sign * (role === "freezing point" ? -size : size);
-      const tolerance = isPlain ? AGREES_WITHOUT_MISTAKE : AGREES;
-      if (Math.abs(value / expected - 1) < tolerance) return { mistakes, reading };
+      const off = Math.abs(value / (sign * (role === "freezing point" ? -size : size)) - 1);
+      if (off < Math.min(tolerated(mistakes), best?.off ?? 1)) best = { mistakes, reading, off };
     }
   }
-  return null;
+  return best;
 }

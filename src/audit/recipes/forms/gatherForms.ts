@@ -10,6 +10,7 @@ import { goesOnFrom } from "./goesOnFrom";
 import { isSameSubstance } from "./isSameSubstance";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
+import { soluteByLetter } from "./soluteByLetter";
 
 const emptyForm = (): Form => ({
   ...{ solutes: [], water: null, others: [], pairs: [] },
@@ -29,9 +30,9 @@ function itemFor(context: FinderContext, form: Form, label: string): string | nu
   return isSaid && isAny ? null : itemInLabel(label, context);
 }
 
-/** "Molar mass of sodium" is that of a part of the salt. */
+/** "Molar mass of sodium" is that of a part of the salt, "molar mass of B" that of the second solute. */
 const OF_ANOTHER =
-  /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?!(one |a |1 |einem |einer )?mole?\b|.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
+  /\b(molar mass|mass|moles|masse|stoffmenge) (of|von) (?![a-z\d]$|(one |a |1 |einem |einer )?mole?\b|.*(solute|substance|salt|sugar|compound|particles|ions|stoff|substanz|salz|zucker|teilchen))/;
 
 const valueAt = (sheet: WorkbookSheet, at: Place | undefined) =>
   at === undefined ? undefined : sheet.cellAt(at.row, at.column)?.value;
@@ -54,7 +55,7 @@ function beginsAnother(context: FinderContext, form: Form, pair: LabelledPair): 
 
 function addMass(context: FinderContext, form: Form, pair: LabelledPair): void {
   const item = itemFor(context, form, pair.label);
-  const last = form.solutes.at(-1);
+  const last = soluteByLetter(form, pair.label) ?? form.solutes.at(-1);
   if (item !== null) {
     const known = form.solutes.find((one) => isSameSubstance(one.item, item) && one.mass === null);
     const solute = known ?? soluteNamed(item, null);
@@ -109,7 +110,8 @@ function addDetail(context: FinderContext, form: Form, pair: LabelledPair): void
   const bare = bareLabel(pair.label);
   if (/\b(water|wasser|solvent|h2o)\b/.test(bare) || isOfAll(form, pair, kind)) return;
   const item = itemFor(context, form, pair.label);
-  const named = form.solutes.find((one) => isSameSubstance(one.item, item));
+  const named =
+    form.solutes.find((one) => isSameSubstance(one.item, item)) ?? soluteByLetter(form, pair.label);
   const last = form.solutes.at(-1);
   const goesOn = goesOnFrom(context.sheet, pair, last?.details.get(kind));
   if (item === null && !goesOn && OF_ANOTHER.test(bare)) return;
