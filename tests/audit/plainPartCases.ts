@@ -73,6 +73,15 @@ const bowls = (water: Rows[number][number]): Readonly<Record<string, Rows>> => (
   ],
 });
 
+/** A list for ten covers, its answers beside it. */
+const forTen = (label: string, water: Rows[number][number]): Rows => [
+  ["Item", "10 covers (g)"],
+  ...ITEMS.map((item, at): Rows[number] => [
+    ...[item, GRAMS[at] ?? null, null],
+    ...(at === 0 ? ["freezing point, °C", POINT] : at === 1 ? [label, water] : []),
+  ]),
+];
+
 /** A plain label that names an ingredient, and what tells that it is an answer. */
 export const plainPartCases: readonly RuleCase[] = [
   {
@@ -96,6 +105,24 @@ export const plainPartCases: readonly RuleCase[] = [
       Boiled: below("Water to boil the jars (g)", 200),
       Apart: below("Water (g)", 200, [[], ["For the tray below:"]]),
       Above: above("Wasser", formula('RIME.COMPONENT(A4:A6,B4:B6,"water")', ALL_WATER)),
+    },
+    cells: [],
+  },
+  {
+    rule: "water-not-counted",
+    what: "only the water poured in, for as many as the list is for",
+    rows: {
+      English: forTen("water, g for 10", formula("B2", 200)),
+      German: forTen("Wasser (g) für 10 Gäste", 200),
+    },
+    cells: ["E3", "E3"],
+  },
+  {
+    rule: "water-not-counted",
+    what: "all of the water for as many, and the water poured in for others",
+    rows: {
+      All: forTen("water, g for 10", Math.round(ALL_WATER)),
+      Others: forTen("water, g for 4", 200),
     },
     cells: [],
   },

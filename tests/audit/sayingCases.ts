@@ -13,6 +13,16 @@ const PLAIN: Rows = [
   ["Sucrose", 100],
 ];
 
+/** A menu beside whose texts temperatures stand, and the recipe on another sheet. */
+const menu = (said: string): Record<string, Rows> => ({
+  Karte: [
+    ["Tag", "Eis", "für die Gäste am Tisch", "Truhe (°C)"],
+    ["Mo", "Milcheis", said, -15.1],
+    ["Di", "Zitroneneis", null, -16.4],
+  ],
+  Rezepturen: MILK("Bemerkung", null),
+});
+
 /** Ways in which sheets do and do not tell the eater. */
 export const sayingCases: readonly RuleCase[] = [
   ...["Allergens", "Declarable allergen", "Deklarationspflichtige Allergene"].map((heading) => ({
@@ -69,6 +79,18 @@ export const sayingCases: readonly RuleCase[] = [
     what: "a card with nothing but allergens",
     rows: [...MILK("Remarks", null), [], ["Tell the guests"], ["milk; tree nuts (walnuts)"]],
     cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "allergens and a sentence of what else to mind, beside a number",
+    rows: menu("Milch. Honig: Babys unter 12 Monaten bekommen Obst."),
+    cells: [],
+  },
+  {
+    rule: "caution-not-named",
+    what: "a lone word beside a number",
+    rows: menu("Milch"),
+    cells: ["A1:D3"],
   },
   {
     rule: "caution-not-named",

@@ -778,6 +778,8 @@ export const sheetPhrases: Readonly<Record<string, readonly string[]>> = {
     "Anteil Eis am Gesamtwasser",
   ],
   "ice of mix": [
+    "Ice in it all at −18 °C (%)",
+    "Ice in the whole thing at −18 °C (%)",
     "Ice, % of mix",
     "Ice as % of mix",
     "Ice in mix (%)",

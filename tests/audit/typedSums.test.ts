@@ -144,6 +144,34 @@ describe("A number typed below others that says what a whole time comes to", () 
   ])("$what", expectFound);
 });
 
+/** Who works how long, added up below; the first section is called as if it were counted. */
+const shifts = (sum: Rows[number][number], label = "Hours to pay", first = "Ices"): Rows => [
+  ...ICE,
+  ["Section", "Hours"],
+  [first, 15.5],
+  ["Plating", 14],
+  ["Wash", 11],
+  [label, sum],
+];
+
+describe("A sum that says its heading again, below names in the plural", () => {
+  const short = formula("SUM(B7:B8)", 25);
+  test.each<Tried>([
+    { what: "of all", sheets: { Team: shifts(formula("SUM(B6:B8)", 40.5)) }, found: [] },
+    {
+      what: "without the first",
+      sheets: { Team: shifts(short) },
+      found: ["total-incomplete Team!B9"],
+    },
+    { what: "of something else", sheets: { Team: shifts(short, "Paid") }, found: [] },
+    {
+      what: "without a price above it",
+      sheets: { Team: shifts(short, "Hours to pay", "Price (€)") },
+      found: [],
+    },
+  ])("$what", expectFound);
+});
+
 /** Shares above which their sum is typed, beside that of the amounts. */
 const shares = (sum: number, second = 20): Rows => [
   ["All of it", formula("SUM(B3:B5)", 1000), sum],

@@ -1,11 +1,10 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { labelColumn } from "./labelColumn";
 import type { Summand } from "./totalledLines";
 
 const MOST_LINES = 100;
-/** Labels stand at most so far left of their numbers. */
-const REACH = 4;
 
 /** A typed number with the label in the column of its sum's own. */
 export interface LabelledLine extends Summand {
@@ -17,9 +16,7 @@ export function typedLinesAbove(
   sheet: WorkbookSheet,
   { row, column }: Place,
 ): readonly LabelledLine[] {
-  const labels = Array.from({ length: REACH }, (_, step) => column - 1 - step).find(
-    (at) => textAt(sheet, row, at) !== "",
-  );
+  const labels = labelColumn(sheet, { row, column });
   const lines: LabelledLine[] = [];
   if (labels === undefined) return lines;
   for (let at = row - 1; at >= 0 && lines.length < MOST_LINES; at -= 1) {

@@ -3,9 +3,11 @@ import { contains, overlaps } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { carriesUnit } from "./inputLabel";
 import { textAt } from "../recipes/cells";
+import { headerRole } from "../recipes/headings/headerRole";
 import { columnSums, type ColumnSum } from "./columnSums";
 import type { FilledTotal } from "./filledTotals";
 import { isAlike } from "./isAlike";
+import { labelColumn } from "./labelColumn";
 import { listsOn } from "./listsOn";
 import { totalElsewhere } from "./totalElsewhere";
 import { typedLinesAbove, type LabelledLine } from "./typedLinesAbove";
@@ -27,6 +29,13 @@ function forgotten(
   return last.length === 0 && first.length <= MOST_FIRST && isHeaded ? first : [];
 }
 
+/** Whether the label of a sum says the heading above its numbers again: "Hours to pay" under "Hours". */
+function saysHeading(sheet: WorkbookSheet, sum: ColumnSum, heading: string): boolean {
+  const [noun] = /\p{L}{3,}/u.exec(heading.toLowerCase()) ?? [];
+  const label = textAt(sheet, sum.row, labelColumn(sheet, sum) ?? -1);
+  return noun !== undefined && label.toLowerCase().includes(noun);
+}
+
 function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum[]): FilledTotal[] {
   const { row, column, range } = sum;
   const stored = sheet.cellAt(row, column)?.value;
@@ -42,7 +51,16 @@ function shortSum(sheet: WorkbookSheet, sum: ColumnSum, sums: readonly ColumnSum
   // Under a heading with its unit "phase diagrams" and "kinetics" are of one kind, though both sound like counts.
   const heading = textAt(sheet, Math.min(...lines.map(({ place }) => place.row)) - 1, column);
   const named = carriesUnit(heading) ? counted : [];
-  if (!missing.every((one) => isAlike(sheet, one, like, named) && !isRead(one))) return [];
+  const isHeaded = saysHeading(sheet, sum, heading);
+  // There a name in the plural is no count.
+  const isSame = (one: LabelledLine) =>
+    isAlike(
+      sheet,
+      isHeaded && headerRole(one.label) === null ? { ...one, label: "" } : one,
+      like,
+      named,
+    );
+  if (!missing.every((one) => isSame(one) && !isRead(one))) return [];
   const summands = lines.filter((line) => counted.includes(line) || missing.includes(line));
   return [{ total: totalElsewhere(sheet, sum, stored, summands.reverse()), missing }];
 }

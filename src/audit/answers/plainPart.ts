@@ -12,11 +12,21 @@ import { saysAnswer } from "./saysAnswer";
 const PLAIN =
   /^(?:(?:the|all|g|grams(?: of)?|gramm|amount of(?: the)?|mass of(?: the)?|weight of(?: the)?|gewicht (?:an|des)|menge(?: an)?|masse) )?(water|wasser|sugars?|zucker)[ -]?(?:amount|mass|content|menge|masse|gehalt)?(?: there)?(?:,? [(]?(?:ber|berechnet|gerechnet|errechnet|rechnerisch|calc|calculated|computed|worked out)\.?[)]?)?:?(?: ?[([,/]? ?(?:in )?(?:g|kg|grams?|gramm)[)\]]?)?:?$/;
 
+/** "Water, g for 10", "Wasser (g) für 10 Gäste": of so much as serves so many, no mass or volume. */
+const FOR_SO_MANY =
+  /,? ?[([]?(?:for|serves|für|reicht für) (\d+)(?: (?!(?:k?g|[mc]?l|lit\w*|grams?|kilos?|gramm)(?!\p{L}))\p{L}+)?[)\]]?(?= ?[([]g[)\]]$|$)/u;
+
 /** The part that a label may mean when it stands among answers; null when it says none. */
 export function plainPartOf(label: string): Part | null {
-  const [, word] = PLAIN.exec(plainWords(label)) ?? [];
+  const [, word] = PLAIN.exec(plainWords(label).replace(FOR_SO_MANY, "")) ?? [];
   if (word === undefined) return null;
   return /^w/.test(word) ? "water" : "sugars";
+}
+
+/** Whether an answer for so many is for as many as the heading of the amounts says, or says nothing of it. */
+function isForAsMany({ label, recipe }: LabelledAnswer): boolean {
+  const [, count] = FOR_SO_MANY.exec(plainWords(label)) ?? [];
+  return count === undefined || recipe.title.split(/\D+/).includes(count);
 }
 
 /** Labels stand at most this far left or right of their answer. */
@@ -96,5 +106,5 @@ export function isPlainAnswer(
   if (amountsOf(blocks).get(sheet)?.has(`${row},${column}`) === true) return false;
   const formula = sheet.cellAt(row, column)?.formula;
   const read = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
-  return readsAmounts(read, { block, recipe }) || isAmongAnswers(answer);
+  return isForAsMany(answer) && (readsAmounts(read, { block, recipe }) || isAmongAnswers(answer));
 }

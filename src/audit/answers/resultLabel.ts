@@ -51,7 +51,7 @@ const OF_WATER = new RegExp(
   `\\b${OF} ${FILLER}(gesamt)?(water|wassers?)\\b|water,? (that |which )?((is|has|had|will be|still|already|then|now|turned|gone|become|made) )*(frozen|((in)?to |as )?ice)|(frozen|ice|(aus)?gefr(oren(e[rsmn]?)?|\\.)) (water|wasser)|(water|wasser(anteil)?),? (that|which|of (it|this|which)|das|der|davon|hiervon)\\b.{0,30}\\b(ice|frozen|freezes|eis|gefriert|(aus)?gefr(oren)?\\b)|wasser,? ((ist|noch|schon|bereits|dann|jetzt) )*(gefroren|ausgefroren|zu eis|als eis)|\\b(water|wasser) (at|in|on|inside|by|under|im|am|bei|beim|auf|unter) (?:\\S+ ){1,6}?(frozen|(?:aus)?gefroren|(?:in)?to ice|as ice|zu eis|als eis)\\b|ausfriergrad|\\b(ice|eis) ?\\/ ?(water|wasser)`,
 );
 const OF_MIX = new RegExp(
-  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b(of|von) (everything|all of it|it all|allem)\\b(?! (the )?wat?s?ser)|^(the |our |die |der )?${MIX_NOUNS},? ((that|which|is|has|will be|turned|gone|become|the|die|das|der|ist|noch|schon) )*(frozen|((in)?to |as )?ice|gefroren|zu eis|als eis)\\b|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
+  `(?:^|\\b|%|100 g )${OF} ?${FILLER}${MIX}\\b|\\b(of|in) (the )?(whole|total)\\b(?! (of the )?water)|\\b((of|in) (everything|all of it|it all|the whole (thing|lot))|von (allem|dem ganzen))\\b(?! (the )?wat?s?ser)|^(the |our |die |der )?${MIX_NOUNS},? ((that|which|is|has|will be|turned|gone|become|the|die|das|der|ist|noch|schon) )*(frozen|((in)?to |as )?ice|gefroren|zu eis|als eis)\\b|gesamt(masse|gewicht|menge)|% vom mix|(per|je|pro|in) 100 g(?! (of )?(the )?wat?s?ser)`,
 );
 
 /** "% of the pudding", "% der Torte": what is no water is the whole of what is frozen. */

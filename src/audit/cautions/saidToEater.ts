@@ -147,7 +147,8 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
     return true;
   if (isTelling(text) && !isOfNumbers(one)) return true;
   const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
-  if (isOfNumbers(one) || hasNumberBeside(one) || (isOneWord(text) && !isAlone)) return false;
+  const isBesideNumber = isLabel(text) && hasNumberBeside(one);
+  if (isOfNumbers(one) || isBesideNumber || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);
 }
 

@@ -7,6 +7,7 @@ import type { RecipeCorrection } from "./corrections/recipeCorrection";
 import type { FinderContext } from "./finderContext";
 import { foldedName } from "./names/foldedName";
 import { solutionForms } from "./forms/solutionForms";
+import { withUnitsOfMultiples } from "./amounts/unitsOfMultiples";
 import { withWorkings, type SheetToRead } from "./forms/workedElsewhere";
 import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./names/knownItems";
@@ -64,7 +65,8 @@ function blocksOf(
   );
   const taken = [...[...down, ...ownHere].map(({ range }) => range), ...headingsOf(down)];
   const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
-  return withTotalsApart(context, withForms(lists, solutionForms(context, texts, lists)));
+  const all = withForms(lists, solutionForms(context, texts, lists));
+  return withTotalsApart(context, all.map(withUnitsOfMultiples));
 }
 
 const isSameName = (one: string, other: string): boolean =>

@@ -6,6 +6,7 @@ import { saysKind } from "./headings/saysKind";
 import { guessedHeader } from "./guessedHeader";
 import { columnsBeside, segmentsOf, type Segment } from "./segments";
 import { runs } from "./sheetTexts";
+import { cutAfterSums } from "./totals/cutAfterSums";
 import { isKnownName } from "./totals/itemsAndTotals";
 
 /** Longer lists than any recipe are ledgers; they are cut at their blank rows and what stays long is left. */
@@ -41,7 +42,8 @@ export function listsInColumn(
   let headed: Segment | null = null;
   const lists: Segment[] = [];
   for (const run of runs(rows, 1).flatMap(shortened)) {
-    for (const found of segmentsOf(context.sheet, column, run)) {
+    const parts = segmentsOf(context.sheet, column, run);
+    for (const found of parts.flatMap((part) => cutAfterSums(context.sheet, part))) {
       const segment = underHeader(context, found, headed);
       if (segment.headerRow !== null) headed = segment;
       lists.push(...continuedLists(context, segment));

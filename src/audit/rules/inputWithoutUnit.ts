@@ -15,7 +15,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import { nextColumn } from "../recipes/nextFilled";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { looksNumeric, textAt } from "../recipes/cells";
-import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
+import { unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
 import { bareConstants } from "../solutions/bareConstants";
 import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
 import { saysDegrees } from "../amounts/saysDegrees";
@@ -76,9 +76,13 @@ function amountFindings(block: RecipeBlock): Finding[] {
   const where =
     layout === "down" ? { row: block.headerRow ?? place.row, column: recipe.line } : across;
   const what = layout === "down" ? `column ${columnName(recipe.line)}` : "this table";
+  const { unit } = recipe;
   return [
     findingAt(identity, sheet, where, {
-      message: `No unit is written for the amounts of ${what}; they were taken for grams.`,
+      message:
+        unit === "g"
+          ? `No unit is written for the amounts of ${what}; they were taken for grams.`
+          : `No unit is written for the amounts of ${what}; they were taken for ${unitText(unit)}, as what is worked out from them.`,
       effect: null,
       fix: 'Write the unit in the header, for example "Amount (g)".',
     }),

@@ -34,16 +34,12 @@ interface Order {
 
 /** What is asked of tonight, top right. */
 function order(kit: Kit, sheet: CorpusSheet): Order {
-  const pairs = [
-    ["Covers tonight (guests)", "Covers tonight", kit.random.pick([80, 120, 140, 180])],
-    ["Plating freezer (°C)", "Plating freezer", -15],
-  ] as const;
-  const [covers, cabinet] = pairs.map(([words, bare, number], at) => {
-    const [label, value] = putRow(sheet, 1 + at, 5, [words, number]) as [Spot, Spot];
-    kit.marked.inputs.push({ label, value, bare });
-    return value;
-  });
-  return { covers: covers!, cabinet: cabinet! };
+  // What is counted has no unit that could be forgotten.
+  const guests = kit.random.pick([80, 120, 140, 180]);
+  const [, covers] = putRow(sheet, 1, 5, ["Covers tonight (guests)", guests]) as [Spot, Spot];
+  const [label, cabinet] = putRow(sheet, 2, 5, ["Plating freezer (°C)", -15]) as [Spot, Spot];
+  kit.marked.inputs.push({ label, value: cabinet, bare: "Plating freezer" });
+  return { covers, cabinet };
 }
 
 /** One course: tonight's grams left, the name in the middle, the ten covers right. */

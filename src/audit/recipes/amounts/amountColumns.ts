@@ -115,7 +115,7 @@ export function amountColumns(
     if (chosen.length === 0) return [];
     const ofCounts = countedRecipes(sheet, items, chosen);
     const bases = [
-      ...baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen }),
+      ...baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen, roles }),
       ...numeric.filter((column) => ofCounts.has(column) && titles.includes(column)),
     ].filter((column) => !chosen.includes(column));
     const all = [...bases, ...chosen].sort((one, other) => one - other);

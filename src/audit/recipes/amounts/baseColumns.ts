@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { referencesOf } from "../../../workbook/references";
 import { textAt } from "../cells";
+import type { Role } from "../headings/headerRole";
 import { massIn } from "./unit";
 
 /** Whether most formulas of a column read one cell of another column in their own row, and nothing else of that row. */
@@ -25,7 +26,8 @@ function isMultipleOf(
 
 /**
  * The columns of masses of which columns of amounts are calculated as multiples, whatever their headers say
- * they are for: "per table (g)", of which the shopping for all tables is.
+ * they are for: "per table (g)", of which the shopping for all tables is, "Issue" before its units, of which a
+ * portion is.
  */
 export function baseColumns(
   sheet: WorkbookSheet,
@@ -34,12 +36,19 @@ export function baseColumns(
   {
     numeric,
     amounts,
-  }: { readonly numeric: readonly number[]; readonly amounts: readonly number[] },
+    roles,
+  }: {
+    readonly numeric: readonly number[];
+    readonly amounts: readonly number[];
+    readonly roles: ReadonlyMap<number, Role>;
+  },
 ): readonly number[] {
+  const isOfMass = (column: number) =>
+    massIn(textAt(sheet, headerRow ?? -1, column)) !== null || roles.get(column + 1) === "unit";
   return numeric.filter(
     (column) =>
       !amounts.includes(column) &&
-      massIn(textAt(sheet, headerRow ?? -1, column)) !== null &&
+      isOfMass(column) &&
       amounts.some((each) => isMultipleOf(sheet, items, each, column)),
   );
 }

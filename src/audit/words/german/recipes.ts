@@ -128,6 +128,8 @@ export const recipeFindings: Readonly<Record<string, string>> = {
     "{right} eingeben, wenn eine andere Einheit oder ein Komma an falscher Stelle getippt ist.",
   "No unit is written for the amounts of {what}; they were taken for grams.":
     "Für die Mengen in {what} steht keine Einheit da; sie galten als Gramm.",
+  "No unit is written for the amounts of {what}; they were taken for {unit}, as what is worked out from them.":
+    "Für die Mengen in {what} steht keine Einheit da; sie galten als {unit}, wie das, was daraus gerechnet ist.",
   "this table": "dieser Tabelle",
   'Write the unit in the header, for example "Amount (g)".':
     "Die Einheit in den Kopf schreiben, etwa „Menge (g)“.",

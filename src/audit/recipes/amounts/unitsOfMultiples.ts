@@ -1,0 +1,43 @@
+import { contains } from "../../../workbook/references";
+import { rangesReadHere } from "../../formulas/rangesReadHere";
+import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "../recipeBlock";
+import { isMass } from "./unit";
+
+/** One product or quotient: no sum, and no factor that turns kilograms into grams. */
+const PRODUCT = /^[^+]*[*/][^+]*$/;
+const THOUSAND = /(?<![\d.])0*1000(?![\d.])/;
+
+/** Whether an amount of a recipe is that of another one, multiplied. */
+function isMultiple(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recipe): boolean {
+  const { sheet } = block;
+  const [base, place] = [amountPlace(block, of, name), amountPlace(block, one, name)];
+  const cell = sheet.cellAt(place.row, place.column);
+  const formula = cell?.formula ?? "";
+  const [from, to] = [sheet.cellAt(base.row, base.column)?.value, cell?.value];
+  if (!PRODUCT.test(formula) || THOUSAND.test(formula)) return false;
+  if (typeof from !== "number" || typeof to !== "number") return false;
+  const ratio = Math.log10(Math.abs(to / from));
+  const reads = rangesReadHere(sheet, place);
+  return Math.abs(ratio) < 2.9 && reads.some((range) => contains(range, base.row, base.column));
+}
+
+/**
+ * Gives amounts without a unit that of a recipe of the same list that is worked out from them: one mix and, in kg, what
+ * four of them take. Their unit is still not written.
+ */
+export function withUnitsOfMultiples(block: RecipeBlock): RecipeBlock {
+  const { recipes, names, unitColumn } = block;
+  const said = recipes.filter(({ unit, unitAssumed }) => !unitAssumed && isWeighed(unit));
+  if (unitColumn !== null || said.length === 0 || said.length === recipes.length) return block;
+  const multipleOf = (of: Recipe) =>
+    said.find((one) => names.every((name) => isMultiple(block, name, of, one)));
+  return {
+    ...block,
+    recipes: recipes.map((recipe) => {
+      const unit = recipe.unitAssumed ? multipleOf(recipe)?.unit : undefined;
+      return unit === undefined ? recipe : { ...recipe, unit };
+    }),
+  };
+}
+
+const isWeighed = (unit: Recipe["unit"]): boolean => typeof unit === "string" && isMass(unit);
