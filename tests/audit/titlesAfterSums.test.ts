@@ -35,6 +35,14 @@ test("parts that are added up below are one recipe", () => {
   expect(all).toEqual(expect.arrayContaining(["Wasser", "Vollmilch"]));
 });
 
+test("so are parts that are added up above them", () => {
+  const rows: Rows = [
+    ["Eimer komplett", formula("B6+B12", 2100)],
+    ...diary(formula("SUM(B3:B5)", 1050), ["Milch", null]),
+  ];
+  expect(namesIn(rows)).toHaveLength(1);
+});
+
 test("without a sum, or with an amount beside them, words begin no list", () => {
   const isOne = (rows: Rows) =>
     namesIn(rows).some((names) => names.includes("Wasser") && names.includes("Vollmilch"));

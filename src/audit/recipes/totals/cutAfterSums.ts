@@ -16,14 +16,24 @@ function sumIn(sheet: WorkbookSheet, segment: Segment, row: number): Place | nul
   return column === undefined ? null : { row, column };
 }
 
-/** Whether a row below goes on with a sum: the parts of one recipe are added up. */
-function isReadBelow(sheet: WorkbookSheet, segment: Segment, { row, column }: Place): boolean {
-  const places = segment.rows
-    .filter((at) => at > row)
-    .flatMap((at) => columnsBeside(segment).map((each) => ({ row: at, column: each })));
-  return places.some((place) =>
-    rangesReadHere(sheet, place).some((range) => contains(range, row, column)),
-  );
+/** The sum of all parts stands at most this far above or below them. */
+const REACH = 4;
+
+/** Whether a formula adds a sum to what stands further down: the parts of one recipe are added up. */
+function isPart(sheet: WorkbookSheet, segment: Segment, sum: Place): boolean {
+  const { rows, column } = segment;
+  const [first, last] = [(rows[0] ?? 0) - REACH, (rows.at(-1) ?? 0) + REACH];
+  const lines = Array.from({ length: last - first + 1 }, (_, at) => first + at);
+  const columns = [column, ...columnsBeside(segment)];
+  return lines
+    .filter((row) => row >= 0)
+    .some((row) =>
+      columns.some((at) => {
+        const read = rangesReadHere(sheet, { row, column: at });
+        const isOf = read.some((range) => contains(range, sum.row, sum.column));
+        return isOf && read.some(({ bottom }) => bottom > sum.row);
+      }),
+    );
 }
 
 /** Whether words after a sum and a blank row, with a number below but none beside them, are the title of another list. */
@@ -37,7 +47,7 @@ function isTitle(sheet: WorkbookSheet, segment: Segment, at: number): boolean {
     sum !== null &&
     isBlank(sheet, row, sum.column) &&
     holdsNumber(sheet, next, sum.column) &&
-    !isReadBelow(sheet, segment, sum)
+    !isPart(sheet, segment, sum)
   );
 }
 
