@@ -1,6 +1,7 @@
 import { afar } from "./afar";
 import { apart } from "./apart";
 import { assorted } from "./assorted";
+import { benches } from "./benches";
 import { beyond } from "./beyond";
 import { commuters } from "./commuters";
 import { counters } from "./counters";
@@ -27,5 +28,5 @@ export const lastLayouts: readonly Layout[] = [
   ...[...strollers, ...tenants, ...commuters, ...farmers, ...handwerker, ...teachers, ...makers],
   ...[...apart, ...ordinary, ...courses, ...workshops, ...assorted, ...elsewhere],
   ...[...afar, ...beyond, ...teachings, ...pantries, ...unopened, ...opened, ...wayside],
-  ...[...counters, ...sidings],
+  ...[...counters, ...sidings, ...benches],
 ];
