@@ -237,6 +237,19 @@ export const structureCases: readonly RuleCase[] = [
   },
   {
     rule: "more-digits-than-known",
+    what: "an amount of a sheet whose title says the unit of all",
+    rows: [
+      ["Lemon ice, all amounts in g"],
+      [],
+      ["Ingredient", "Lemon ice"],
+      ["Water", 500.1234],
+      ["Sucrose", 150],
+      ["Lemon juice", 20],
+    ],
+    cells: ["B4"],
+  },
+  {
+    rule: "more-digits-than-known",
     what: "an amount with its unit in a cell behind it",
     rows: [
       ["Ingredient", "Amount", "Unit"],

@@ -19,27 +19,12 @@ import { unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit"
 import { bareConstants } from "../solutions/bareConstants";
 import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
 import { saysDegrees } from "../amounts/saysDegrees";
+import { saysMass } from "../amounts/saysMass";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
-
-/** "All amounts in grams", "Grams for 1 pot" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own; "1 kg" is none. */
-const SAYS_MASS =
-  /\b(in|all|alle|angaben)\b.{0,20}(?<!\d\s?)\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b|^(g|kg|grams?|gramm) (for|per|of|in|für|pro|je|von) (1 )?\p{L}/iu;
-
-function saysMass({ sheet }: RecipeBlock): boolean {
-  return [...sheetTexts(sheet).columnsByRow].some(([row, columns]) =>
-    columns.some((column) => {
-      const text = textAt(sheet, row, column);
-      const isOfNumbers =
-        looksNumeric(sheet, row, nextColumn(sheet, row, column)) ||
-        looksNumeric(sheet, row + 1, column);
-      return SAYS_MASS.test(text) && !/mol\b/i.test(text) && !isOfNumbers;
-    }),
-  );
-}
 
 /** A row's label stands at most so far left of its amounts. */
 const REACH_LEFT = 4;
@@ -71,7 +56,7 @@ function amountFindings(block: RecipeBlock): Finding[] {
       unitFromWord(beside) !== null
     );
   });
-  if (besides || saysMass(block)) return [];
+  if (besides || saysMass(block.sheet)) return [];
   const across = labelBefore(block, recipe) ?? { row: range.top, column: first.column };
   const where =
     layout === "down" ? { row: block.headerRow ?? place.row, column: recipe.line } : across;
@@ -93,7 +78,7 @@ function amountFindings(block: RecipeBlock): Finding[] {
 function massFindings(block: RecipeBlock): Finding[] {
   const { sheet, names } = block;
   const apart = names.filter(({ amountAt, unit }) => amountAt !== undefined && unit === undefined);
-  if (apart.length === 0 || saysMass(block)) return [];
+  if (apart.length === 0 || saysMass(block.sheet)) return [];
   return apart.flatMap(({ row, column, amountAt }) => {
     const place = amountAt ?? { row, column };
     const format = unitFromFormat(sheet.cellAt(place.row, place.column)?.format);

@@ -16,6 +16,7 @@ import {
   type RecipeBlock,
   type RecipeName,
 } from "../recipes/recipeBlock";
+import { saysMass } from "../amounts/saysMass";
 import { shareLines } from "../amounts/shareLines";
 import type { StatedResult } from "../answers/statedResults";
 import type { Rule } from "../rule";
@@ -87,7 +88,7 @@ function isUnitGuessed(block: RecipeBlock, recipe: Recipe, name: RecipeName): bo
   if (!recipe.unitAssumed || name.unit !== undefined) return false;
   const { row, column } = amountPlace(block, recipe, name);
   const isShown = unitFromFormat(block.sheet.cellAt(row, column)?.format) !== null;
-  return !isShown && unitColumnOf(block, recipe) === null;
+  return !isShown && unitColumnOf(block, recipe) === null && !saysMass(block.sheet);
 }
 
 /** A ledger of thousands of recipes is looked at by its first ones. */
