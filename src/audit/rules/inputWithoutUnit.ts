@@ -12,9 +12,7 @@ import {
   type RecipeBlock,
 } from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
-import { nextColumn } from "../recipes/nextFilled";
-import { sheetTexts } from "../recipes/sheetTexts";
-import { looksNumeric, textAt } from "../recipes/cells";
+import { textAt } from "../recipes/cells";
 import { unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
 import { bareConstants } from "../solutions/bareConstants";
 import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
