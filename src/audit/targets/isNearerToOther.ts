@@ -10,7 +10,7 @@ function isAboveTitle({ sheet, range: { top, left, right } }: RecipeBlock, row: 
   const columns = rangeLines(left, right);
   const filled = (at: number) => columns.filter((column) => !isBlank(sheet, at, column)).length;
   let first = row;
-  while (filled(first - 1) > 0) first -= 1;
+  while (first > row - REACH_DOWN && filled(first - 1) > 0) first -= 1;
   const isTitle = (at: number) => filled(at) === 1 && filled(at - 1) === 0;
   return filled(first) > 1 && rangeLines(row + 1, top - 1).some(isTitle);
 }

@@ -7,6 +7,9 @@ import { isMass } from "./unit";
 const PRODUCT = /^[^+]*[*/][^+]*$/;
 const THOUSAND = /(?<![\d.])0*1000(?![\d.])/;
 
+/** One mix is told in so many amounts at most; more recipes are a ledger, in which each would be held against each. */
+const MOST_RECIPES = 50;
+
 /** Whether an amount of a recipe is that of another one, multiplied. */
 function isMultiple(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recipe): boolean {
   const { sheet } = block;
@@ -28,7 +31,8 @@ function isMultiple(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recip
 export function withUnitsOfMultiples(block: RecipeBlock): RecipeBlock {
   const { recipes, names, unitColumn } = block;
   const said = recipes.filter(({ unit, unitAssumed }) => !unitAssumed && isWeighed(unit));
-  if (unitColumn !== null || said.length === 0 || said.length === recipes.length) return block;
+  const isOfOne = said.length > 0 && said.length < recipes.length;
+  if (unitColumn !== null || !isOfOne || recipes.length > MOST_RECIPES) return block;
   const multipleOf = (of: Recipe) =>
     said.find((one) => names.every((name) => isMultiple(block, name, of, one)));
   return {
