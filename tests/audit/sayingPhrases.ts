@@ -80,6 +80,8 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "Hinweis für Gäste: mit Kuhmilch hergestellt, für Laktoseintolerante nicht geeignet",
   ],
   "tells allergens: egg": [
+    "Hühnerei drin",
+    "Hen's egg!",
     "Contains egg",
     "Allergens: EGGS",
     "allergy advice: contains egg yolk",
@@ -98,6 +100,11 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "Allergenkennzeichnung: Ei und Eierzeugnisse",
   ],
   "tells allergens: nuts": [
+    "⚠ tree nuts (hazelnuts)",
+    "Haselnüsse drin",
+    "Nuss: ja",
+    "nut warning",
+    "Careful: nuts!",
     "Contains nuts",
     "Allergens: tree nuts (hazelnut)",
     "CONTAINS ALMONDS",
@@ -121,6 +128,10 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "ALLERGENE: H (Schalenfrüchte)",
   ],
   "tells allergens: gluten": [
+    "⚠ gluten (wheat), milk",
+    "Glutenhaltig",
+    "nicht glutenfrei",
+    "not gluten free",
     "Contains gluten",
     "Allergens: wheat",
     "CONTAINS: Wheat flour (gluten)",
@@ -297,6 +308,8 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Haselnüsse holen!",
+    "almonds in the cupboard!",
     "Sale from 18:00",
     "Store under 18 °C",
     "from 18 May",

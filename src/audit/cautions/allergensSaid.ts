@@ -3,7 +3,7 @@ import { saysByLetters } from "./saysByLetters";
 import { saysInIt } from "./saysInIt";
 
 const ALLERGENS_SAID =
-  /allerg|\bco?eliacs?\b|zöliakie|\b(may )?contains?\b|enthält|spuren von|\bkann\b.{0,40}\benthalten\b/i;
+  /allerg|gluten ?haltig|\bnot gluten[ -]?free|\bnicht glutenfrei|\bnut warning|\bco?eliacs?\b|zöliakie|\b(may )?contains?\b|enthält|spuren von|\bkann\b.{0,40}\benthalten\b/i;
 
 /** Which allergens there are, is said by other words than those of a heading. */
 const HEADING_WORDS =

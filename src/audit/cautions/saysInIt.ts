@@ -7,10 +7,19 @@ const MINDED =
 const IN_IT =
   /(\s*!+|:?\s*(yes|ja|✓|✔|☑)|\s+(is |are |ist |sind )?(in (it|this( one)?|here|them)|(da |hier )?(drin(nen)?|darin|dabei|enthalten|mit drin)|im eis|present|included|inside))\s*$/iu;
 
+/** Which nuts they are has to be said (EU 1169/2011, annex II); here they are nuts. */
+const NUTS =
+  /\b(hazelnuts?|walnuts?|almonds?|pistachios?|pecans?|cashews?|haseln(ü|u)sse?|waln(ü|u)sse?|mandeln?|pistazien?|nuss)(?!\p{L})/giu;
+
+const isListOfThose = (said: string): boolean => {
+  const bare = said.replace(MINDED, "").replace(IN_IT, "").trim();
+  return bare !== said && bare !== "" && isAllergenList(bare.replaceAll(NUTS, "nuts"));
+};
+
 /** Whether a text says of nothing but allergens that they are to be minded or in it. */
 export function saysInIt(text: string): boolean {
-  const [first = ""] = text.replaceAll(/[()]/g, " ").split(/[.;](?:\s|$)/);
-  const said = first.replaceAll(/\s+/g, " ").trim();
-  const bare = said.replace(MINDED, "").replace(IN_IT, "").trim();
-  return bare !== said && bare !== "" && isAllergenList(bare);
+  const [first = ""] = text.split(/[.;](?:\s|$)/);
+  return [first, first.replaceAll(/[()]/g, " ")].some((said) =>
+    isListOfThose(said.replaceAll(/\s+/g, " ").trim()),
+  );
 }
