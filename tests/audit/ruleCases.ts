@@ -57,7 +57,9 @@ import { oddOneOutCases } from "./oddOneOutCases";
 import { solutionRowCases } from "./solutionRowCases";
 import { solutionTableCases } from "./solutionTableCases";
 import { stoppingShortCases } from "./stoppingShortCases";
+import { lotsAndJugsCases } from "./lotsAndJugsCases";
 import { structureCases } from "./structureCases";
+import { writtenUnitsCases } from "./writtenUnitsCases";
 import { sumLineCases } from "./sumLineCases";
 import { sumRowCases } from "./sumRowCases";
 import { tabulatedCases } from "./tabulatedCases";
@@ -144,7 +146,9 @@ export const ruleCases: readonly RuleCase[] = [
   ...vocationalCases,
   ...walkCases,
   ...helpingCases,
+  ...lotsAndJugsCases,
   ...structureCases,
+  ...writtenUnitsCases,
   ...stoppingShortCases,
   ...answerCases,
   ...averagedReadingCases,

@@ -1,3 +1,4 @@
+import { isShare } from "./amounts/unit";
 import { looksNumeric, textAt } from "./cells";
 import { plainWords } from "./headings/plainWords";
 import { saysKind } from "./headings/saysKind";
@@ -34,6 +35,21 @@ function shareIngredients(groups: readonly Group[]): boolean {
   return repeated.size >= FEWEST_REPEATED;
 }
 
+/** What the shares of a recipe come to, however its lines were rounded. */
+const isWhole = (sum: number, whole: number): boolean => Math.abs(sum / whole - 1) < 0.1;
+
+/** Whether shares come to a whole in most groups, as those of recipes do; amounts may come to anything. */
+const areWholes = ({ sheet, recipes }: RecipeBlock, groups: readonly Group[]): boolean =>
+  recipes.every(({ unit, line }) => {
+    if (!isShare(unit)) return true;
+    const wholes = groups.filter((group) => {
+      const values = group.map(({ row }) => sheet.cellAt(row, line)?.value);
+      const sum = values.reduce<number>((all, one) => all + (typeof one === "number" ? one : 0), 0);
+      return isWhole(sum, unit === "%" ? 100 : 1);
+    });
+    return wholes.length * 2 > groups.length;
+  });
+
 /** The recipes of the lines by the column that names them; null when no column does. */
 function recipesBy(block: RecipeBlock, column: number): ReadonlyMap<string, Group> | null {
   const { sheet, headerRow, names, recipes } = block;
@@ -43,6 +59,7 @@ function recipesBy(block: RecipeBlock, column: number): ReadonlyMap<string, Grou
   const groups = groupsBy(block, column);
   const lists = [...groups.values()];
   if (groups.has("") || lists.filter(({ length }) => length > 1).length < 2) return null;
+  if (!areWholes(block, lists)) return null;
   const isSaidEachTime = names.every(({ row }) => textAt(sheet, row, column) !== "");
   return saysRecipe(header) || (isSaidEachTime && shareIngredients(lists)) ? groups : null;
 }

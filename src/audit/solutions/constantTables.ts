@@ -47,10 +47,30 @@ function below(sheet: WorkbookSheet, heading: Place): TabledConstant[] {
   return found;
 }
 
+/** The substance that the nearest words above a number name, a few rows up at most. */
+function soluteAbove(sheet: WorkbookSheet, row: number, column: number): Solute | null {
+  const rows = Array.from({ length: REACH }, (_, at) => row - 1 - at);
+  const named = rows.find((at) => at >= 0 && textAt(sheet, at, column) !== "");
+  return named === undefined ? null : soluteAt(sheet, named, column);
+}
+
+/** The same laid on its side: a row of constants below a row of two substances and more. */
+function rightOf(sheet: WorkbookSheet, { row, column: first }: Place): TabledConstant[] {
+  const label = textAt(sheet, row, first);
+  const role = headerRole(label);
+  if (role !== "molar mass" && role !== "particles") return [];
+  const found: TabledConstant[] = [];
+  for (let column = first + 1; holdsNumber(sheet, row, column); column += 1) {
+    const solute = soluteAbove(sheet, row, column);
+    if (solute !== null) found.push({ sheet, row, column, label, role, solute });
+  }
+  return found.length > 1 ? found : [];
+}
+
 /** What tables of substances say of them, wherever they stand: "Substance | Particles | Molar mass (g/mol)". */
 export const tabledConstants = ({ sheets }: Workbook): readonly TabledConstant[] =>
   sheets.flatMap((sheet) =>
     [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
-      columns.flatMap((column) => below(sheet, { row, column })),
+      columns.flatMap((column) => [below, rightOf].flatMap((find) => find(sheet, { row, column }))),
     ),
   );

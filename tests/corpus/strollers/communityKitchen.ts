@@ -5,7 +5,7 @@ import { columnOf, stillMet } from "../kitchens/hand";
 import { markRecipe, say, sumOf, type Said } from "../layouts/parts";
 import type { MarkedRecipe } from "../marks";
 import { beside, listed, type Listed } from "../newcomers/words";
-import { massOf, withLines, type MadeRecipe } from "../recipes";
+import { massOf, meets, withLines, type MadeRecipe } from "../recipes";
 import { labelAt, ofAlcohol } from "./words";
 
 /** The measures of the kitchen drawer, and the steps in which they are filled. */
@@ -41,7 +41,10 @@ function measure(name: string, grams: number): Measure {
 /** The recipe as its measures really weigh. */
 function measured(made: MadeRecipe, measures: readonly Measure[]): MadeRecipe {
   const lines = made.lines.map((each, index) => ({ ...each, grams: measures[index]!.grams }));
-  return stillMet(withLines(made, lines));
+  const now = stillMet(withLines(made, lines));
+  // Rounded to measures, a recipe made for a mistake may miss what it met.
+  const isMissed = now.target !== null && meets(made, now.target) && !meets(now, now.target);
+  return isMissed ? { ...now, target: null } : now;
 }
 
 /** Not more than a bowl of it: the batches are made one after the other. */
