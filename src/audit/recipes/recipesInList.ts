@@ -35,18 +35,22 @@ function shareIngredients(groups: readonly Group[]): boolean {
   return repeated.size >= FEWEST_REPEATED;
 }
 
+/** What the lines of a group come to in a column. */
+const sumOf = ({ sheet }: RecipeBlock, group: Group, column: number): number =>
+  group.reduce((sum, { row }) => {
+    const value = sheet.cellAt(row, column)?.value;
+    return sum + (typeof value === "number" ? value : 0);
+  }, 0);
+
 /** What the shares of a recipe come to, however its lines were rounded. */
 const isWhole = (sum: number, whole: number): boolean => Math.abs(sum / whole - 1) < 0.1;
 
 /** Whether shares come to a whole in most groups, as those of recipes do; amounts may come to anything. */
-const areWholes = ({ sheet, recipes }: RecipeBlock, groups: readonly Group[]): boolean =>
-  recipes.every(({ unit, line }) => {
+const areWholes = (block: RecipeBlock, groups: readonly Group[]): boolean =>
+  block.recipes.every(({ unit, line }) => {
     if (!isShare(unit)) return true;
-    const wholes = groups.filter((group) => {
-      const values = group.map(({ row }) => sheet.cellAt(row, line)?.value);
-      const sum = values.reduce<number>((all, one) => all + (typeof one === "number" ? one : 0), 0);
-      return isWhole(sum, unit === "%" ? 100 : 1);
-    });
+    const whole = unit === "%" ? 100 : 1;
+    const wholes = groups.filter((group) => isWhole(sumOf(block, group, line), whole));
     return wholes.length * 2 > groups.length;
   });
 
@@ -75,8 +79,7 @@ function isTotal(block: RecipeBlock, group: Group, { row, column }: Place): bool
   const cell = block.sheet.cellAt(row, column);
   if (SUM.test(cell?.formula ?? "")) return true;
   return block.recipes.some(({ line }) => {
-    const values = group.map((name) => block.sheet.cellAt(name.row, line)?.value);
-    const sum = values.reduce<number>((all, one) => all + (typeof one === "number" ? one : 0), 0);
+    const sum = sumOf(block, group, line);
     return typeof cell?.value === "number" && Math.abs(cell.value - sum) <= SAME * sum;
   });
 }
