@@ -308,6 +308,9 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Lime ice with spirit",
+    "Limetteneis mit Spirituose",
+    "Mango with alc. syrup",
     "Haselnüsse holen!",
     "almonds in the cupboard!",
     "Sale from 18:00",

@@ -13,7 +13,7 @@ const YOUNG =
 const NOT_TO_EATER =
   /\b(add(ed|ing)?|stir(red)?|pour(ed)?|boil(ed)?|evaporates?|when cold|last|zu(ge)?geben|dazu(ge)?geben|zugie(ß|ss)en|(ein|unter)(ge)?rühr(en|t)|kochen|verkocht|verdampf\w*|zuletzt|zum schluss|al[ck]ohol (by|nach) (weight|volume|mass|gewicht|masse|volumen))\b/i;
 const HAS_ALCOHOL =
-  /\b(contains?|has|have|with|enthält|enthalten|mit) (some |etwas |\d+([.,]\d+)? ?% )?(al[ck]ohol|alc\b|spirits?\b|spirituose)/i;
+  /\b(contains?|has|have|with|enthält|enthalten|mit) (some |etwas |\d+([.,]\d+)? ?% )?al[ck]ohol|\b(contains?|enthält) (some |etwas )?(alc\b|spirits?\b|spirituose)/i;
 const GROWN_UP =
   /adults|grown[- ]?ups|erwachsene|18 (years|jahren)|(ab|over|from|under|unter) (18|eighteen)s?(?=\s*($|[,;!)]|[.:](?!\d)|years?\b|jahren?\b|only\b))|\b18 ?\+|minderjährige/i;
 const PREGNANT = /pregnan|schwanger/i;
