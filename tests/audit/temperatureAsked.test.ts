@@ -1,11 +1,11 @@
 import { temperatureAskedC } from "../../src/audit/temperatures/temperatureAsked";
 import { bookOf } from "./bookOf";
 
-const { sheets } = bookOf({
+const book = bookOf({
   Ice: [["Case stands at", -14]],
   "The case": [["At", -16, "cold"]],
 });
-const home = sheets[0]!;
+const home = book.sheets[0]!;
 
 test.each([
   ["RIME.ICEFRACTION(A4:A8,B4:B8,$B$1)", -14],
@@ -17,5 +17,5 @@ test.each([
   ["RIME.FREEZINGPOINT(A4:A8,B4:B8,$B$1)", null],
   ["SUM(B4:B8)", null],
 ])("%s asks at %s", (formula, temperatureC) => {
-  expect(temperatureAskedC(sheets, home, formula)).toBe(temperatureC);
+  expect(temperatureAskedC(book, home, formula)).toBe(temperatureC);
 });

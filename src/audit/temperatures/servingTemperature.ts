@@ -105,7 +105,7 @@ function temperatureReadC(
   );
   const [only] = read;
   if (only !== undefined) return read.length > 1 ? null : inCelsius(only);
-  return formula === undefined ? null : temperatureAskedC(workbook.sheets, sheet, formula);
+  return formula === undefined ? null : temperatureAskedC(workbook, sheet, formula);
 }
 
 /** Answers of several recipes stand at most so far from each other in one row. */

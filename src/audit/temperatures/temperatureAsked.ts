@@ -1,5 +1,5 @@
-import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
+import type { Workbook, WorkbookSheet } from "../../workbook/model";
+import { rangesRead } from "../formulas/rangesRead";
 
 /** The third argument of the function, after names and amounts: a number, or a cell of this sheet or another. */
 const ASKED =
@@ -7,16 +7,13 @@ const ASKED =
 
 /** The temperature in °C that a formula asks the share of ice at, whatever is written beside it; null where it asks none. */
 export function temperatureAskedC(
-  sheets: readonly WorkbookSheet[],
+  workbook: Workbook,
   home: WorkbookSheet,
   formula: string,
 ): number | null {
   const [, typed, cell] = ASKED.exec(formula) ?? [];
   if (typed !== undefined) return Number(typed.replace("−", "-"));
-  const [read] = cell === undefined ? [] : referencesOf(cell);
-  if (read === undefined) return null;
-  const name = read.sheet?.toLowerCase();
-  const sheet = name === undefined ? home : sheets.find((one) => one.name.toLowerCase() === name);
-  const value = sheet?.cellAt(read.range.top, read.range.left)?.value;
+  const [read] = cell === undefined ? [] : rangesRead(workbook)(home, cell);
+  const value = read?.sheet.cellAt(read.range.top, read.range.left)?.value;
   return typeof value === "number" ? value : null;
 }
