@@ -1,7 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { readInRow } from "./readInRow";
-
-const ONLY_MULTIPLIES = /^[^+]*[*/][^+]*$/;
+import { onlyMultiplies } from "./onlyMultiplies";
 
 /** Columns by which amounts are multiplied line by line, and those of the products: prices and costs, no recipes. */
 export function multipliedColumns(
@@ -13,7 +12,7 @@ export function multipliedColumns(
   const isProduct = (column: number) => {
     const products = items.filter((row) => {
       const formula = sheet.cellAt(row, column)?.formula ?? "";
-      const read = ONLY_MULTIPLIES.test(formula) ? readInRow(sheet, row, column) : new Set();
+      const read = onlyMultiplies(formula) ? readInRow(sheet, row, column) : new Set();
       return read.size > 1 && amounts.some((amount) => read.has(amount));
     });
     return products.length * 2 > items.length;

@@ -2,9 +2,9 @@ import { contains } from "../../../workbook/references";
 import { rangesReadHere } from "../../formulas/rangesReadHere";
 import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "../recipeBlock";
 import { isMass } from "./unit";
+import { onlyMultiplies } from "./onlyMultiplies";
 
-/** One product or quotient: no sum, and no factor that turns kilograms into grams. */
-const PRODUCT = /^[^+]*[*/][^+]*$/;
+/** A factor that turns kilograms into grams. */
 const THOUSAND = /(?<![\d.])0*1000(?![\d.])/;
 
 /** One mix is told in so many amounts at most; more recipes are a ledger, in which each would be held against each. */
@@ -17,7 +17,7 @@ function isMultiple(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recip
   const cell = sheet.cellAt(place.row, place.column);
   const formula = cell?.formula ?? "";
   const [from, to] = [sheet.cellAt(base.row, base.column)?.value, cell?.value];
-  if (!PRODUCT.test(formula) || THOUSAND.test(formula)) return false;
+  if (!onlyMultiplies(formula) || THOUSAND.test(formula)) return false;
   if (typeof from !== "number" || typeof to !== "number") return false;
   const ratio = Math.log10(Math.abs(to / from));
   const reads = rangesReadHere(sheet, place);

@@ -7,6 +7,7 @@ import { stockColumns } from "./stockColumns";
 import { isClassSheet } from "../classSheet";
 import { leadingUnit, massIn } from "./unit";
 import { vesselColumns } from "./vesselColumns";
+import { onlyMultiplies } from "./onlyMultiplies";
 
 /** A list's lines, and what heads the columns beside them. */
 interface Headed {
@@ -21,7 +22,6 @@ const FOR_EACH =
 /** How little of each there may be before more is ordered. */
 const RESTOCK =
   /\bre-?order|\border (below|at|under|from)\b|\bpar (level|stock)\b|^par\b|\bmin(imum|\.)? (stock|level)\b|mindestbestand|meldebestand|nachbestell|bestellen (ab|unter|bei)\b/i;
-const ONLY_MULTIPLIES = /^[^+]*[*/][^+]*$/;
 /** What is missing, and never less than nothing: the column that is taken off, and the row. */
 const MISSING = /\b(?:MAX|IF)\s*\(.*-\s*\$?([A-Z]{1,3})\$?(\d+)\b/i;
 
@@ -50,7 +50,7 @@ export function unweighed(
     massIn(header(column)) === null &&
     isMost((row) => {
       const formula = sheet.cellAt(row, column)?.formula ?? "";
-      const read = ONLY_MULTIPLIES.test(formula) ? [...readInRow(sheet, row, column)] : [];
+      const read = onlyMultiplies(formula) ? [...readInRow(sheet, row, column)] : [];
       return read.length === 2 && read.some(isRate);
     });
   const isCount = (column: number) =>
