@@ -16,7 +16,10 @@ const LONGEST = 400;
 const LONGEST_WORD = 60;
 
 const shortened = (message: string): string => {
-  const words = message.replace(/\S{61,}/gu, (word) => `${word.slice(0, LONGEST_WORD)}…`);
+  const words = message
+    .split(" ")
+    .map((word) => (word.length > LONGEST_WORD ? `${word.slice(0, LONGEST_WORD)}…` : word))
+    .join(" ");
   return words.length > LONGEST ? `${words.slice(0, LONGEST - 1)}…` : words;
 };
 

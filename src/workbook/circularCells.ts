@@ -41,12 +41,22 @@ function columnsOfFormulas(sheet: WorkbookSheet): ReadonlySet<number> {
   return columns;
 }
 
+type Circles = readonly (readonly CircularPlace[])[];
+
+const known = new WeakMap<Workbook, Circles>();
+
 /**
  * The circles among a workbook's formulas, each from the cell it comes back to onwards; at most 20. Told from
  * the references in the formulas and names: a circle through a table's column or INDIRECT is not seen, and
  * one behind an IF that is never taken is. Takes time in proportion to the formulas, not to what they read.
  */
-export function circularCells(workbook: Workbook): readonly (readonly CircularPlace[])[] {
+export function circularCells(workbook: Workbook): Circles {
+  const circles = known.get(workbook) ?? circlesIn(workbook);
+  known.set(workbook, circles);
+  return circles;
+}
+
+function circlesIn(workbook: Workbook): Circles {
   const sheetByName = new Map(
     workbook.sheets.map(({ name }, index) => [name.toLowerCase(), index]),
   );

@@ -30,17 +30,20 @@ export function alcoholLabel(label: string): AlcoholLabel | null {
   return found;
 }
 
+function isInMass(plain: string): boolean {
+  const unit = unitFromHeader(plain);
+  return typeof unit === "string" && isMass(unit);
+}
+
 function labelOf(plain: string): AlcoholLabel | null {
   if (OTHER_THING.test(plain)) return null;
   const isAlcohol = ALCOHOL.test(plain);
   if (isAlcohol && BY_MASS.test(plain)) return "share";
   if (BY_VOLUME.test(plain)) return "strength";
-  const unit = unitFromHeader(plain);
-  const isInMass = typeof unit === "string" && isMass(unit);
-  if (isAlcohol && isInMass) return "mass";
+  if (isAlcohol && isInMass(plain)) return "mass";
   if (STRENGTH.test(plain) || (isAlcohol && SHARE.test(plain))) return "weak strength";
   if (isAlcohol) return "mass";
-  return WATER.test(plain) && isInMass ? "water" : null;
+  return WATER.test(plain) && isInMass(plain) ? "water" : null;
 }
 
 /** What is drunk is sold by its strength by volume: that is what its label has to say. */

@@ -41,14 +41,14 @@ export interface NamedTarget extends Named {
 function askedFor(name: string, { ownTargets }: AuditContext): Asked | null {
   const known = name === "" ? undefined : findTarget(name);
   if (known !== undefined) return { wanted: known, asked: name };
-  const own = ownTargets.get(normalName(name));
+  const own = ownTargets.size === 0 ? undefined : ownTargets.get(normalName(name));
   return own === undefined ? null : { wanted: own, asked: own.table };
 }
 
 /** The target that a cell names, after a colon where there is one: "Meant as: scooped at −13". */
 function namedAt(context: AuditContext, sheet: WorkbookSheet, place: Place): Named | null {
   const text = textAt(sheet, place.row, place.column);
-  for (const name of [text, text.slice(text.indexOf(":") + 1).trim()]) {
+  for (const name of new Set([text, text.slice(text.indexOf(":") + 1).trim()])) {
     const asked = askedFor(name, context);
     if (asked !== null) return { sheet, place, name, ...asked };
   }
@@ -115,27 +115,27 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
     .flatMap((other) => other.recipes.map((recipe) => ({ block: other, recipe })));
   const rows = [...sheetTexts(sheet).columnsByRow].filter(([row]) => isNear(range, row));
   return rows.flatMap(([row, columns]) => {
-    const own = columns.filter((column) => {
-      const place = { row, column };
-      return !isOfOther(block, all, place) && !isOverBefore(block, all, place);
-    });
+    const named = columns.flatMap((column) => namedAt(context, sheet, { row, column }) ?? []);
+    // Most rows name none, and there may be a hundred thousand.
+    if (named.length === 0) return [];
+    const isOwnPlace = (place: Place) =>
+      !isOfOther(block, all, place) && !isOverBefore(block, all, place);
+    const own = columns.filter((column) => isOwnPlace({ row, column }));
     const isLabel = (column: number) => headsTarget(textAt(sheet, row, column));
     // What stands beside a target that tells its temperature is one, too, be that of another list.
-    const isTold = (column: number) =>
-      /\d/.test(namedAt(context, sheet, { row, column })?.name ?? "");
-    const isLabelled = own.some(isLabel) || columns.some(isTold);
-    return own.flatMap((column): NamedTarget[] => {
-      const named = namedAt(context, sheet, { row, column });
-      if (named === null) return [];
-      const byFormulas = recipeOfNeighbours(context.workbook, recipes, sheet, { row, column });
+    const isLabelled = own.some(isLabel) || named.some(({ name }) => /\d/.test(name));
+    return named.flatMap((one): NamedTarget[] => {
+      const { place } = one;
+      if (!isOwnPlace(place)) return [];
+      const byFormulas = recipeOfNeighbours(context.workbook, recipes, sheet, place);
       const isOwn = byFormulas ? byFormulas.block === block : !isNearerToOther(block, all, row);
-      const recipe = recipeIn(block, column) ?? byFormulas?.recipe ?? mainRecipe(block);
+      const recipe = recipeIn(block, place.column) ?? byFormulas?.recipe ?? mainRecipe(block);
       if (!isOwn || recipe === null) return [];
-      const isMeant = isLabelled || /\d/.test(named.name) || saysTarget(block, { row, column });
-      const isAim = isMeant || isAmongAims(context, sheet, { row, column });
+      const isMeant = isLabelled || /\d/.test(one.name) || saysTarget(block, place);
+      const isAim = isMeant || isAmongAims(context, sheet, place);
       // In a table of targets, which says nothing of a recipe, the temperature stands beside the name.
-      const isOfTable = byFormulas === null && looksNumeric(sheet, row, column + 1);
-      return isAim && !isOfTable ? [{ block, recipe, ...named }] : [];
+      const isOfTable = byFormulas === null && looksNumeric(sheet, row, place.column + 1);
+      return isAim && !isOfTable ? [{ block, recipe, ...one }] : [];
     });
   });
 }

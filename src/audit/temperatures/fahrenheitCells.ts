@@ -62,18 +62,15 @@ function fromText(sheet: WorkbookSheet, row: number, column: number): Fahrenheit
     const temperatureF = numberAt(sheet, row, column - 1) ?? 0;
     return { row, column: column - 1, temperatureF, isMarked: true };
   }
-  const isLabel =
+  const beside = { row, column: column + 1 };
+  const warm = numberAt(sheet, row, beside.column);
+  if (warm === null || warm <= WARMEST_FREEZER_C || warm > WARMEST_FREEZER_F) return null;
+  const isFreezer =
     temperatureWords.ofFreezer.test(plainWords(text)) &&
-    ![FAHRENHEIT, DURATION, WARMER].some((otherwise) => otherwise.test(text));
-  const warm =
-    isLabel &&
+    ![FAHRENHEIT, DURATION, WARMER].some((otherwise) => otherwise.test(text)) &&
     headerRole(labelAt(sheet, { row, column })) === "temperature" &&
-    !countsOtherThing(sheet, { row, column: column + 1 }, column)
-      ? numberAt(sheet, row, column + 1)
-      : null;
-  if (warm !== null && warm > WARMEST_FREEZER_C && warm <= WARMEST_FREEZER_F)
-    return { row, column: column + 1, temperatureF: warm, isMarked: false };
-  return null;
+    !countsOtherThing(sheet, beside, column);
+  return isFreezer ? { ...beside, temperatureF: warm, isMarked: false } : null;
 }
 
 /** Whether a heading or label over or beside a cell says °F itself. */

@@ -58,7 +58,7 @@ export function servedInFahrenheit(
   label: Place,
   text: string,
 ): readonly FahrenheitCell[] {
-  if (!temperatureWords.ofServing.test(plainWords(text)) || headerRole(text) !== "temperature")
+  if (headerRole(text) !== "temperature" || !temperatureWords.ofServing.test(plainWords(text)))
     return [];
   for (const isDown of [false, true]) {
     const places = numbersFrom(sheet, label, isDown);
