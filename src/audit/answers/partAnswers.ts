@@ -1,4 +1,5 @@
 import type { Workbook } from "../../workbook/model";
+import { formKind } from "../recipes/forms/formLabels";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { bareShare } from "./bareShare";
 import { isOfOneSolute } from "./isOfOneSolute";
@@ -22,8 +23,9 @@ export function partAnswers(
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
     if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
+    // "Auf Wasser (g)" is what the solute is dissolved in, not what there is of it per so much water.
     return plainPartOf(label) === null
-      ? isOfOneSolute(answer.block)
+      ? isOfOneSolute(answer.block) && formKind(label) !== "water"
       : isPlainAnswer(workbook, blocks, answer);
   });
 }

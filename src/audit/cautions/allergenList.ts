@@ -34,17 +34,24 @@ const partsOf = (said: string): string[] =>
 export const isTelling = (text: string): boolean =>
   [SAYS, TO_EATERS].some((words) => words.test(text.toLowerCase()));
 
-/** Whether a text begins with nothing but allergens: "milk, tree nuts (walnuts); honey: not for infants". */
-export function isAllergenList(text: string): boolean {
-  const [first = ""] = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
-  const colon = first.indexOf(":");
-  const [before, behind] = [first.slice(0, Math.max(0, colon)), partsOf(first.slice(colon + 1))];
+/** Whether a sentence goes on with nothing but allergens behind words and a colon that tell: "Inside: milk". */
+function tellsList(sentence: string): boolean {
+  const colon = sentence.indexOf(":");
+  if (colon < 0) return false;
+  const [before, behind] = [sentence.slice(0, colon).trim(), partsOf(sentence.slice(colon + 1))];
   const isTold =
-    isTelling(first) ||
+    isTelling(sentence) ||
     isPutUp(before) ||
     SHORTENED.test(before) ||
     (before !== "" && behind.some((part) => ONLY_ALLERGEN.test(part)));
-  return (isTold ? behind : partsOf(first)).every((part) => NAME.test(part));
+  return isTold && behind.every((part) => NAME.test(part));
+}
+
+/** Whether a text begins with nothing but allergens, "milk, tree nuts (walnuts); honey: not for infants", or tells them in some sentence. */
+export function isAllergenList(text: string): boolean {
+  const sentences = text.toLowerCase().replaceAll(IN_BRACKETS, " ").split(/[;.]/);
+  const [first = ""] = sentences;
+  return partsOf(first).every((part) => NAME.test(part)) || sentences.some(tellsList);
 }
 
 /** Whether a heading says that what stands below it is told to those who eat: "Notice", "Aushang". */

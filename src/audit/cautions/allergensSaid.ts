@@ -3,11 +3,15 @@ import { saysByLetters } from "./saysByLetters";
 import { saysInIt } from "./saysInIt";
 
 const ALLERGENS_SAID =
-  /allerg|gluten ?haltig|\bnot gluten[ -]?free|\bnicht glutenfrei|\bnut warning|\bco?eliacs?\b|zöliakie|\b(may )?contains?\b|enthält|spuren von|\bkann\b.{0,40}\benthalten\b/i;
+  /allerg|gluten ?haltig|\bnut warning|\bco?eliacs?\b|zöliakie|\b(may )?contains?\b|\bcont(\.|:)|enthält|\benth(\.|:)|spuren von|\bkann\b.{0,40}\benthalten\b/i;
+
+/** "Not dairy free", "laktosefrei: nein". */
+const NOT_FREE =
+  /\b(not|nicht|isn['’]t) (gluten|dairy|lactose|milk|egg|nut|soya?|laktose|milch|ei|nuss|soja)[ -]?(free|frei)\b|(?<!\p{L})(gluten|dairy|lactose|milk|egg|nut|soya?|laktose|milch|ei|nuss|soja)[ -]?(free|frei): ?(no|nein)\b/iu;
 
 /** Which allergens there are, is said by other words than those of a heading. */
 const HEADING_WORDS =
-  /allerg\p{L}*|\b(may )?contains?\b|\bcauses?\b|\bmay\b|enthält|spuren|\bkann\b|\benthalten\p{L}*|auslösen|cautions?|advice|recipe|rezept|hinweise?|warn\p{L}*|notes?|labels?|info(rmation)?(en)?|list[es]?|present|declar\p{L}*|deklar\p{L}*|bold|fett|\blt\b|laut|gemä(ß|ss)|\bgem\b|\blmiv\b|sufferers|verordnung|regulation|\b(and|und|for|für|to|the|die|der|per|je|line|zeile|of|von|in|our|this|mix)\b|[^\p{L}]/giu;
+  /allerg\p{L}*|\b(may )?contains?\b|\bcont\b|\benth\b|\bcauses?\b|\bmay\b|enthält|spuren|\bkann\b|\benthalten\p{L}*|auslösen|cautions?|advice|recipe|rezept|hinweise?|warn\p{L}*|notes?|labels?|info(rmation)?(en)?|list[es]?|present|declar\p{L}*|deklar\p{L}*|bold|fett|\blt\b|laut|gemä(ß|ss)|\bgem\b|\blmiv\b|sufferers|verordnung|regulation|\b(and|und|for|für|to|the|die|der|per|je|line|zeile|of|von|in|our|this|mix)\b|[^\p{L}]/giu;
 
 /** "Tasters, this has milk", "Made with egg", "Has in it tree nuts": in some sentence all that is in it are allergens. */
 const HAS =
@@ -35,6 +39,7 @@ const hasAllergens = (text: string): boolean =>
 
 /** Whether a text speaks of allergens: as a heading or label that names none, or as a statement; null when of neither. */
 export function allergensSaid(said: string): "heading" | "statement" | null {
+  if (NOT_FREE.test(said)) return "statement";
   const text = said.replaceAll(HAS_NONE, "");
   if (hasAllergens(text) || saysByLetters(text)) return "statement";
   if (!ALLERGENS_SAID.test(text) || OF_EATERS.test(text)) return null;

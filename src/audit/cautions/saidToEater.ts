@@ -1,3 +1,4 @@
+import type { Allergen } from "../../catalogue/ingredient";
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
@@ -5,6 +6,8 @@ import { saysByLetters } from "./saysByLetters";
 import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
+import { listsThemAll } from "./listsThemAll";
+import { marksThemAll } from "./marksThemAll";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -98,15 +101,14 @@ function isFilled(blocks: readonly RecipeBlock[], { sheet, row, column }: Said):
 const isOwnIngredient = ({ ownIngredients }: AuditContext, { sheet, row, column }: Said): boolean =>
   ownIngredients.some((own) => own.sheet === sheet && contains(own.range, row, column));
 
-/** Whether a number stands in the same row without a blank between. */
-function hasNumberBeside({ sheet, row, column }: Said): boolean {
-  const isBeside = (step: -1 | 1): boolean => {
-    let at = column + step;
-    while (!isBlank(sheet, row, at) && !looksNumeric(sheet, row, at)) at += step;
-    return looksNumeric(sheet, row, at);
-  };
-  return isBeside(-1) || isBeside(1);
+/** Whether a number stands left (-1) or right of a text in its row without a blank between. */
+function hasNumberOn({ sheet, row, column }: Said, side: -1 | 1): boolean {
+  let at = column + side;
+  while (!isBlank(sheet, row, at) && !looksNumeric(sheet, row, at)) at += side;
+  return looksNumeric(sheet, row, at);
 }
+
+const hasNumberBeside = (one: Said): boolean => hasNumberOn(one, -1) || hasNumberOn(one, 1);
 
 /** The rows of recipes beside which a column may say something: its lines, or the recipes that stand right of a cell. */
 function rowsBesideColumn({ layout, names, recipes, roles, range }: RecipeBlock, column: number) {
@@ -156,12 +158,33 @@ function isNote({ blocks }: AuditContext, one: Said): boolean {
 const isOfMass = ({ text }: Said): boolean =>
   text.length <= LONGEST_LABEL && unitFromHeader(text) !== null && !saysByLetters(text);
 
-/** Whether allergens are told on one of some sheets: in a sentence, as a note, beside a label, or under a heading with something under it. */
-export function saysAllergens(context: AuditContext, sheets: readonly WorkbookSheet[]): boolean {
-  return someText(sheets, (one) => {
+/** A longer text is a story. */
+const LONGEST_LIST = 300;
+
+/** Whether a text that is no name and labels no number gives all the allergens of some recipes. */
+const isListOfAll = (
+  { blocks }: AuditContext,
+  one: Said,
+  carried: ReadonlySet<Allergen>,
+): boolean =>
+  one.text.length <= LONGEST_LIST &&
+  listsThemAll(one.text, carried) &&
+  !isName(blocks, one) &&
+  !(isLabel(one.text) && hasNumberOn(one, 1)) &&
+  !isOfNumbers(one);
+
+/** Whether the allergens of some recipes are told on one of some sheets: in a sentence, as a note, beside a label, under a heading with something under it, or all of them in a list or a table. */
+export function saysAllergens(
+  context: AuditContext,
+  sheets: readonly WorkbookSheet[],
+  carried: ReadonlySet<Allergen>,
+): boolean {
+  const isTold = someText(sheets, (one) => {
     if (isOwnIngredient(context, one)) return false;
     if (isAllergenList(one.text) && isNote(context, one)) return true;
     const said = isOfMass(one) ? null : allergensSaid(one.text);
-    return said === "statement" || (said === "heading" && isFilled(context.blocks, one));
+    if (said === "statement" || (said === "heading" && isFilled(context.blocks, one))) return true;
+    return isListOfAll(context, one, carried);
   });
+  return isTold || sheets.some((sheet) => marksThemAll(sheet, carried));
 }

@@ -1,4 +1,5 @@
 import { findItem } from "../../catalogue/findItem";
+import type { Allergen } from "../../catalogue/ingredient";
 import type { WorkbookSheet } from "../../workbook/model";
 import { catalogueName } from "../catalogueName";
 import type { AuditContext } from "../context";
@@ -20,14 +21,14 @@ const NAMED_ALIKE = new Set(["alcohol", "glycerol and children"]);
 
 interface Carried {
   readonly cautions: ReadonlySet<string>;
-  readonly allergens: ReadonlySet<string>;
+  readonly allergens: ReadonlySet<Allergen>;
   /** Whether something is described by its parts: which allergens that has, is told beside it. */
   readonly hasOwn: boolean;
 }
 
 function carriedIn({ names, ownIngredients }: RecipeBlock): Carried {
   const cautions = new Set<string>();
-  const allergens = new Set<string>();
+  const allergens = new Set<Allergen>();
   let hasOwn = false;
   for (const { item } of names) {
     const name = catalogueName(item, ownIngredients);
@@ -79,6 +80,7 @@ function unsaidOf(
     saysAllergens(
       context,
       telling((block) => carriedBy(block).allergens.size > 0 || carriedBy(block).hasOwn),
+      allergens,
     );
   if (allergens.size > 0 && !saysThem())
     unsaid.push(`its allergens are ${[...allergens].sort().join(", ")}`);

@@ -43,7 +43,7 @@ const isUntold = ({ roles }: RecipeBlock, column: number): boolean => {
   return role === "other" || role === "temperature";
 };
 
-/** A row of a table with what its formulas tell of its answers, where the words above them do not. */
+/** A row of a table with the constants that its formulas read elsewhere, and with what they tell of its answers where the words above them do not. */
 function withWorking(list: RecipeBlock, forms: readonly RecipeBlock[]): RecipeBlock {
   const working = isOneRow(list) ? forms.find((form) => isOfSameMass(list, form)) : undefined;
   const worked = (working?.answers ?? []).filter(
@@ -51,8 +51,9 @@ function withWorking(list: RecipeBlock, forms: readonly RecipeBlock[]): RecipeBl
       role !== undefined && list.range.top === row && isUntold(list, column),
   );
   const [own, theirs] = [list.names[0], working?.names[0]];
-  if (worked.length === 0 || own === undefined || theirs === undefined) return list;
-  return { ...list, worked, names: [withDetails(own, theirs), ...list.names.slice(1)] };
+  if (own === undefined || theirs === undefined) return list;
+  const names = [withDetails(own, theirs), ...list.names.slice(1)];
+  return worked.length === 0 ? { ...list, names } : { ...list, names, worked };
 }
 
 /** Lists and worked examples of one sheet; cells that both claim go to the one that makes more of them. */
