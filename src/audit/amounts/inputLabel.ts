@@ -39,7 +39,7 @@ const QUANTITY = new RegExp(
     DENSITY.source,
     VESSEL.source,
     "^(how much|wie ?viel)\\b(?!.*\\b(cost|kostet|paid|bezahlt)\\b)",
-    "^mix (to|for|in|per|needed)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
+    "^mix (to|for|in|per|needed|wanted|made|today|tomorrow|heute|morgen|für|pro|je|am|gesamt)\\b|\\b(goes|go|kommt|kommen|passt|passen|geht|gehen|gehört|gehören)( (in|into|hinein|rein))?$",
     "\\b(per|pro|je|a|one|each|my|our|meine?r?|unsere?|eine?|in den|in die|in jede[mnrs]?) (tub|tin|mould|mold|bowl|pan|pot|jug|cup|glass|dose|form|becher|topf|schüssel|wanne|glas)\\b",
   ].join("|"),
   "i",
@@ -88,7 +88,8 @@ export const isBareLabel = (label: string, isCold = false): boolean =>
   label.length <= LONGEST_LABEL &&
   (VESSEL.test(label) || !saysUnit(label)) &&
   !HAS_NONE.test(label) &&
-  (!COUNTED.test(label) || MEASURED.test(label) || OF_ONE.test(label)) &&
+  // Less than nothing counts nobody: "Lagerung beim Kunden | −18".
+  (isCold || !COUNTED.test(label) || MEASURED.test(label) || OF_ONE.test(label)) &&
   (isWished(label) ||
     DENSITY.test(label) ||
     HOLDS.test(label) ||

@@ -2,10 +2,9 @@ import { cellName } from "../../workbook/address";
 import { eachFormula } from "../../workbook/eachFormula";
 import type { AuditContext } from "../context";
 import type { CellOnSheet } from "./powerOfMass";
-import type { UnitlessInput } from "./unitlessInput";
 
 /** How formulas write a cell: on its own sheet, on others, or by its name. */
-function writtenAs({ sheet, row, column }: UnitlessInput, isOwn: boolean): RegExp {
+function writtenAs({ sheet, row, column }: CellOnSheet, isOwn: boolean): RegExp {
   const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(cellName(row, column)) ?? [];
   const place = `\\$?${letters}\\$?${digits}(?![\\d(:])`;
   const escaped = sheet.name.replaceAll(/[\\^$.*+?()[\]{}|]/g, "\\$&");
@@ -24,7 +23,7 @@ type Reading = (answer: CellOnSheet, formula: FormulaText) => boolean;
 /** Whether some formula that reads the number is as asked, by how the formulas of a sheet write it. */
 export function isReadAs(
   { workbook }: AuditContext,
-  input: UnitlessInput,
+  input: CellOnSheet,
   asked: (written: RegExp) => Reading,
 ): boolean {
   return workbook.sheets.some((sheet) => {

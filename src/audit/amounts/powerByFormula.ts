@@ -50,7 +50,7 @@ export function powerByFormula(
   input: CellOnSheet,
 ): 0 | 1 | null {
   const factors = factorsOf(formula);
-  let open = powerOfMass(blocks, answer);
+  let open: number | null = powerOfMass(blocks, answer);
   if (factors === null || open === null) return null;
   const sheets = [answer.sheet, input.sheet, ...blocks.map(({ sheet }) => sheet)];
   let own = 0;

@@ -10,15 +10,30 @@ export interface CellOnSheet extends Place {
   readonly sheet: WorkbookSheet;
 }
 
-function unitOfWords(text: string): 0 | 1 | null {
+/** The power with which a mass stands in a unit; money has none of it, and a price by the kilo less than none. */
+export type Power = -1 | 0 | 1;
+
+const MONEY = /[€$£]|\b(eur|euros?|usd|chf)\b/i;
+const PER_MASS =
+  /(\/|\b(je|pro|per|an?|each|of|for|für)) ?((1|one|an?|ein(en)?) )?(\d+ ?)?(k?g|kilos?|kilogra\w+|gram\w*|lbs?|oz|pounds?|pfund)\b/i;
+const PER_VOLUME =
+  /(\/|\b(je|pro|per|an?|each|for|für)) ?((1|one|an?|ein(en)?) )?([cdm]?l|lit\w+)\b/i;
+
+function powerOfMoney(text: string): Power | null {
+  if (PER_VOLUME.test(text)) return null;
+  return PER_MASS.test(text) ? -1 : 0;
+}
+
+function unitOfWords(text: string): Power | null {
+  if (MONEY.test(text)) return powerOfMoney(text);
   const unit = text === "" ? null : unitFromHeader(text);
   if (unit !== null) return isMass(unit) ? 1 : 0;
   return countsThings(text) ? 0 : null;
 }
 
-const powerOf = ({ unit }: Recipe): 0 | 1 => (isMass(unit) ? 1 : 0);
+const powerOf = ({ unit }: Recipe): Power => (isMass(unit) ? 1 : 0);
 
-function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
+function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): Power | null {
   for (const { sheet, range, names, recipes, layout, roles, totalsApart = [] } of blocks) {
     const { row, column } = cell;
     const total = totalsApart.find((each) => each.row === row && each.column === column);
@@ -31,8 +46,8 @@ function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 |
     const isAmount = layout === "down" || names.some((name) => name.column === column);
     if (recipe !== undefined && isAmount) return powerOf(recipe);
     const role = roles.get(column);
-    const said =
-      role === "amount" || role === "total" ? unitOfWords(wordsOfCell(cell).above) : null;
+    const isSaid = role === "amount" || role === "total" || role === "price";
+    const said = isSaid ? unitOfWords(wordsOfCell(cell).above) : null;
     // What a row of amounts comes to is in their unit, unless its heading says another.
     return said ?? (recipe !== undefined && role === "total" ? powerOf(recipe) : null);
   }
@@ -43,7 +58,7 @@ function powerInList(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 |
  * The power with which a mass stands in a cell's unit: 1 for grams, 0 for shares and counts, null when neither its
  * list nor its words, unit or format say.
  */
-export function powerOfMass(blocks: readonly RecipeBlock[], cell: CellOnSheet): 0 | 1 | null {
+export function powerOfMass(blocks: readonly RecipeBlock[], cell: CellOnSheet): Power | null {
   const inList = powerInList(blocks, cell);
   if (inList !== null) return inList;
   const { sheet, row, column } = cell;

@@ -130,10 +130,13 @@ export const temperatureUnit: Rule = {
     const asked = askedInFahrenheit(context).filter(
       (one) => !onSheets.some(({ sheet, cell }) => sheet === one.sheet && isSame(cell, one.cell)),
     );
+    const found = [...onSheets, ...asked];
+    const isFound = (point: StatedResult) =>
+      found.some(({ sheet, cell }) => sheet === point.sheet && isSame(point, cell));
     return [
-      ...[...onSheets, ...asked].map(({ sheet, cell }) => finding(context, sheet, cell)),
+      ...found.map(({ sheet, cell }) => finding(context, sheet, cell)),
       ...[...context.results, ...measuredPoints(context)]
-        .filter((result) => isPointInFahrenheit(context, result))
+        .filter((result) => isPointInFahrenheit(context, result) && !isFound(result))
         .map(pointFinding),
     ];
   },

@@ -7,6 +7,7 @@ import { plainWords } from "../recipes/headings/plainWords";
 import type { Place } from "../recipes/recipeBlock";
 import { CELSIUS, loggedInFahrenheit } from "./loggedTemperatures";
 import { countsOtherThing } from "./countsOtherThing";
+import { iceWaterInFahrenheit } from "./iceWaterInFahrenheit";
 import { comparedInFahrenheit } from "./comparedSettings";
 import { settingsInFahrenheit } from "./settingBesideLog";
 import { pairedInFahrenheit } from "./pairedReadings";
@@ -100,6 +101,7 @@ function scalesIn(sheet: WorkbookSheet): Scales {
       const text = textAt(sheet, row, column);
       const cell = fromText(sheet, row, column);
       cells.push(...(cell === null ? servedInFahrenheit(sheet, { row, column }, text) : [cell]));
+      cells.push(...iceWaterInFahrenheit(sheet, { row, column }, text));
       if (cell === null && FAHRENHEIT.test(text)) fahrenheitHeadings += 1;
       if (CELSIUS.test(text)) celsius += 1;
     }
