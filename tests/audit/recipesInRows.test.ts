@@ -210,3 +210,22 @@ test("shares of a table in per cent are its lines", () => {
   expect(block?.names.map(({ column }) => column)).toEqual([1, 2, 3]);
   expect(block?.recipes.map(({ unit }) => unit)).toEqual(["%", "%"]);
 });
+
+/** Mixes in rows above the sum of them all, whose label stands in the last ingredient's column. */
+const loaded = (last: number | null, label: string): Rows => [
+  ["Mix (kg)", "Water", "Sugar", "Honey", "Whole mix"],
+  ["Plain", 0.7, 0.3, null, formula("SUM(B2:D2)", 1)],
+  ["Sweet", 0.6, 0.2, last, formula("SUM(B3:D3)", 0.8 + (last ?? 0))],
+  [null, null, null, label, formula("SUM(E2:E3)", 1.8 + (last ?? 0))],
+];
+
+test("the label of a sum below the last ingredient says nothing of that", () => {
+  const namesOf = (rows: Rows) =>
+    auditContext(bookOf({ Sheet1: rows }), []).blocks.flatMap(({ names }) =>
+      names.map(({ item }) => item),
+    );
+  expect(namesOf(loaded(0.2, "loaded"))).toEqual(["Water", "Sugar", "Honey"]);
+  const [head = [], ...rows] = loaded(0.2, "loaded");
+  const words = rows.slice(0, 2).map((row, at) => row.with(3, at === 0 ? "none" : "a spoon"));
+  expect(namesOf([head, ...words])).not.toContain("Honey");
+});

@@ -1,5 +1,5 @@
 import { bareShare } from "../../answers/bareShare";
-import { holdsNumber, textAt } from "../cells";
+import { holdsNumber, isBlank, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { countsAcross } from "../amounts/countsAcross";
 import { derivedAcross } from "../amounts/derivedAcross";
@@ -21,10 +21,31 @@ function firstRows({ sheet }: FinderContext, first: number, columns: readonly nu
   return end < 0 ? rows : rows.slice(0, end);
 }
 
-/** Whether the first rows of a column hold numbers, blanks or errors rather than words. */
-function holdsAmounts({ sheet }: FinderContext, rows: readonly number[], column: number): boolean {
+/** Whether a word with nothing left of it in the table is the label of the number right of it: "loaded" before a sum. */
+function isLabelOfNext({ sheet }: FinderContext, row: number, before: readonly number[]): boolean {
+  const at = before.at(-1) ?? 0;
+  return (
+    before.length > 1 &&
+    before.slice(0, -1).every((column) => isBlank(sheet, row, column)) &&
+    holdsNumber(sheet, row, at + 1)
+  );
+}
+
+/** Whether the first rows of a column, the last of these, hold numbers, blanks or errors rather than words. */
+function holdsAmounts(
+  context: FinderContext,
+  rows: readonly number[],
+  upTo: readonly number[],
+): boolean {
+  const { sheet } = context;
+  const column = upTo.at(-1) ?? 0;
   const numbers = rows.filter((row) => holdsNumber(sheet, row, column));
-  const words = rows.filter((row) => textAt(sheet, row, column) !== "" && !numbers.includes(row));
+  const words = rows.filter(
+    (row) =>
+      textAt(sheet, row, column) !== "" &&
+      !numbers.includes(row) &&
+      !isLabelOfNext(context, row, upTo),
+  );
   return words.length === 0 || words.length < numbers.length;
 }
 
@@ -58,11 +79,11 @@ export function headersAcross(
   const totals: number[] = [];
   const roles = new Map<number, Role>();
   const rows = firstRows(context, first, columns);
-  for (const column of columns) {
+  for (const [at, column] of columns.entries()) {
     const heading = textAt(context.sheet, row, column);
     const item = itemName(heading, context.check);
     const role = headerRole(item) ?? (bareShare(heading) === null ? null : "composition");
-    if (!holdsAmounts(context, rows, column)) {
+    if (!holdsAmounts(context, rows, columns.slice(0, at + 1))) {
       if (role !== null) roles.set(column, role);
     } else if (OF_A_WHOLE.test(heading)) {
       roles.set(column, "composition");
