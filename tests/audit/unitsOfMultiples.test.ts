@@ -89,3 +89,38 @@ test("a formula that slipped makes no mass of what the others count", () => {
   expect(places).not.toContain("C1 input-without-unit");
   expect(placesOf(findingsOf(slipped("C3*$C$1", "batch size")))).toContain("C1 input-without-unit");
 });
+
+/** Two sorts side by side, what both need of each, and what is in the cellar of it. */
+const weekend = (
+  corner: string,
+  need: string,
+  sum = (row: number) => `SUM(B${row}:C${row})`,
+): Rows => [
+  [corner, "Lemon ice", "Sweet ice", null, need, "left (kg)"],
+  ...ITEMS.map((item, at): Rows[number] => {
+    const amount = KILOS[at]!;
+    const row = at + 2;
+    return [
+      ...[item, amount, amount + 0.5, null, formula(sum(row), 2 * amount + 0.5)],
+      formula(`9-E${row}`, 8.5 - 2 * amount),
+    ];
+  }),
+];
+
+test("sorts that are added up line by line are recipes, and in the unit of what they come to", () => {
+  expect(recipesOf(weekend("Item", "Needed (kg)"))).toEqual([
+    [1, "kg?"],
+    [2, "kg?"],
+    [4, "kg"],
+  ]);
+  expect(recipesOf(weekend("Item, kg", "Needed (kg)"))).toEqual([
+    [1, "kg"],
+    [2, "kg"],
+    [4, "kg"],
+  ]);
+});
+
+test("of what is worked out otherwise the columns beside are no recipes", () => {
+  const rows = weekend("Item", "Needed (kg)", (row) => `B${row}*2+0.5`);
+  expect(recipesOf(rows).map(([line]) => line)).not.toContain(2);
+});

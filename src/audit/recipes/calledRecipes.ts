@@ -137,7 +137,9 @@ function withColumns(
   const names = [...block.names, ...namesFor(context, block, calls, missing)];
   names.sort((one, other) => one.row - other.row);
   const rows = names.map(({ row }) => row);
-  const more = missing.map((line) => recipeInColumn(sheet, headerRow, line, rows));
+  const column = names[0]?.column ?? 0;
+  const unit = unitOfList(sheet, { column, headerRow, rows }, names, block.totals, column);
+  const more = missing.map((line) => recipeInColumn(sheet, headerRow, line, rows, unit));
   const [bottom, right] = [Math.max(range.bottom, ...rows), Math.max(range.right, ...missing)];
   const all = [...more, ...recipes].sort((one, other) => one.line - other.line);
   return { ...block, names, recipes: all, range: { ...range, bottom, right } };

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { contains, referencesOf } from "../../../workbook/references";
+import { addedColumns } from "./addedColumns";
 import { baseColumns } from "./baseColumns";
 import { holdsNumber, textAt } from "../cells";
 import { countedRecipes } from "./countedRecipes";
@@ -113,10 +114,13 @@ export function amountColumns(
     const weighed = amounts.length > 0 ? amounts : named;
     const chosen = withoutPacks(sheet, items, weighed, roles, totals.length > 0);
     if (chosen.length === 0) return [];
-    const ofCounts = countedRecipes(sheet, items, chosen);
+    const made = new Set([
+      ...countedRecipes(sheet, items, chosen),
+      ...addedColumns(sheet, items, chosen),
+    ]);
     const bases = [
       ...baseColumns(sheet, segment.headerRow, items, { numeric, amounts: chosen, roles }),
-      ...numeric.filter((column) => ofCounts.has(column) && titles.includes(column)),
+      ...numeric.filter((column) => made.has(column) && titles.includes(column)),
     ].filter((column) => !chosen.includes(column));
     const all = [...bases, ...chosen].sort((one, other) => one - other);
     return preferRight(all, segment.column, (column) => isFrom(sheet, items, column, all));

@@ -1,6 +1,7 @@
 import { contains } from "../../../workbook/references";
 import { rangesReadHere } from "../../formulas/rangesReadHere";
 import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "../recipeBlock";
+import { addsAlong } from "./addsAlong";
 import { isMass } from "./unit";
 import { onlyMultiplies } from "./onlyMultiplies";
 
@@ -24,9 +25,16 @@ function isMultiple(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recip
   return Math.abs(ratio) < 2.9 && reads.some((range) => contains(range, base.row, base.column));
 }
 
+/** Whether an amount of a recipe is the sum of those beside it, that of another one among them. */
+function isSumWith(block: RecipeBlock, name: RecipeName, of: Recipe, one: Recipe): boolean {
+  const base = amountPlace(block, of, name);
+  const added = addsAlong(block.sheet, amountPlace(block, one, name));
+  return added.some((range) => contains(range, base.row, base.column));
+}
+
 /**
  * Gives amounts without a unit that of a recipe of the same list that is worked out from them: one mix and, in kg, what
- * four of them take. Their unit is still not written.
+ * four of them take, or what all need together. Their unit is still not written.
  */
 export function withUnitsOfMultiples(block: RecipeBlock): RecipeBlock {
   const { recipes, names, unitColumn } = block;
@@ -34,7 +42,9 @@ export function withUnitsOfMultiples(block: RecipeBlock): RecipeBlock {
   const isOfOne = said.length > 0 && said.length < recipes.length;
   if (unitColumn !== null || !isOfOne || recipes.length > MOST_RECIPES) return block;
   const multipleOf = (of: Recipe) =>
-    said.find((one) => names.every((name) => isMultiple(block, name, of, one)));
+    said.find((one) =>
+      [isMultiple, isSumWith].some((is) => names.every((name) => is(block, name, of, one))),
+    );
   return {
     ...block,
     recipes: recipes.map((recipe) => {
