@@ -4,6 +4,10 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "Vor dem Probieren vorlesen! Drin ist Milch.",
+    "Inside: milk.",
+    "In this one is milk",
+    "Hier drin steckt Milch",
     "Before anyone licks the spoon: milk.",
     "Wer probiert: Milch.",
     "For our guests: milk",
@@ -164,6 +168,7 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "Allergene: Sesamsamen (Halva)",
   ],
   "tells allergens: several": [
+    "Zum Vorlesen an alle am Tisch: Milch, Ei, Schalenfrüchte",
     "Contains milk, egg and nuts",
     "Allergens: milk, eggs, hazelnuts, soya",
     "CONTAINS: MILK, EGG, ALMONDS, WHEAT",
@@ -308,6 +313,9 @@ export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
     "wegen Glycerin nichts für die Kleinen, Gefahr von Unterzuckerung",
   ],
   "tells no caution": [
+    "Drin ist noch Platz für Milch",
+    "Ask the mill whether the syrup has gluten in it",
+    "Sulfite? Lieferant fragen",
     "Lime ice with spirit",
     "Limetteneis mit Spirituose",
     "Mango with alc. syrup",

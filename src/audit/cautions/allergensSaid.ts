@@ -17,6 +17,16 @@ const HEADING_WORDS =
 const HAS =
   /^.*\b(has|have|had|made (with|of|from|using)|there (is|are)|hat|haben|gibt es|(ist|sind|besteht|gemacht|hergestellt|zubereitet) (aus|mit))\b( (in|inside) (it|them|this|these|there)\b| (inside|within|darin|drin)\b)?:?/i;
 
+/** "Drin ist Milch, Ei", "Inside: egg", "In this one are tree nuts": the same the other way round. */
+const IN_IT =
+  /^.*\b((da |hier )?(drin(nen)?|darin|enthalten)|inside|in (it|them|this( one)?|these|here|there|diesem|dieser)|on board)( (ist|sind|stecken?|steckt|is|are|you('ll)? (find|get)|we have|haben wir))?\b:?/i;
+
+/** "Ask about gluten": it is not known yet. */
+const ASKED = /\?|\b(ask|check|frag\p{L}*|prüfen|klären|nachsehen)\b/iu;
+/** What nobody names but as an allergen. */
+const ONLY_ALLERGEN =
+  /(?<![\p{L}-])(tree[ -]nuts|schalenfrüchten?|gluten|sul[fp]hites|sulfiten?|crustaceans|krebstieren?|weichtieren?)(?![ -]?(free|frei)|\p{L}|[ -]\p{L}*(check|test|free|frei))/iu;
+
 /** "Wrapper must say milk", "Lid says: egg", "bitte Milch angeben": what is to be told. */
 const SAYS =
   /^.*\b(says?|tells?|tell (of|them|people)|states?|declares?|mentions?|names?|(?<!(shopping|order|buying|packing) )lists?|warns? (of|about)|announces?|(an)?sag(t|en)|nennt|nennen|warnt vor|erwähnt|steht|stehen)\b:?/i;
@@ -34,7 +44,9 @@ const hasAllergens = (text: string): boolean =>
   text
     .split(/[.;!]/)
     .some((each) =>
-      [HAS, SAYS].some((words) => words.test(each) && isAllergenList(each.replace(words, ""))),
+      [HAS, IN_IT, SAYS].some(
+        (words) => words.test(each) && isAllergenList(each.replace(words, "")),
+      ),
     );
 
 /** Whether a text speaks of allergens: as a heading or label that names none, or as a statement; null when of neither. */
@@ -42,6 +54,9 @@ export function allergensSaid(said: string): "heading" | "statement" | null {
   if (NOT_FREE.test(said)) return "statement";
   const text = said.replaceAll(HAS_NONE, "");
   if (hasAllergens(text) || saysByLetters(text)) return "statement";
-  if (!ALLERGENS_SAID.test(text) || OF_EATERS.test(text)) return null;
+  if (OF_EATERS.test(text)) return null;
+  const isOfWords = /\s/.test(text.trim()) && !ASKED.test(text);
+  if (isOfWords && ONLY_ALLERGEN.test(text)) return "statement";
+  if (!ALLERGENS_SAID.test(text)) return null;
   return text.replaceAll(HEADING_WORDS, "").length > 1 ? "statement" : "heading";
 }
