@@ -33,6 +33,17 @@ describe("No recipe", () => {
     ];
     expect(titlesOf(rows)).toEqual(["Weight (kg)"]);
   });
+  test("is where several lines are kept, though a beer has its name", () => {
+    const rows = (kept: string): Rows => [
+      [null, null, null, "from the farm"],
+      ["Anteil (%)", "Rohstoff", "Ansatz (kg)", "Bezug"],
+      [70, "Wasser", 3.5, null],
+      [25, "Zucker", 1.25, kept],
+      [5, "Zitronensaft", 0.25, "Lager"],
+    ];
+    expect(rulesOn({ Hof: rows("Lager") })).not.toContain("caution-not-named");
+    expect(titlesOf(rows("Lager"))).toEqual(titlesOf(rows("Großmarkt")));
+  });
   test("is a column of allergens beside amounts that run across", () => {
     const rows: Rows = [
       ["Trial (g)", "Whole milk", "Sucrose", "Allergens"],

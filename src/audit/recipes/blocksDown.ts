@@ -149,15 +149,28 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   };
 }
 
-/** Finds recipes whose ingredients stand one below the other. */
+/** How many different known names a list has. */
+const knownNames = ({ check }: FinderContext, { names }: RecipeBlock): number =>
+  new Set(
+    names.filter(({ item }) => check(item).kind !== "unknown").map(({ item }) => plainWords(item)),
+  ).size;
+
+/**
+ * Finds recipes whose ingredients stand one below the other. Of words on both sides of the same amounts those are the
+ * names of which more are known: "Lager" beside some lines says where they are kept.
+ */
 export function blocksDown(context: FinderContext, texts: SheetTexts): RecipeBlock[] {
-  const blocks: RecipeBlock[] = [];
+  let blocks: RecipeBlock[] = [];
   for (const [column, rows] of texts.rowsByColumn) {
     for (const segment of listsInColumn(context, column, rows)) {
       if (isBelowRemarks(context.sheet, segment, rows)) continue;
       const end = endOfList(context, segment);
       const block = blockOf(context, end === null ? segment : { ...segment, end });
-      if (block === null || blocks.some((other) => isSaidOf(other, block))) continue;
+      if (block === null) continue;
+      const rivals = blocks.filter((other) => isSaidOf(other, block));
+      const known = knownNames(context, block);
+      if (rivals.some((other) => knownNames(context, other) >= known)) continue;
+      blocks = blocks.filter((other) => !rivals.includes(other));
       const isOfSolutions = isClassSheet(block.roles) || isTableOfSolutions(block);
       blocks.push(...(isOfSolutions ? withItsWater(block) : recipesInList(block)));
     }
