@@ -85,6 +85,11 @@ export const structureCases: readonly RuleCase[] = [
     rows: costed(cost, [label, formula("B7/350", 1.4)]),
   })),
   {
+    ...{ rule: "hard-coded-number", cells: [] },
+    what: "what each has of what is counted, which an answer happens to be as well",
+    rows: costed(cost, ["Water frozen at −18 °C (%)", 80], ["80-g scoops", formula("B7/80", 6.3)]),
+  },
+  {
     rule: "hard-coded-number",
     what: "what each tub has, which has a cell of its own",
     rows: costed(cost, ["Tub (g)", 350], ["Tubs of 350 g", formula("B7/350", 1.4)]),

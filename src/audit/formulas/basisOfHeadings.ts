@@ -1,6 +1,7 @@
 import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
+import { saysAnswer } from "../answers/saysAnswer";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
@@ -59,13 +60,14 @@ const saidOfOwn = (sheet: WorkbookSheet, place: Place): readonly number[] =>
     numbersIn(words, OF_EACH),
   );
 
-/** The numbers that have a cell with words left of it, as inputs do; no amounts of recipes. */
+/** The numbers that have a cell with words left of it, as inputs do; no amounts of recipes nor what comes of them. */
 function labelledInputs(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): Set<number> {
   const inputs = new Set<number>();
   eachCell(sheet, (row, column, { value, formula }) => {
     if (typeof value !== "number" || formula !== undefined) return;
     if (amounts?.has(`${row},${column}`) === true) return;
-    if (textAt(sheet, row, column - 1) !== "") inputs.add(value);
+    const label = textAt(sheet, row, column - 1);
+    if (label !== "" && !saysAnswer(label)) inputs.add(value);
   });
   return inputs;
 }
