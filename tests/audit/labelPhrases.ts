@@ -60,6 +60,9 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "das sind unter 0 (K)",
+    "below zero, K",
+    "K unter null",
     "down from 0, K",
     "down by (K)",
     "ergibt ΔT (K)",
@@ -99,6 +102,8 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "in der Truhe bei −22 °C vom Wasser fest (%)",
+    "Of the water, solid (%)",
     "of its water, hard at −14 °C",
     "hard at −14 °C, % of the water",
     "% of that water solid in the freezer",
@@ -293,6 +298,8 @@ export const labelPhrases = {
     "tatsächlich gefroren bei",
   ],
   none: [
+    "nights below zero",
+    "Deckel fest (%)",
     "Freezing point against A (K)",
     "Freezes, compared with last week (K)",
     "Gefrierpunkt gegenüber Version A (K)",

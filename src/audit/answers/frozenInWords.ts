@@ -3,13 +3,15 @@ const IN_THE_COLD =
   "(?= (?:(?:at|by|below|under|bei|ab|unter) ?[-−–] ?\\d|in (?:the|a|our|der) \\p{L}*(?:freezer|cabinet|cold|truhe|vitrine)|im \\p{L}*(?:schrank|froster|fach))";
 const SHARE = "(?:%|\\bper ?cent\\b|\\bprozent\\b|\\bshare\\b|anteil\\b)";
 const WATER = "\\b(?:water|wassers?)\\b";
+/** "Solid (%)", "fest, in Prozent": the unit right behind. */
+const IN_PERCENT = "(?=,? ?[([]?(?:in )?(?:%|per ?cent\\b|prozent\\b))";
 
 /**
- * "Of its water, hard at −14 °C", "hard at −14 °C, % of the water", "% of that water solid": water that is hard in
- * the cold, or a share of it that is hard, is ice.
+ * "Of its water, hard at −14 °C", "hard at −14 °C, % of the water", "% of that water solid", "vom Wasser fest (%)":
+ * water that is hard in the cold, or a share of it that is hard, is ice.
  */
 const HARD_WATER = new RegExp(
-  `(?<=${SHARE}.{0,20}${WATER}.{0,20}\\b)${HARD}\\b|(?<=${WATER}.{0,20}\\b)${HARD}${IN_THE_COLD})|\\b${HARD}${IN_THE_COLD}.*(?:of|vom|des|%).*${WATER})`,
+  `(?<=${SHARE}.{0,20}${WATER}.{0,20}\\b)${HARD}\\b|(?<=${WATER}.{0,20}\\b)${HARD}(?:${IN_PERCENT}|${IN_THE_COLD}))|\\b${HARD}${IN_THE_COLD}.*(?:of|vom|des|%).*${WATER})`,
   "iu",
 );
 

@@ -9,7 +9,7 @@ import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { isOverBefore } from "./isOverBefore";
 import { headsList } from "../recipes/headings/headsList";
 import { isExtract } from "../recipes/names/isExtract";
-import { isBlank } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import { isLedger } from "../recipes/isLedger";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
@@ -36,6 +36,10 @@ function goesOnTo({ sheet, layout, range }: RecipeBlock, { row, column }: Place)
   return before.every((at) => !isBlank(sheet, row, at));
 }
 
+/** Whether a place is right of words below the last column of a list: of names that stand right of their amounts. */
+const isBehindLastColumn = ({ sheet, layout, range }: RecipeBlock, { row, column }: Place) =>
+  layout === "down" && column === range.right + 1 && textAt(sheet, row, range.right) !== "";
+
 /** The list beside which or below which a cell stands; null when several do. */
 function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock | null {
   const { row, column } = place;
@@ -49,7 +53,8 @@ function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock
   // What is said of a solution stands in its row: below a table of them begins something else.
   const lists = all.filter((block) => !isOneRow(block) || rowsAbove(block) === 0);
   const below = lists.length > 0 ? lists : all;
-  const isIn = ({ range }: RecipeBlock) => column >= range.left && column <= range.right;
+  const isIn = (block: RecipeBlock) =>
+    (column >= block.range.left && column <= block.range.right) || isBehindLastColumn(block, place);
   const inColumns = below.filter((block) => isIn(block) || goesOnTo(block, place));
   const above = inColumns.length > 0 ? inColumns : below;
   const least = Math.min(...above.map(rowsAbove));

@@ -79,6 +79,15 @@ const REACH_UP = 6;
 const isNear = ({ top, bottom }: CellRange, row: number): boolean =>
   row >= top - REACH_UP && row <= bottom + REACH_DOWN;
 
+/** Whether a place lies in the columns of a list, or beyond them where the list stands between it and another one. */
+const isOnSideOf = ({ range }: RecipeBlock, from: RecipeBlock, column: number): boolean => {
+  const [isRight, isLeft] = [
+    column >= range.left && (column <= range.right || from.range.right < range.left),
+    column <= range.right && (column >= range.left || from.range.left > range.right),
+  ];
+  return isRight || isLeft;
+};
+
 /** Whether a place belongs to another list than the block's own: one that stands side by side with it. */
 const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place): boolean =>
   (place.column < block.range.left || place.column > block.range.right) &&
@@ -87,8 +96,7 @@ const isOfOther = (block: RecipeBlock, all: readonly RecipeBlock[], place: Place
     return (
       sheet === block.sheet &&
       layout === "down" &&
-      place.column >= range.left &&
-      place.column <= range.right &&
+      isOnSideOf(other, block, place.column) &&
       !isOverBefore(other, all, place) &&
       (isNear(range, place.row) ||
         (range.top <= block.range.bottom && block.range.top <= range.bottom))

@@ -28,6 +28,7 @@ const LOWERED = anyOf(
   "depress|lower|\\bdown (from|by|below)\\b|\\bdrops?\\b|\\bfalls?\\b|decreas|(goes|comes|going) down|far below",
   "\\b(pull|push|press|brought|bring|forc|shift|mov|knock|driv|tak)\\w* (it )?(further )?down\\b",
   "\\b(herab|herunter|runter|hinunter|nach unten)[- ]?(ge)?(zogen|zieh|drückt|drück|bracht|schoben|setz)",
+  "\\b(k|kelvin) (below|under|unter) (0|zero|null)\\b|\\b(below|under|unter) (0|zero|null)\\b.*\\bk\\W*$",
   "degrees? (below|under)|\\b(below|under|unter)\\b.* (of|von)\\b.* wa(t|ss)er|(low|under|unter|than|als|gap|abst|differ|schied|from|δ).* wa(t|ss)er.*\\bk\\W*$",
   "\\b(below|under|unter)\\b.*\\b(by|um)\\b|\\b(k|kelvin) (colder|lower|kälter|tiefer|below|under|unter)\\b.* wa(t|ss)er",
   "erniedrig|senk|sinkt|sunken|herabgesetzt|herabsetz|tiefer|fällt um",
