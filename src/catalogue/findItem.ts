@@ -1,3 +1,4 @@
+import { remembered } from "../foundation/remembered";
 import { distance } from "fastest-levenshtein";
 import type { ItemMatch } from "./names/itemMatch";
 import { knownItem } from "./names/knownItem";
@@ -5,22 +6,18 @@ import { printedNames } from "./names/printedNames";
 import { thingOf } from "./names/thingOf";
 import { normalName } from "./normalName";
 
-// a column of one misspelt name, or of a thousand, must not be searched again at each recalculation
-const misses = new Map<string, ItemMatch>();
+// A column of one misspelt name, or of a thousand, must not be searched again at each recalculation.
 const MISSES_KEPT = 2000;
+const missed = remembered(MISSES_KEPT, (name): ItemMatch => ({
+  kind: "unknown",
+  nearest: nearestNames(normalName(name)),
+}));
 
 /**
  * Looks a name up in English and German. An ambiguous word is answered with its choices; an unknown one with up to
  * three names that resemble it.
  */
-export function findItem(name: string): ItemMatch {
-  const known = misses.get(name) ?? knownItem(name);
-  if (known !== undefined) return known;
-  const miss: ItemMatch = { kind: "unknown", nearest: nearestNames(normalName(name)) };
-  if (misses.size >= MISSES_KEPT) misses.clear();
-  misses.set(name, miss);
-  return miss;
-}
+export const findItem = (name: string): ItemMatch => knownItem(name) ?? missed(name);
 
 /** A name is no longer offered when it is this many times as far off as the nearest. */
 const FARTHER = 2;

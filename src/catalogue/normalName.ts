@@ -1,6 +1,10 @@
+import { remembered } from "../foundation/remembered";
+
+const NAMES_KEPT = 5000;
+
 /** The form in which names are compared: compatibility form, lower case, single spaces, one kind of dash, ss for ß. */
-export function normalName(name: string): string {
-  return name
+export const normalName = remembered(NAMES_KEPT, (name) =>
+  name
     .normalize("NFKC")
     .toLowerCase()
     .replace(/[\u2010-\u2015\u2212]/g, "-")
@@ -8,5 +12,5 @@ export function normalName(name: string): string {
     .replaceAll("ß", "ss") // in capitals, and in Switzerland, there is none
     .replace(/\s+/g, " ")
     .replace(/ %/g, "%")
-    .trim();
-}
+    .trim(),
+);

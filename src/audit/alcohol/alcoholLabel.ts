@@ -1,3 +1,4 @@
+import { remembered } from "../../foundation/remembered";
 import { plainWords } from "../recipes/headings/plainWords";
 import { isMass, unitFromHeader } from "../recipes/amounts/unit";
 
@@ -17,18 +18,12 @@ const OTHER_THING =
   /\d ?%|-?free\b|frei\b|price|preis|cost|kosten|€|boiled|\bloss\b|per (portion|glass)|je (portion|glas)/;
 const LONGEST = 60;
 
-const labels = new Map<string, AlcoholLabel | null>();
 const LABELS_KEPT = 500_000;
 
 /** What a label says of alcohol, or null. */
-export function alcoholLabel(label: string): AlcoholLabel | null {
-  const known = labels.get(label);
-  if (known !== undefined) return known;
-  if (labels.size >= LABELS_KEPT) labels.clear();
-  const found = label.length > LONGEST ? null : labelOf(plainWords(label));
-  labels.set(label, found);
-  return found;
-}
+export const alcoholLabel = remembered(LABELS_KEPT, (label) =>
+  label.length > LONGEST ? null : labelOf(plainWords(label)),
+);
 
 function isInMass(plain: string): boolean {
   const unit = unitFromHeader(plain);

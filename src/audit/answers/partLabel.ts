@@ -1,3 +1,4 @@
+import { remembered } from "../../foundation/remembered";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import { perOf, withoutPerWater, type Per } from "./perOf";
 import { BUT_WATER } from "./butWater";
@@ -93,15 +94,7 @@ function read(label: string): LabelledPart | null {
   return isOfAll || !MAY_BE_ONE.has(part) ? { part, per } : null;
 }
 
-const answers = new Map<string, LabelledPart | null>();
-const ANSWERS_KEPT = 100_000;
+const LABELS_KEPT = 100_000;
 
 /** What a label says is how much of in a recipe; null when it says no such thing. */
-export function partOf(label: string): LabelledPart | null {
-  const known = answers.get(label);
-  if (known !== undefined) return known;
-  if (answers.size >= ANSWERS_KEPT) answers.clear();
-  const part = read(label);
-  answers.set(label, part);
-  return part;
-}
+export const partOf = remembered(LABELS_KEPT, read);

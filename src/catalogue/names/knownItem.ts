@@ -1,3 +1,4 @@
+import { remembered } from "../../foundation/remembered";
 import { itemByFormula } from "./itemByFormula";
 import { itemByFormulaWord } from "./itemByFormulaWord";
 import { itemByShare } from "./itemByShare";
@@ -26,10 +27,6 @@ function saidTwice(name: string): KnownMatch | undefined {
     : undefined;
 }
 
-// the same stranger must not be taken apart again at each recalculation
-const kept = new Map<string, KnownMatch | null>();
-const MOST_KEPT = 5000;
-
 /** Numbers of trials and days are no words, and a ledger has thousands of them. */
 const HAS_WORD = /\p{L}{2}|^\s*e ?\d{3}/iu;
 
@@ -45,6 +42,10 @@ function readName(name: string): KnownMatch | undefined {
   );
 }
 
+// The same stranger must not be taken apart again at each recalculation.
+const NAMES_KEPT = 5000;
+const foundByWords = remembered(NAMES_KEPT, readName);
+
 /**
  * What a name in a cell stands for: as it is spelled, as a chemical formula, or by its words, in any order, number and
  * state of preparation. Never guessed: undefined where nothing or more than one thing fits.
@@ -52,10 +53,5 @@ function readName(name: string): KnownMatch | undefined {
 export function knownItem(name: string): KnownMatch | undefined {
   const spelled = spelledItem(name);
   if (spelled !== undefined) return spelled;
-  const before = kept.get(name);
-  if (before !== undefined) return before ?? undefined;
-  const match = readName(name);
-  if (kept.size >= MOST_KEPT) kept.clear();
-  kept.set(name, match ?? null);
-  return match;
+  return foundByWords(name);
 }

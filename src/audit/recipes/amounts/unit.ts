@@ -1,3 +1,5 @@
+import { remembered } from "../../../foundation/remembered";
+
 /** Units a recipe's amounts may have. "%" and "fraction" are shares of the mix; the last three go by bulk density. */
 export type MassUnit = "g" | "kg" | "mg" | "oz" | "lb";
 export type ShareUnit = "%" | "fraction";
@@ -27,8 +29,10 @@ const HOUSEHOLD =
 const PERCENT =
   /^(%|per ?cent|pct\.?|prozent|proz\.?|mass(en)? ?-?%|mass(en)? ?-?(percent|prozent)|(ma|wt|gew)\.? ?-?%|% ?\(?(w\/w|m\/m)\)?|(%|per ?cent) (by|of) (the )?(mass|weight|mix|total|whole)|(%|prozent) der (masse|mischung))$/;
 
+const WORDS_KEPT = 5000;
+
 /** The unit a word means, in brackets or not, or null. */
-export function unitFromWord(word: string): AmountUnit | null {
+export const unitFromWord = remembered(WORDS_KEPT, (word): AmountUnit | null => {
   const plain = word
     .trim()
     .toLowerCase()
@@ -37,7 +41,7 @@ export function unitFromWord(word: string): AmountUnit | null {
   if (mass !== undefined) return mass[1];
   if (PERCENT.test(plain)) return "%";
   return HOUSEHOLD.test(plain) ? { household: plain.replace(/\.$/, "") } : null;
-}
+});
 
 /** "g for 2 kg", "kg per batch": the first word is the unit, and what follows says of what. */
 const UNIT_FIRST =
@@ -51,7 +55,7 @@ export const leadingUnit = (text: string): AmountUnit | null =>
   /\d/.test(text) ? null : unitFromWord(firstWord(text));
 
 /** The unit a header carries: "Amount (g)", "Weight in kg", "g", "Share, %". Null when it names none. */
-export function unitFromHeader(header: string): AmountUnit | null {
+export const unitFromHeader = remembered(WORDS_KEPT, (header): AmountUnit | null => {
   const plain = header.trim().toLowerCase();
   const bracketed = /[([]\s*(?:in )?([^)\]]+?)\s*[)\]]/.exec(plain)?.[1] ?? "";
   // After a number it is how much of something else: "for 10 kg", "one kilo".
@@ -66,7 +70,7 @@ export function unitFromHeader(header: string): AmountUnit | null {
   if (unit !== null) return unit;
   if (/\b(grams?|gramm)\b/.test(plain)) return "g";
   return /%|\b(per ?cent|pct|prozent)\b/.test(plain) ? "%" : null;
-}
+});
 
 /** The unit a number format shows: `0 "g"`, `0.0 %`. Null when it shows none. */
 export function unitFromFormat(format: string | undefined): AmountUnit | null {

@@ -1,3 +1,4 @@
+import { remembered } from "../../../foundation/remembered";
 import { answerRole, type AnswerRole } from "./answerRole";
 import { plainWords } from "./plainWords";
 import { classWords } from "../roles/classWords";
@@ -57,18 +58,10 @@ export type Role = AnswerRole | (typeof ROLES | typeof MORE_ROLES)[number][0];
 /** The factor is a small i; the capital numbers trials. */
 const isNumeral = (text: string): boolean => text.trim() === "I";
 
-const answers = new Map<string, Role | null>();
-const ANSWERS_KEPT = 500_000;
+const TEXTS_KEPT = 500_000;
 
 /** What a header or label is about, or null when it says nothing known. */
-export function headerRole(text: string): Role | null {
-  const known = answers.get(text);
-  if (known !== undefined) return known;
-  if (answers.size >= ANSWERS_KEPT) answers.clear();
-  const role = roleOf(text);
-  answers.set(text, role);
-  return role;
-}
+export const headerRole = remembered(TEXTS_KEPT, roleOf);
 
 /** "1. Moles = grams ÷ mass of one mole": how it is worked out is said behind what it is. */
 const STEP = /^((step|schritt) ?\d{1,2}\s*[.):]|\d{1,2}\s*[.)])\s*/;

@@ -1,3 +1,5 @@
+import { remembered } from "../../../foundation/remembered";
+
 /** Letters of other scripts that look like Latin ones (Unicode Technical Standard 39, confusables). */
 const LOOK_ALIKE: Readonly<Record<string, string>> = {
   ...{ а: "a", е: "e", о: "o", р: "p", с: "c", у: "y", х: "x", і: "i", ѕ: "s", ј: "j", һ: "h" },
@@ -13,11 +15,13 @@ const DIGIT_IN_WORD = /(?<=\p{Ll})[01](?=\p{Ll})|(?<![\p{L}\p{N}.,])0(?=\p{Ll}{2
 /** Signs without width: they are there and nobody sees them. */
 export const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/gu;
 
+const NAMES_KEPT = 5000;
+
 /** A name with look-alike letters put right and unseen signs dropped; blanks are left as they are. */
-export function foldedName(name: string): string {
+export const foldedName = remembered(NAMES_KEPT, (name) => {
   const latin = /\p{Script=Latin}/u.test(name);
   const letters = latin
     ? Array.from(name, (letter) => LOOK_ALIKE[letter] ?? letter).join("")
     : name;
   return letters.replace(UNSEEN, "").replace(DIGIT_IN_WORD, (digit) => (digit === "1" ? "l" : "o"));
-}
+});
