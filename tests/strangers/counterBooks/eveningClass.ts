@@ -1,0 +1,183 @@
+import { workedOut, type StrangersBook } from "../strangersBook";
+
+/** People who explain the freezing point to a class or to themselves, in English and German. */
+export const eveningClass: readonly StrangersBook[] = [
+  {
+    title: "kitchen science night, three beakers",
+    sheets: {
+      Beakers: [
+        ["Kitchen science night: what does a spoon of something do to water?"],
+        ["Kf of water", 1.86, "K kg/mol"],
+        ["", "sugar", "glucose", "salt"],
+        ["grams", 34.2, 18, 5.84],
+        ["g/mol", 342.3, 180.16, 58.44],
+        ["pieces (i)", 1, 1, 2],
+        ["water, g", 500, 500, 500],
+        ["mol/kg", "=B4/B5/B7*1000", "=C4/C5/C7*1000", "=D4/D5/D7*1000"],
+        ["drop, K", "=$B$2*B6*B8", "=$B$2*C6*C8", "=$B$2*D6*D8"],
+        ["freezes at °C", "=0-B9", "=0-C9", "=0-D9"],
+        [],
+        ["Do not drink the beakers."],
+      ],
+    },
+  },
+  {
+    title: "Schulversuch Zuckerwasser",
+    sheets: {
+      Versuch: [
+        ["Versuch: Zuckerlösungen im Kältebad", null, null, "Klasse 9b"],
+        ["Nr.", "Zucker (g)", "Wasser (g)", "mol/kg", "ΔT (K)", "gemessen (°C)"],
+        [1, 10, 200, "=B3/342.3/C3*1000", "=1.86*D3", -0.3],
+        [2, 20, 200, "=B4/342.3/C4*1000", "=1.86*D4", -0.6],
+        [3, 30, 200, "=B5/342.3/C5*1000", "=1.86*D5", -0.9],
+        [4, 40, 200, "=B6/342.3/C6*1000", "=1.86*D6", -1.1],
+        [],
+        ["M(Saccharose) = 342,3 g/mol; Kf = 1,86 K·kg/mol. Das Thermometer zeigt auf 0,1 °C an."],
+      ],
+    },
+  },
+  {
+    title: "farmers market, Fahrenheit throughout",
+    sheets: {
+      Pops: [
+        ["Blueberry lemonade pops, 24 to the batch (temperatures in °F)"],
+        [],
+        ["", "grams", "$ per lb", "$"],
+        ["Blueberries", 600, 4.2, "=B4/453.6*C4"],
+        ["Water", 900, 0, "=B5/453.6*C5"],
+        ["Sugar", 320, 0.8, "=B6/453.6*C6"],
+        ["Lemon juice", 180, 3.1, "=B7/453.6*C7"],
+        ["Batch", "=SUM(B4:B7)", null, "=SUM(D4:D7)"],
+        ["One pop", "=B8/24", null, "=D8/24"],
+        [],
+        ["Freezing point", workedOut("=RIME.FREEZINGPOINT(A4:A7,B4:B7)*9/5+32", 1), "°F"],
+        ["Freezer in the shed", 0, "°F"],
+        ["Cooler with dry ice, noon", -5, "°F"],
+      ],
+    },
+  },
+  {
+    title: "my own check with the functions",
+    sheets: {
+      Check: [
+        ["Plain syrup 1:4 by weight"],
+        ["Sugar", 100, "g"],
+        ["Water", 400, "g"],
+        ["Sum", "=SUM(B2:B3)", "g"],
+        [],
+        ["mol/kg", '=RIME.MOLALITY("sucrose",B2,B3)'],
+        ["by the simple law, K", "=RIME.IDEALDEPRESSION(B6)"],
+        ["by the tables, K", "=RIME.DEPRESSION(A2:A3,B2:B3)"],
+        ["difference, K", "=B8-B7"],
+        ["freezing point, °C", "=RIME.FREEZINGPOINT(A2:A3,B2:B3)"],
+      ],
+    },
+  },
+  {
+    title: "Kursabend Sorbet mit Tassen und Löffeln",
+    sheets: {
+      Kurs: [
+        ["VHS-Kurs Sorbet, Abend 2"],
+        ["Gruppe", "Zutat", "Küchenmaß", "Gramm"],
+        ["1 Beeren", "Himbeeren", "2 Schalen", 250],
+        [null, "Zucker", "6 EL", 90],
+        [null, "Wasser", "1 kleines Glas", 150],
+        [null, "Summe Gruppe 1", null, "=SUM(D3:D5)"],
+        ["2 Zitrus", "Orangensaft", "1 großes Glas", 300],
+        [null, "Zucker", "5 EL", 75],
+        [null, "Zitronensaft", "2 EL", 30],
+        [null, "Summe Gruppe 2", null, "=SUM(D7:D9)"],
+        [],
+        ["Gefrierpunkt Gruppe 1", null, workedOut("=RIME.FREEZINGPOINT(B3:B5,D3:D5)", 1), "°C"],
+        ["Gefrierpunkt Gruppe 2", null, workedOut("=RIME.FREEZINGPOINT(B7:B9,D7:D9)", 1), "°C"],
+        ["1 EL Zucker haben wir mit 15 g gewogen."],
+      ],
+    },
+  },
+  {
+    title: "ice cream in a bag with children",
+    sheets: {
+      "In a bag": [
+        ["Inner bag (eaten)", "g", null, "Outer bag (not eaten)", "g"],
+        ["Half and half", 240, null, "Ice", 1000],
+        ["Sugar", 30, null, "Salt", 200],
+        ["Vanilla extract", 2, null, "Outer bag", "=SUM(E2:E3)"],
+        ["Inner bag", "=SUM(B2:B4)"],
+        [],
+        ["Inner bag starts freezing at", workedOut("=RIME.FREEZINGPOINT(A2:A4,B2:B4)", 1), "°C"],
+        ["Outer bag after 5 min, thermometer", -13, "°C"],
+        ["Shake for", 8, "min"],
+        [],
+        [
+          "Milk in the inner bag. Gloves for everyone. Vanilla extract is made with alcohol, a few drops.",
+        ],
+      ],
+    },
+  },
+  {
+    title: "Brief an die Schwester",
+    sheets: {
+      "Liebe Gitti": [
+        ["Liebe Gitti, hier das Mangoeis, um das du gebeten hast. Ich wiege alles in Gramm."],
+        [],
+        [450, "Mangopüree"],
+        [250, "Sahne 35 %"],
+        [120, "Vollmilch"],
+        [80, "Zucker"],
+        [20, "Limettensaft"],
+        ["=SUM(A3:A7)", "macht es zusammen"],
+        [],
+        [workedOut("=RIME.FREEZINGPOINT(B3:B7,A3:A7)", 1), "°C ist sein Gefrierpunkt,"],
+        [
+          workedOut("=100*RIME.ICEFRACTION(B3:B7,A3:A7,-15)", 0),
+          "% des Wassers sind bei -15 °C Eis.",
+        ],
+        ["Denk an Tims Milchallergie! Deine Ruth"],
+      ],
+    },
+  },
+  {
+    title: "zwei Rezepte untereinander, Preis je Portion",
+    sheets: {
+      Desserts: [
+        ["DESSERTS HERBST", "Gramm", "Euro/kg", "Euro"],
+        ["Zwetschgensorbet (10 Portionen)"],
+        ["Zwetschgen", 600, 3.2, "=B3*C3/1000"],
+        ["Zucker", 140, 1.2, "=B4*C4/1000"],
+        ["Wasser", 200, 0, "=B5*C5/1000"],
+        ["Portwein", 60, 9, "=B6*C6/1000"],
+        ["Zwischensumme", "=SUM(B3:B6)", null, "=SUM(D3:D6)"],
+        ["je Portion", "=B7/10", null, "=D7/10"],
+        ["Gefrierpunkt (°C)", workedOut("=RIME.FREEZINGPOINT(A3:A6,B3:B6)", 1)],
+        ["mit Alkohol; Portwein enthält Sulfite"],
+        [],
+        ["Walnusseis (10 Portionen)"],
+        ["Vollmilch", 550, 1.1, "=B13*C13/1000"],
+        ["Sahne 35 %", 200, 4.2, "=B14*C14/1000"],
+        ["Zucker", 130, 1.2, "=B15*C15/1000"],
+        ["Walnüsse", 90, 14, "=B16*C16/1000"],
+        ["Magermilchpulver", 30, 7.5, "=B17*C17/1000"],
+        ["Zwischensumme", "=SUM(B13:B17)", null, "=SUM(D13:D17)"],
+        ["je Portion", "=B18/10", null, "=D18/10"],
+        ["Gefrierpunkt (°C)", workedOut("=RIME.FREEZINGPOINT(A13:A17,B13:B17)", 1)],
+        ["Milch, Walnuss"],
+      ],
+    },
+  },
+  {
+    title: "Salzwasser für den Kältemantel",
+    sheets: {
+      Kältemantel: [
+        ["Salz (g)", "Wasser (g)", "Molalität (mol/kg)", "Gefrierpunkt ideal (°C)"],
+        [5, 1000, "=A2/58.44/B2*1000", "=-2*1.86*C2"],
+        [10, 1000, "=A3/58.44/B3*1000", "=-2*1.86*C3"],
+        [15, 1000, "=A4/58.44/B4*1000", "=-2*1.86*C4"],
+        [20, 1000, "=A5/58.44/B5*1000", "=-2*1.86*C5"],
+        [],
+        [
+          "Nur zum Kühlen, wird nicht gegessen. Darüber hinaus messe ich lieber: das Gesetz gilt nur verdünnt.",
+        ],
+      ],
+    },
+  },
+];
