@@ -16,6 +16,8 @@ export type StrangersRows = readonly (readonly StrangersCell[])[];
 export interface StrangersBook {
   readonly title: string;
   readonly sheets: Readonly<Record<string, StrangersRows>>;
+  /** What is truly to be said of it all the same, by rule. */
+  readonly told?: readonly string[];
 }
 
 /** What a formula gives in this place, as a typed number. */
