@@ -1,0 +1,19 @@
+import type { StrangersBook } from "./strangersBook";
+import { balances } from "./workshopBooks/balances";
+import { masters } from "./workshopBooks/masters";
+import { pastry } from "./workshopBooks/pastry";
+import { swaps } from "./workshopBooks/swaps";
+import { targets } from "./workshopBooks/targets";
+import { tinkerers } from "./workshopBooks/tinkerers";
+import { trials } from "./workshopBooks/trials";
+
+/** Workbooks of recipe developers, farmers, pastry chefs and tinkerers. */
+export const workshopBooks: readonly StrangersBook[] = [
+  ...trials,
+  ...balances,
+  ...swaps,
+  ...targets,
+  ...masters,
+  ...tinkerers,
+  ...pastry,
+];
