@@ -1,6 +1,8 @@
 import type { StrangersBook } from "./strangersBook";
 import { balances } from "./workshopBooks/balances";
+import { longer } from "./workshopBooks/longer";
 import { masters } from "./workshopBooks/masters";
+import { odd } from "./workshopBooks/odd";
 import { pastry } from "./workshopBooks/pastry";
 import { swaps } from "./workshopBooks/swaps";
 import { targets } from "./workshopBooks/targets";
@@ -16,4 +18,6 @@ export const workshopBooks: readonly StrangersBook[] = [
   ...masters,
   ...tinkerers,
   ...pastry,
+  ...longer,
+  ...odd,
 ];

@@ -224,7 +224,7 @@ export const targets: readonly StrangersBook[] = [
         ["brewed coffee", 800, 780],
         ["sugar", 90, 120],
         ["Weight", "=SUM(B3:B4)", "=SUM(C3:C4)"],
-        ["Brix (refractometer read)", workedOut("=100*B4/B5"), workedOut("=100*C4/C5")],
+        ["Brix, from the sugar alone", workedOut("=100*B4/B5"), workedOut("=100*C4/C5")],
         [
           "first ice",
           workedOut("=RIME.FREEZINGPOINT($A$3:$A$4,B3:B4)", 2),
