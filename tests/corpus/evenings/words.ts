@@ -23,8 +23,8 @@ export const SUGARS: readonly Dissolved[] = [
   known("sucrose"),
   known("fructose"),
   known("glucose monohydrate"),
-  substance("lactose", "Lactose", 342.3, 1, [60, 120]),
-  substance("maltose", "Maltose", 342.3, 1, [60, 120]),
+  substance("anhydrous lactose", "Lactose, wasserfrei", 342.3, 1, [60, 120]),
+  substance("anhydrous maltose", "Maltose, wasserfrei", 342.3, 1, [60, 120]),
 ];
 
 export const SUGAR_ALCOHOLS: readonly Dissolved[] = [
@@ -37,7 +37,7 @@ export const SALTS: readonly Dissolved[] = [
   known("sodium chloride"),
   known("potassium chloride"),
   known("sodium bicarbonate"),
-  substance("calcium chloride", "Calciumchlorid", 110.98, 3, [6, 14]),
+  substance("anhydrous calcium chloride", "Calciumchlorid, wasserfrei", 110.98, 3, [6, 14]),
 ];
 
 export const ALCOHOLS: readonly Dissolved[] = [
