@@ -35,6 +35,25 @@ const samples = (...sums: Rows[number]): Rows => [
 ];
 const [sumOfA, sumOfC] = [formula("SUM(C2:C4)", 100), formula("SUM(C10:C12)", 100)];
 
+/** Two mixes, each in a row of its own table, with the sum of it under one word. */
+const tubs = (first: Rows[number][number], word = "Tub", other = "Tub"): Rows => [
+  ["Lemon ice", "Water", "Sugar", "Lemon juice", word],
+  ["kg", 1.2, 0.4, 0.14, first],
+  ["€ per kg", 0.01, 1.2, 4, null],
+  [],
+  ["Milk ice", "Whole milk", "Sugar", "Cream 35 % fat", other],
+  ["kg", 1.4, 0.3, 0.2, formula("SUM(B6:D6)", 1.9)],
+];
+
+/** A card with its names right of the grams, and the sum above both. */
+const card = (sum: Rows[number][number], word: string): Rows => [
+  [sum, word],
+  ["g", "of"],
+  [700, "water"],
+  [220, "sucrose"],
+  [80, "lemon juice"],
+];
+
 /** Two cards side by side; the first one's last name stands beside the other's sum. */
 const cards: Rows = [
   ["grams", "of", null, "grams", "of"],
@@ -144,4 +163,28 @@ export const totalPlaceCases: readonly RuleCase[] = [
     rows: samples(sumOfA, 100, sumOfC),
     cells: [],
   },
+  {
+    rule: "total-incomplete",
+    what: "a number typed under the word that heads the sum of another mix",
+    rows: tubs(1.86),
+    cells: ["E2"],
+  },
+  ...[tubs(1.74), tubs(1.86, "Vodka"), tubs(12), tubs(1.86, "Lid", "Tub")].map(
+    (rows, at): RuleCase => ({
+      ...{ rule: "total-incomplete", rows, cells: [] },
+      what: `one that fits, is an ingredient, is far off or stands under another word (${at + 1})`,
+    }),
+  ),
+  {
+    rule: "total-incomplete",
+    what: "a number typed before the word for all above names right of their grams",
+    rows: card(940, "altogether"),
+    cells: ["A1"],
+  },
+  ...[card(1000, "altogether"), card(940, "Sunday"), card(12, "altogether")].map(
+    (rows, at): RuleCase => ({
+      ...{ rule: "total-incomplete", rows, cells: [] },
+      what: `one there that fits, that no such word stands behind or that is far off (${at + 1})`,
+    }),
+  ),
 ];

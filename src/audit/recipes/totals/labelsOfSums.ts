@@ -1,5 +1,5 @@
 import { eachFormula } from "../../../workbook/eachFormula";
-import type { CellRange, Workbook } from "../../../workbook/model";
+import type { CellRange, Workbook, WorkbookSheet } from "../../../workbook/model";
 import { textAt } from "../cells";
 import { plainWords } from "../headings/plainWords";
 import { unitFromWord } from "../amounts/unit";
@@ -16,19 +16,33 @@ const MOST_LABELS = 500;
 const isBeside = ({ top, bottom }: CellRange, row: number): boolean =>
   bottom === row - 1 || (top > row && top - row <= ABOVE && bottom > top);
 
+/** The headings stand so many rows above the first sum of a column at most: a row of units may come between. */
+const HEADING = [-1, -2];
+
+/** What heads the sum of all that stands right left of it. */
+function headingOf(sheet: WorkbookSheet, range: CellRange, row: number, column: number) {
+  const isOfRow = range.top === row && range.bottom === row && range.right === column - 1;
+  return isOfRow
+    ? HEADING.map((step) => textAt(sheet, row + step, column)).find((text) => text !== "")
+    : undefined;
+}
+
 /**
- * What a workbook's owner calls the sums of columns, in plain words: "churn", "all in". Where the same words stand
- * below or above another list, they head its total, typed or not.
+ * What a workbook's owner calls the sums of columns and rows, in plain words: "churn", "all in". Where the same words
+ * stand below, above or over another list, they head its total, typed or not.
  */
 export function labelsOfSums({ sheets }: Workbook): ReadonlySet<string> {
   const labels = new Set<string>();
   for (const sheet of sheets) {
     eachFormula(sheet, (row, column, cell) => {
       const range = labels.size >= MOST_LABELS ? null : sumOfRange(cell);
-      if (range?.left !== column || range.right !== column || !isBeside(range, row)) return;
-      const label = NEAR.map((step) => textAt(sheet, row, column + step)).find(
-        (text) => text !== "" && unitFromWord(text) === null,
-      );
+      if (range === null) return;
+      const isOfColumn = range.left === column && range.right === column && isBeside(range, row);
+      const label = isOfColumn
+        ? NEAR.map((step) => textAt(sheet, row, column + step)).find(
+            (text) => text !== "" && unitFromWord(text) === null,
+          )
+        : headingOf(sheet, range, row, column);
       if (label !== undefined && headerRole(label) === null) labels.add(plainWords(label));
     });
   }

@@ -1,6 +1,8 @@
 import { referencesOf } from "../../../workbook/references";
 import type { FinderContext } from "../finderContext";
+import { plainWords } from "../headings/plainWords";
 import type { RecipeName } from "../recipeBlock";
+import { isAboutSum } from "./isAboutSum";
 
 const CLOSE = 0.003;
 const ROWS_READ = 6;
@@ -8,10 +10,10 @@ const SUMS = /^=?\s*(SUM|SUBTOTAL)\s*\(/i;
 
 /**
  * Columns under an unknown word, or one of amounts, that hold the sums of the amounts beside them: totals, whatever
- * they are called ("Brine", "Charge", "Batch").
+ * they are called ("Brine", "Charge", "Batch"). One that is called as sums are elsewhere holds about the sum.
  */
 export function sumsAcross(
-  { sheet, check }: FinderContext,
+  { sheet, check, sumLabels }: FinderContext,
   first: number,
   names: readonly RecipeName[],
   headed: readonly number[],
@@ -36,7 +38,10 @@ export function sumsAcross(
     const others = names.filter((one) => one.column !== column);
     const sum = others.reduce((all, one) => all + numberAt(row, one.column), 0);
     const own = numberAt(row, column);
-    return own > 0 && Math.abs(sum / own - 1) <= CLOSE;
+    const isCalledSum = names.some(
+      (one) => one.column === column && sumLabels.has(plainWords(one.item)),
+    );
+    return own > 0 && (isCalledSum ? isAboutSum(own, sum) : Math.abs(sum / own - 1) <= CLOSE);
   };
   const unknown = names.filter((name) => !known.includes(name)).map(({ column }) => column);
   return [...unknown, ...headed].filter((column) => {

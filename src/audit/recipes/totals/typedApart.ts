@@ -1,5 +1,5 @@
 import { partOf } from "../../answers/partLabel";
-import { textAt } from "../cells";
+import { isBlank, looksNumeric, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
 import { isAboutSum } from "./isAboutSum";
@@ -9,6 +9,17 @@ import type { FoundTotal } from "./summedApart";
 import { sheetTexts } from "../sheetTexts";
 
 const REACH = 3;
+/** The number left of a label that nothing stands right of, in a column of amounts that stand left of their names. */
+function numberBefore(
+  { sheet }: FinderContext,
+  row: number,
+  label: number,
+  lines: ReadonlySet<number>,
+) {
+  const isLast = isBlank(sheet, row, label + 1) && lines.has(label - 1);
+  return isLast && looksNumeric(sheet, row, label - 1) ? [label - 1] : [];
+}
+
 /** The numbers right of a label: the first near it, and those under the amounts of lists. */
 function numbersOf(
   { sheet }: FinderContext,
@@ -82,7 +93,10 @@ export function typedApart(
     columns
       .filter((column) => !listed.has(`${row},${column}`))
       .filter((column) => saysTotal(textAt(sheet, row, column)))
-      .flatMap((label) => numbersOf(context, row, label, lines))
+      .flatMap((label) => {
+        const right = numbersOf(context, row, label, lines);
+        return right.length > 0 ? right : numberBefore(context, row, label, lines);
+      })
       .flatMap((column) => totalAt(context, lists, row, column) ?? []),
   );
 }
