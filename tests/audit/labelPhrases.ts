@@ -60,6 +60,9 @@ export const labelPhrases = {
     "gefrierpunkt ca.",
   ],
   depression: [
+    "Kf·b·i (K)",
+    "i × Kf × m",
+    "b · Kf in K",
     "das sind unter 0 (K)",
     "below zero, K",
     "K unter null",
@@ -102,6 +105,7 @@ export const labelPhrases = {
     "Herabsetzung Gefrierpunkt, °C",
   ],
   "ice of water": [
+    "ice of all the water at −14 °C (%)",
     "in der Truhe bei −22 °C vom Wasser fest (%)",
     "Of the water, solid (%)",
     "of its water, hard at −14 °C",
@@ -144,6 +148,7 @@ export const labelPhrases = {
     "Gefr. Wasser in % vom Gesamtwasser",
   ],
   "ice of mix": [
+    "ice of all at −14 °C (%)",
     "Eis bei −18 °C (v. d. ganzen Masse)",
     "Eis v. Mix, %",
     "Mix that is ice at −14 °C, %",
@@ -178,6 +183,7 @@ export const labelPhrases = {
     "Eisgeh. %",
   ],
   water: [
+    "water in there, milk and fruit too",
     "Water in a churn (g)",
     "Total water",
     "Water, all ingredients (g)",
@@ -298,6 +304,7 @@ export const labelPhrases = {
     "tatsächlich gefroren bei",
   ],
   none: [
+    "Kf × 1000",
     "nights below zero",
     "Deckel fest (%)",
     "Freezing point against A (K)",

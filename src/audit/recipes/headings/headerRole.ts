@@ -16,6 +16,7 @@ import { unitFromHeader } from "../amounts/unit";
 
 /** What is looked for first, the more particular before the more general. */
 const ROLES = [
+  ["depression", classWords.constantTimes],
   ["cryoscopic constant", classWords.constantOfWater],
   ["other", classWords.ofPureWater],
   ["other", classWords.undissolved],

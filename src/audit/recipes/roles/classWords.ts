@@ -22,6 +22,11 @@ const particles: Words = {
 export const classWords = {
   constantOfWater:
     /(freezing|cryosc|gefrier|kryosk|erniedrigung).*(constant|konst)|\b(constant|konstante)\b.*\bk_?f\b|\bk_?f[- ](wert|value)|^(water'?s?|wasser) k_?f\b|erniedrigung\b.*\bk_?f\b|molale? (gefrier|freezing)|\bk ?·? ?k?g ?\/ ?mol|\b(k|°c) ?(\/|per|pro|je) ?\(?(mol(es?)? ?(\/|per|pro|je) ?(kg|kilo\w*)|molal)/,
+  /** "Kf·b·i (K)", "i × Kf × m", "1,86 · b": what the constant is multiplied to is the depression. */
+  constantTimes: anyOf(
+    "^(k ?_?f|1[.,]86) ?[·∙⋅×*x] ?(i|b|m|ν|molality|molalität)\\b(?!.*/ ?mol\\b)",
+    "^(i|b|m|ν|molality|molalität) ?[·∙⋅×*x] ?(.{1,12} ?[·∙⋅×*x] ?)?(k ?_?f|1[.,]86)\\b(?!.*/ ?mol\\b)",
+  ),
   ofPureWater:
     /^(?!.*\b(below|under|unter|tiefer)\b).*(freezing|gefrier).*\b(of|von) (pure |reinem )?(water|wasser|solvent|lösungsmittel)\b/,
   /** What stays whole is the opposite of what counts as dissolved. */
