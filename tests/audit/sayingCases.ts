@@ -48,6 +48,17 @@ export const sayingCases: readonly RuleCase[] = [
       rows: [...MILK("Notes", null), ["Vodka 40 %", 30], [said]],
     }),
   ),
+  ...(
+    [
+      ["egg yolk, pasteurised", []],
+      ["Eigelb (pasteurisiert)", []],
+      ["egg yolk", ["A1:B4"]],
+      ["egg yolk, not pasteurised", ["A1:B4"]],
+    ] as const
+  ).map(([yolk, cells]): RuleCase => ({
+    ...{ rule: "caution-not-named", what: `the name says whether it is raw: ${yolk}`, cells },
+    rows: [...PLAIN, [yolk, 90], [], ["Contains milk and egg."]],
+  })),
   {
     rule: "caution-not-named",
     what: "a label of allergens without a word, and alcohol as a number only",

@@ -3,6 +3,8 @@ export interface SaidCaution {
   readonly key: "honey and infants" | "alcohol" | "raw egg" | "raw flour" | "glycerol and children";
   /** Whether a text tells the eater of it. */
   readonly said: (text: string) => boolean;
+  /** Whether the name of an ingredient or the label of a number says that there is nothing to tell. */
+  readonly isAverted?: (label: string) => boolean;
   readonly advice: string;
 }
 
@@ -28,8 +30,11 @@ const STRENGTH = /^(?=.*\d).*\b(abv|al[ck]\.?)\b.*%|^(?=.*\d).*\bal[ck]\.? .*%? 
 const FREE =
   /al[ck]ohol[- ]?(free|frei)|\b(no|without|free (of|from)|ohne|kein(en)?|frei von) al[ck]ohol/gi;
 
-const RAW_EGG =
-  /raw (or undercooked )?(egg|yolk)|uncooked egg|pasteuri[sz]ed?\b|\bpast\.|\brohe[mnrs]? (ei|eigelb|eier)|\brohei\b|pasteurisier/i;
+const PASTEURISED = /(?<!un|un-|not |nicht |non-?)(pasteuri[sz]ed?\b|\bpast\.|pasteurisier)/i;
+const RAW_EGG = new RegExp(
+  `raw (or undercooked )?(egg|yolk)|uncooked egg|\\brohe[mnrs]? (ei|eigelb|eier)|\\brohei\\b|pasteuri[sz]ed?\\b|${PASTEURISED.source}`,
+  "i",
+);
 
 function tellsOfAlcohol(text: string): boolean {
   const told = text.replaceAll(FREE, "");
@@ -39,8 +44,9 @@ function tellsOfAlcohol(text: string): boolean {
   return /al[ck]ohol/i.test(told) && !NOT_TO_EATER.test(told);
 }
 
-const RAW_FLOUR =
-  /(raw|uncooked) flour|(heat[- ]treated|baked|toasted) flour|rohes mehl|(erhitztes|geröstetes|hitzebehandeltes) mehl|mehl (vorher )?(erhitzen|rösten)/i;
+const HEATED_FLOUR =
+  /(heat[- ]treated|baked|toasted) flour|flour,? \(?(heat[- ]treated|baked|toasted)|(erhitztes|geröstetes|hitzebehandeltes) \p{L}*mehl|mehl,? \(?(vorher )?(erhitz|geröstet|rösten|hitzebehandelt)/iu;
+const RAW_FLOUR = /(raw|uncooked) flour|rohes mehl/i;
 const GLYCEROL =
   /^(?=.*(glycerol|glycerin|\be ?422\b)).*\b(child|children|kids?|toddlers?|kinder\p{L}*|kleinkind\p{L}*|years?|jahren?|kleinen|contains?|enthält|under|unter|ab \d)\b/iu;
 
@@ -55,11 +61,13 @@ export const cautionsSaid: readonly SaidCaution[] = [
   {
     key: "raw egg",
     said: (text) => RAW_EGG.test(text),
+    isAverted: (label) => PASTEURISED.test(label),
     advice: "it contains raw egg unless pasteurised",
   },
   {
     key: "raw flour",
-    said: (text) => RAW_FLOUR.test(text),
+    said: (text) => RAW_FLOUR.test(text) || HEATED_FLOUR.test(text),
+    isAverted: (label) => HEATED_FLOUR.test(label),
     advice: "it contains raw flour unless heated",
   },
   {

@@ -2,6 +2,7 @@ import type { Allergen } from "../../catalogue/ingredient";
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
+import type { SaidCaution } from "./cautionsSaid";
 import { saysByLetters } from "./saysByLetters";
 import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
@@ -61,11 +62,15 @@ const isOfNumbers = (one: Said): boolean =>
     looksNumeric(one.sheet, one.row + 1, one.column) ||
     massIn(one.text) !== null);
 
-/** Whether a text on one of some sheets says so. */
+/** Whether a text on one of some sheets says so, or the label of a number says that there is nothing to tell. */
 export const saysSomewhere = (
   sheets: readonly WorkbookSheet[],
-  says: (text: string) => boolean,
-): boolean => someText(sheets, (one) => says(one.text) && !isOfNumbers(one));
+  { said, isAverted }: Pick<SaidCaution, "said" | "isAverted">,
+): boolean =>
+  someText(
+    sheets,
+    (one) => isAverted?.(one.text) === true || (said(one.text) && !isOfNumbers(one)),
+  );
 
 /** The same where the name of an ingredient may hold the word, which tells nobody either. */
 export const saysBesideNames = (

@@ -8,7 +8,7 @@ import { findingAt } from "../findingAt";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
-import { cautionsSaid } from "../cautions/cautionsSaid";
+import { cautionsSaid, type SaidCaution } from "../cautions/cautionsSaid";
 import { readsFrom } from "../cautions/readsFrom";
 import { isSolutionOfClass } from "../solutions/isSolutionOfClass";
 import { sheetsTelling } from "../cautions/sheetsTelling";
@@ -66,14 +66,15 @@ function unsaidOf(
   const { workbook, blocks } = context;
   const telling = (carries: (block: RecipeBlock) => boolean) =>
     sheetsTelling(workbook, blocks, sheet, carries);
-  const says = (key: string, said: (text: string) => boolean) => {
+  const isTold = (caution: SaidCaution) => {
+    const { key, said } = caution;
     const sheets = telling((block) => mayCarry(block, key));
     return NAMED_ALIKE.has(key)
       ? saysBesideNames(context, sheets, said)
-      : saysSomewhere(sheets, said);
+      : saysSomewhere(sheets, caution);
   };
   const cautions = new Set(here.flatMap((block) => [...carriedBy(block).cautions]));
-  const missing = cautionsSaid.filter(({ key, said }) => cautions.has(key) && !says(key, said));
+  const missing = cautionsSaid.filter((one) => cautions.has(one.key) && !isTold(one));
   const unsaid = missing.map(({ advice }) => advice);
   const allergens = new Set(here.flatMap((block) => [...carriedBy(block).allergens]));
   const saysThem = () =>
