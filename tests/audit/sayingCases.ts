@@ -53,7 +53,7 @@ export const sayingCases: readonly RuleCase[] = [
       ["egg yolk, pasteurised", []],
       ["Eigelb (pasteurisiert)", []],
       ["egg yolk", ["A1:B4"]],
-      ["egg yolk, not pasteurised", ["A1:B4"]],
+      ["raw egg yolk", ["A1:B4"]],
     ] as const
   ).map(([yolk, cells]): RuleCase => ({
     ...{ rule: "caution-not-named", what: `the name says whether it is raw: ${yolk}`, cells },
