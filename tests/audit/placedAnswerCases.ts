@@ -57,7 +57,34 @@ const DRINKS_ON_TOP: Rows = [
 ];
 
 /** True and false examples of answers and readings by where they stand. */
+/** Answers in words, with the marks that each brings behind them. */
+const marked = (point: Rows[number][number]): Rows => [
+  ...LIST,
+  [],
+  ["Model answers", null, null, "marks"],
+  ["Freezing point", point, null, 2],
+  ["Water in the mix", "537 g", null, 3],
+];
+
 export const placedAnswerCases: readonly RuleCase[] = [
+  {
+    rule: "result-differs",
+    what: "marks behind an answer that is told in words",
+    rows: marked("-1.6 °C"),
+    cells: [],
+  },
+  {
+    rule: "freezing-point-sign",
+    what: "a number behind the words of a freezing point",
+    rows: marked("-1.6 °C"),
+    cells: [],
+  },
+  {
+    rule: "result-differs",
+    what: "a number that is the answer, with marks behind",
+    rows: marked(-4.6),
+    cells: ["B8"],
+  },
   {
     rule: "per-water-or-per-mix",
     what: "an answer above a recipe's column",

@@ -5,6 +5,7 @@ import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { isBound } from "./isBound";
 import { isExplanation } from "./isExplanation";
+import { isToldInWords } from "./isToldInWords";
 import { isUnit } from "./isUnit";
 import { isAnswer } from "./labelledAnswer";
 
@@ -39,6 +40,7 @@ export function firstAnswerPlace(sheet: WorkbookSheet, { row, column }: Place): 
     const place = { row, column: at };
     if (isAnswer(sheet, row, at) && !isBound(sheet, place)) return place;
     const text = textAt(sheet, row, at);
+    if (isToldInWords(textAt(sheet, row, column), text)) return null;
     // Behind other words stands their number, where this label has one below it.
     const isLabel = text.length > 8 || (below !== null && text !== "" && !isUnit(text));
     if (isLabel && !isExplanation(sheet, place)) break;
