@@ -73,3 +73,28 @@ describe("What is to be bought for several recipes but for the water", () => {
     expect(onList(bought("Schnaps!B4", { more }))).not.toEqual([]);
   });
 });
+
+/** A recipe, and so many of its lines for four batches. */
+const forFour = (lines: readonly string[]): Readonly<Record<string, Rows>> => ({
+  Recipe: [
+    ["Ingredient", "g"],
+    ["water", 520],
+    ["sucrose", 140],
+    ["glucose syrup DE 42", 60],
+  ],
+  Shop: [
+    ["For 4 batches", "g"],
+    ...lines.map((name, at) => [name, formula(`4*Recipe!B${at + 2}`, 4 * [520, 140, 60][at]!)]),
+  ],
+});
+
+describe("What is bought of a recipe", () => {
+  test("may be called by a short name: which one it is stands there", () => {
+    const book = forFour(["water", "glucose syrup"]);
+    expect(rulesOn(book)).not.toContain("ambiguous-ingredient");
+  });
+  test("is the recipe in another size where all of it is", () => {
+    const book = forFour(["water", "sucrose", "glucose syrup"]);
+    expect(rulesOn(book)).toContain("ambiguous-ingredient");
+  });
+});

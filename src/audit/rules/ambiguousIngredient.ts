@@ -9,6 +9,7 @@ import { meantMix } from "../mix";
 import { lostByName } from "../amounts/lostByName";
 import { amountOf } from "../recipes/amounts/amountOf";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 
 const identity = { id: "ambiguous-ingredient", severity: "error" } as const;
@@ -51,7 +52,7 @@ export const ambiguousIngredient: Rule = {
   title: "An ingredient's name can mean several things",
   find: (context) =>
     // Which of them a bottle is, its strength beside it tells.
-    context.blocks
+    withoutExtracts(context.blocks)
       .filter((block) => !isListOfDrinks(block))
       .flatMap((block) => block.names.flatMap((name) => finding(context, block, name) ?? [])),
 };

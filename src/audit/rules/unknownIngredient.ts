@@ -13,6 +13,7 @@ import { foldedName } from "../recipes/names/foldedName";
 import { isNoFood } from "../recipes/names/isNoFood";
 import { plainWords } from "../recipes/headings/plainWords";
 import type { RecipeBlock, RecipeName } from "../recipes/recipeBlock";
+import { withoutExtracts } from "../recipes/names/withoutExtracts";
 import type { Rule } from "../rule";
 
 const identity = { id: "unknown-ingredient", severity: "error" } as const;
@@ -95,7 +96,7 @@ export const unknownIngredient: Rule = {
   find: (context) => {
     const titles = subRecipes(context);
     // What bottles are, is said beside them by their strength; nothing is worked out from their names.
-    const mixes = context.blocks.filter((block) => !isListOfDrinks(block));
+    const mixes = withoutExtracts(context.blocks).filter((block) => !isListOfDrinks(block));
     return mixes.flatMap((block) =>
       block.names.flatMap((name) => finding(context, titles, block, name) ?? []),
     );

@@ -1,5 +1,6 @@
 import { overlaps, referencesOf, type Reference } from "../../../workbook/references";
 import { amountPlace, type RecipeBlock } from "../recipeBlock";
+import { onlyMultiplies } from "../amounts/onlyMultiplies";
 import { isStock } from "./isStock";
 
 const LINK = /^=?\s*(?:'(?:[^']|'')+'!|[\p{L}\p{N}_.]+!)?\$?[A-Z]{1,3}\$?\d+\s*$/u;
@@ -35,7 +36,9 @@ function isAmong(block: RecipeBlock, all: readonly RecipeBlock[]): boolean {
   const formulas = formulasOf(block);
   if (formulas === null) return false;
   const areLookedUp = formulas.every((formula) => LOOKED_UP.test(formula));
-  const areSaidAgain = formulas.every((formula) => LINK.test(formula) || LOOKED_UP.test(formula));
+  const areSaidAgain = formulas.every(
+    (formula) => LINK.test(formula) || LOOKED_UP.test(formula) || onlyMultiplies(formula),
+  );
   const references = formulas.map(referencesOf);
   return all.some((other) => {
     if (other === block || other.names.length < block.names.length) return false;
@@ -45,7 +48,7 @@ function isAmong(block: RecipeBlock, all: readonly RecipeBlock[]): boolean {
           (sheet ?? block.sheet.name) === other.sheet.name && overlaps(other.range, range),
       ),
     );
-    // All lines looked up are still a list of what is needed; all of them linked are the recipe once more.
+    // All lines looked up are still a list of what is needed; all of them linked or multiplied are the recipe once more.
     const isPart = areLookedUp || other.names.length > block.names.length;
     if (areSaidAgain && isPart) return inOther.every(({ length }) => length > 0);
     // So is what all of several recipes need of each.
