@@ -101,6 +101,16 @@ describe("A freezer's log with a reading in °F", () => {
 describe("A freezer's log that is right", () => {
   test.each<Tried>([
     {
+      what: "no log, but shares of ice at a temperature, one of them far from the others",
+      sheets: {
+        Mixes: [
+          ["Freezer (°C)", -18],
+          ["Ice in the mix at −10 °C (%)", 47, 39.8, 30.8, 69.5],
+        ],
+      },
+      found: [],
+    },
+    {
       what: "the door stood open",
       sheets: { Log: log("Freezer (°C)", withOne(3, -4), [null, null, null, "door left open"]) },
       found: [],

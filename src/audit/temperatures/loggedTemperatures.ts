@@ -75,6 +75,8 @@ const TITLE_ABOVE = 4;
 
 const UNIT = /^\W*(°\s?c|celsius)\W*$/i;
 
+/** What these have °C in their heading for, nobody reads off: "Ice at −10 °C (%)". */
+const NO_READINGS = new Set<Role | null>(["ice fraction", "depression", "composition", "price"]);
 const OF_READINGS = new Set<Role | null>(["temperature", "measured", "freezing point"]);
 
 /** Whether the unit behind the readings of a row is °C. */
@@ -122,10 +124,11 @@ function wordsOver(sheet: WorkbookSheet, row: number, column: number): string {
 
 /** Readings in °F below or beside a heading in °C, or in a row that ends in that unit. */
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
-  const beside = readingsBeside(sheet, row, column);
-  const isSaid = saysCelsius(sheet, row, column);
   const heading = textAt(sheet, row, column);
   const role = headerRole(heading);
+  if (NO_READINGS.has(role)) return [];
+  const beside = readingsBeside(sheet, row, column);
+  const isSaid = saysCelsius(sheet, row, column);
   const isSaidBehind = isSaid || (OF_READINGS.has(role) && endInCelsius(sheet, beside));
   if (!isSaidBehind && !isUnderCelsius(sheet, row, column)) return [];
   const logs = [
