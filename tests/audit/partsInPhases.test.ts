@@ -1,6 +1,6 @@
 import { findRecipes } from "../../src/audit/recipes/findRecipes";
 import { bookOf, formula, type Rows } from "./bookOf";
-import { expectFound, type Tried } from "./tried";
+import { expectFound, rulesOn, type Tried } from "./tried";
 
 /** A recipe in phases with headings and sums of their own, and its freezing point. */
 const phases = (sugar: string, point: number): Rows => [
@@ -32,6 +32,29 @@ describe("A list in phases, each with its heading and its sum", () => {
       found: ["result-differs Eis!B12"],
     },
   ])("$what", expectFound);
+});
+
+/** Two parts, the second of unknown things under words of its own, and what is said of both together. */
+const partsOf = (second: readonly string[], whole: string, point: number): Rows => [
+  ["Rohstoff", "Menge (g)", null, "Gefrierpunkt (°C)", point],
+  ["Vollmilch", 500, null, "Ziel", "fester Riegel bei −18"],
+  ["Sahne 35 %", 170],
+  ["zusammen", formula("SUM(B2:B3)", 670)],
+  ["Trocken dazu"],
+  [],
+  [],
+  ...second.map((item): Rows[number] => [item, 150]),
+  ["zusammen", formula("SUM(B8:B9)", 300)],
+  [],
+  ["gesamt", formula(whole, 970)],
+];
+
+test("beside a part of more than is known nothing is said of it that may be said of the whole", () => {
+  const house = ["Hausmischung A", "Hausmischung B"];
+  expectFound({ what: "", sheets: { Eis: partsOf(house, "B4+B10", -6.1) }, found: [] });
+  const rules = (whole: string) => rulesOn({ Eis: partsOf(house, whole, -6.1) });
+  expect(rules("SUM(B4,B10)")).not.toContain("result-differs");
+  expect(rules("B4*1.45")).toContain("result-differs");
 });
 
 /** A list with what stands in a column beside it, at the last line of each vessel. */

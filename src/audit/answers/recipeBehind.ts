@@ -7,6 +7,7 @@ import { readsAmounts, type RecipeInBlock } from "./recipeInBlock";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { recipeOfNeighbours } from "./recipeOfNeighbours";
 import { isOverBefore } from "./isOverBefore";
+import { isPartOfMore } from "./isPartOfMore";
 import { headsList } from "../recipes/headings/headsList";
 import { isExtract } from "../recipes/names/isExtract";
 import { isBlank, textAt } from "../recipes/cells";
@@ -90,6 +91,7 @@ function recipeByPlace(blocks: readonly RecipeBlock[], place: Place): RecipeInBl
   const block =
     more.length === 0 ? only : (nearestBlock(blocks, place) ?? blockBelow(blocks, place));
   if (block === undefined || block === null || isParted(block, place.row)) return null;
+  if (isPartOfMore(block, blocks)) return null;
   const recipe = mainRecipe(block);
   return recipe === null ? null : { block, recipe };
 }

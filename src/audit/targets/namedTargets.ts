@@ -6,6 +6,7 @@ import type { AuditContext } from "../context";
 import { isListOfDrinks } from "../alcohol/isListOfDrinks";
 import { recipeOfNeighbours } from "../answers/recipeOfNeighbours";
 import { isOverBefore } from "../answers/isOverBefore";
+import { isPartOfMore } from "../answers/isPartOfMore";
 import { isLedger } from "../recipes/isLedger";
 import { mainRecipe } from "../answers/mainRecipe";
 import { looksNumeric, textAt } from "../recipes/cells";
@@ -137,7 +138,8 @@ function near(context: AuditContext, block: RecipeBlock): NamedTarget[] {
       if (!isOwnPlace(place)) return [];
       const byFormulas = recipeOfNeighbours(context.workbook, recipes, sheet, place);
       const isOwn = byFormulas ? byFormulas.block === block : !isNearerToOther(block, all, row);
-      const recipe = recipeIn(block, place.column) ?? byFormulas?.recipe ?? mainRecipe(block);
+      const ofAll = () => (isPartOfMore(block, all) ? null : mainRecipe(block));
+      const recipe = recipeIn(block, place.column) ?? byFormulas?.recipe ?? ofAll();
       if (!isOwn || recipe === null) return [];
       const isMeant = isLabelled || /\d/.test(one.name) || saysTarget(block, place);
       const isAim = isMeant || isAmongAims(context, sheet, place);
