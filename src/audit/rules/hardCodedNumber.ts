@@ -94,6 +94,39 @@ function sideBySide(runs: readonly Run[]): Run[] {
   });
 }
 
+const touches = (one: CellRange, other: CellRange): boolean =>
+  one.top <= other.bottom + 1 &&
+  other.top <= one.bottom + 1 &&
+  one.left <= other.right + 1 &&
+  other.left <= one.right + 1;
+
+const around = (one: CellRange, other: CellRange): CellRange => ({
+  top: Math.min(one.top, other.top),
+  left: Math.min(one.left, other.left),
+  bottom: Math.max(one.bottom, other.bottom),
+  right: Math.max(one.right, other.right),
+});
+
+/** So many runs that touch each other are one table whose formulas hold its figures: told once. */
+const LEAST_IN_TABLE = 4;
+
+function tablesOf(runs: readonly Run[]): Run[] {
+  const tables: { range: CellRange; readonly runs: Run[] }[] = [];
+  for (const run of runs) {
+    const table = tables.find(({ range }) => touches(range, run.range));
+    if (table === undefined) tables.push({ range: run.range, runs: [run] });
+    else {
+      table.range = around(table.range, run.range);
+      table.runs.push(run);
+    }
+  }
+  return tables.flatMap(({ range, runs: parts }) =>
+    parts.length < LEAST_IN_TABLE
+      ? parts
+      : [{ range, numbers: parts.map(({ numbers }) => numbers).join(", ") }],
+  );
+}
+
 /** Cells one below the other, or side by side, with the same numbers are told together. */
 function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
   const runs: Run[] = [];
@@ -113,14 +146,17 @@ function runsOn(sheet: WorkbookSheet, { temperatures, isSaid }: Known): Run[] {
     lastIn.set(column, run);
     runs.push(run);
   });
-  return sideBySide(runs);
+  return tablesOf(sideBySide(runs));
 }
+
+const LONGEST = 60;
 
 function finding(sheet: WorkbookSheet, { range, numbers }: Run): Finding {
   const many = numbers.includes(",");
+  const shown = numbers.length > LONGEST ? `${numbers.slice(0, LONGEST)}…` : numbers;
   const isOne = range.top === range.bottom && range.left === range.right;
   return findingAt(identity, sheet, range, {
-    message: `The formula${isOne ? "" : "s"} in ${rangeName(range)} hold${isOne ? "s" : ""} the typed number${many ? "s" : ""} ${numbers.slice(0, 60)}: whoever changes ${many ? "them" : "it"} has to find ${many ? "them" : "it"} first.`,
+    message: `The formula${isOne ? "" : "s"} in ${rangeName(range)} hold${isOne ? "s" : ""} the typed number${many ? "s" : ""} ${shown}: whoever changes ${many ? "them" : "it"} has to find ${many ? "them" : "it"} first.`,
     effect: null,
     fix: "Give the number a cell of its own with a label and a unit, and refer to it.",
   });
