@@ -1,4 +1,5 @@
 import type { Workbook, WorkbookSheet } from "../workbook/model";
+import { lastInRow } from "./amounts/rowOfInputs";
 import { isUnit } from "./answers/isUnit";
 import { looksNumeric, textAt } from "./recipes/cells";
 import { headerRole, type Role } from "./recipes/headings/headerRole";
@@ -14,7 +15,7 @@ export interface LabelledNumber extends Place {
   readonly label: string;
   readonly labelColumn: number;
   readonly value: number;
-  /** The words between or right after, usually a unit. */
+  /** The words between, or right after it and the numbers that go on with it: usually a unit. */
   readonly beside: string;
 }
 
@@ -62,7 +63,9 @@ function numberBeside(
         label,
         labelColumn: column,
         value,
-        beside: words || textAt(sheet, row, nextColumn(sheet, row, at)),
+        beside:
+          words ||
+          textAt(sheet, row, nextColumn(sheet, row, lastInRow(sheet, { row, column: at }))),
       };
     }
     words = textAt(sheet, row, at) || words;

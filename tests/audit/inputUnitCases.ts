@@ -22,6 +22,24 @@ const ofVessels = (vessel: string, heading: string, worked: (row: number) => str
 export const inputUnitCases: readonly RuleCase[] = [
   ...(
     [
+      ["°C", []],
+      [null, ["B6"]],
+    ] as const
+  ).map(([unit, cells]): RuleCase => ({
+    ...{ rule: "input-without-unit", what: `a row of temperatures, behind it ${unit}`, cells },
+    rows: [...LIST, [], ["Temperature", -4, -8, -12, unit], ["Ice, %", 46, 70, 78]],
+  })),
+  ...(
+    [
+      ["pops of", []],
+      [null, ["B6"]],
+    ] as const
+  ).map(([counted, cells]): RuleCase => ({
+    ...{ rule: "input-without-unit", what: `a number, behind it ${counted}`, cells },
+    rows: [...LIST, [], ["Mould holds", 10, counted, 75, "g"], ["Mix", formula("B6*D6", 750), "g"]],
+  })),
+  ...(
+    [
       ["Mix per mould", ["B6"]],
       ["Eis je Form", ["B6"]],
       ["Mix per mould (g)", []],

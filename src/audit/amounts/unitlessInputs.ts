@@ -49,12 +49,17 @@ function isInTable(
   return below - above > LEAST_ROWS && !isForm;
 }
 
-/** What may be the unit of a number: the next text, unless it stands apart as the label of another number. */
-function unitBeside(sheet: WorkbookSheet, row: number, column: number): string {
-  const next = nextColumn(sheet, row, column);
-  const isLabel = next > column + 1 && looksNumeric(sheet, row, next + 1);
+/** What may be the unit of the numbers of a row: the text behind them, unless it stands apart as the label of another number. */
+function unitBeside(sheet: WorkbookSheet, place: Place): string {
+  const { row } = place;
+  const last = lastInRow(sheet, place);
+  const next = nextColumn(sheet, row, last);
+  const isLabel = next > last + 1 && looksNumeric(sheet, row, next + 1);
   return isLabel ? "" : textAt(sheet, row, next);
 }
+
+/** "10 | pops of | 75 | g", "8 | Becher zu | 120 | ml": what is counted, and of what size each is. */
+const COUNTED_OF = /^\p{L}[\p{L} -]{1,20} (?:of|at|à|zu|je|mit|with)$/iu;
 
 function inputAt(
   sheet: WorkbookSheet,
@@ -70,9 +75,9 @@ function inputAt(
   const isTemperature = value <= WARMEST_SERVED_C && value >= COLDEST_C;
   if (!isBareLabel(label, isTemperature)) return null;
   const format = cell.format ?? "";
-  const beside = unitBeside(sheet, row, column);
+  const beside = unitBeside(sheet, { row, column });
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
-  if (unitFromWord(beside) !== null || namesUnit(beside)) return null;
+  if (unitFromWord(beside) !== null || namesUnit(beside) || COUNTED_OF.test(beside)) return null;
   const place = { row, column };
   if (isTemperature && isHeadedInDegrees(sheet, place, labelColumn)) return null;
   if (!isRowOfInputs(sheet, place, labelColumn) && isInTable(sheet, place, recipes)) return null;
