@@ -4,6 +4,8 @@
  */
 export const sayingPhrases: Readonly<Record<string, readonly string[]>> = {
   "tells allergens: milk": [
+    "M = milk",
+    "M = Milch, E = Ei",
     "Vor dem Probieren vorlesen! Drin ist Milch.",
     "Inside: milk.",
     "In this one is milk",

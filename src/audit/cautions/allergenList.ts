@@ -27,8 +27,11 @@ const PUT_UP =
   /^((to go |goes |to put |for |to |up )?(on|onto|for) (the |our |my )?|(kommt |gehört |muss )?(auf|an|für) (die|das|den|der|dem|unsere) )?(aushang|aushänge|hinweis(e|schild)?|schild(er)?|(preis|theken)-?schild|(kreide|preis|anschlag)?tafel|((speise|eis|tages|tisch|menü|dessert|theken)?-?)karte(n)?|menü|menus?|etikett(en)?|aufkleber|aufdruck|deklaration|kennzeichnung|notices?|(counter |shop )?signs?|(shop |counter |table |tray |menu )?cards?|((chalk|black|price)-?)?boards?|labels?|stickers?|wrappers?|declaration|(for|to tell) (the )?(guests|customers|eaters?)|(für )?(gäste|kunden)|((bitte |please |to )?((an|weiter)sagen|sagen|say|tell)|(guests?|customers?|eaters?|gäste|kunden|esser) (must|should|müssen|sollen) (know|wissen))( (the |our |your |den |dem |der |unseren )?\p{L}+)?|(card|sign|label) (by|at|on|for|next to) (the |each |every )?\p{L}+)( \(.*\))?$/u;
 const IN_BRACKETS = /\([^)]*\)/g;
 
+/** "M = milk": the letter that stands for it beside its lines. */
+const LETTER_FOR = /^\(?\p{L}{1,2}\)?\s*=\s*/u;
+
 const partsOf = (said: string): string[] =>
-  said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim());
+  said.split(/[,/&+]|\b(?:and|und)\b/).map((part) => part.trim().replace(LETTER_FOR, ""));
 
 /** Whether a text begins with words that tell the eater something: "inside: milk". */
 export const isTelling = (text: string): boolean =>
