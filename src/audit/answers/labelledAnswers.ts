@@ -3,11 +3,13 @@ import { contains } from "../../workbook/references";
 import { firstAnswerPlace, furtherAnswerPlaces } from "./answerPlaces";
 import type { IsWanted, LabelledAnswer } from "./labelledAnswer";
 import { precedentsOf } from "../formulas/precedents";
+import { rangesRead } from "../formulas/rangesRead";
 import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
 import { labelAt } from "./labelAt";
 import { nearAnswers, type IsName } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
+import { readsAmounts } from "./recipeInBlock";
 import { isBlank } from "../recipes/cells";
 import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
@@ -45,6 +47,23 @@ const isOfListBeside = (
   layout === "across" &&
   !contains(range, row, column) &&
   blocks.some((other) => other.sheet === sheet && contains(other.range, row, column));
+
+/** Beside more lists no formula is asked which of them it reads. */
+const MOST_LISTS = 60;
+
+/** Whether a formula reads all amounts of another list, and none of that near which it stands. */
+function readsOtherList(
+  workbook: Workbook,
+  blocks: readonly RecipeBlock[],
+  { sheet, row, column, block }: LabelledAnswer,
+): boolean {
+  const formula = sheet.cellAt(row, column)?.formula;
+  if (formula === undefined || blocks.length > MOST_LISTS) return false;
+  const read = rangesRead(workbook)(sheet, formula).filter(({ range }) => range.bottom > range.top);
+  const reads = (one: RecipeBlock) =>
+    one.recipes.some((recipe) => readsAmounts(read, { block: one, recipe }));
+  return read.length > 0 && !reads(block) && blocks.some((one) => one !== block && reads(one));
+}
 
 /** Where the names of lists stand: what stands beside them is theirs. */
 function namesOf(blocks: readonly RecipeBlock[]): Map<WorkbookSheet, Set<string>> {
@@ -104,11 +123,13 @@ export function labelledAnswers(
     !isLedger(block) &&
     sheet.cellAt(row, column)?.formula !== undefined &&
     hasInputsOfItsOwn(precedentsOf(workbook, sheet, { row, column }), few);
+  const isOfOther = (answer: LabelledAnswer) => readsOtherList(workbook, few, answer);
   const names = namesOf(blocks);
   const isName: IsName = (sheet, row, column) => names.get(sheet)?.has(`${row},${column}`) === true;
   const near = blocks
     .flatMap((block) => nearAnswers(block, isWanted, isName))
-    .filter((answer) => !isOfItsOwn(answer) && !isOfListBeside(few, answer));
+    .filter((answer) => !isOfItsOwn(answer) && !isOfListBeside(few, answer))
+    .filter((answer) => !isOfOther(answer));
   const taken = new Set(near.map(({ sheet, row, column }) => `${sheet.name}!${row},${column}`));
   const free = blocks.length === 0 ? [] : freeAnswers(workbook, blocks, taken, isWanted, isName);
   return free.length === 0 ? near : [...near, ...free];

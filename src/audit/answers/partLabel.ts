@@ -45,6 +45,9 @@ const OF_HELPING =
 /** What is said to those who eat, not of the mix: "Alcohol: over 18s, not if pregnant". */
 const TO_EATER =
   /pregnan|schwanger|\bdriv(e|es|ing|ers?)\b|autofahr|\b(over|under|ab|unter) (1[268]|one|ones)\b|\b1[68] ?\+|\b(not?|never|nicht|nichts|kein\w*)\b.{0,30}\b(children|kids|kinder\w*)\b|\b(infants?|bab(y|ies))\b|allerg|\bchok/;
+/** "Turned hard (% of the water)": a share of the water is not how much water there is. */
+const OF_ITS_WATER =
+  /(?<=\p{L}.*)[([,] ?(in )?(%|per ?cent|prozent) (of|des|vom|am) (the |its |all (the )?|total |gesamten )?(water|wassers?)[)\]]?$/u;
 /** What a thing is kept in; a share in it is that of the mix. */
 const KEPT_IN = /bottle|flasche|\bjars?\b|glas\b/;
 const IN_EACH =
@@ -85,7 +88,7 @@ function read(label: string): LabelledPart | null {
   if (isOfElse || (FROZEN.test(plain) && !isOfWater)) return null;
   if (KEPT_IN.test(plain) && (per === null || !IN_EACH.test(plain))) return null;
   if (NOT_PARTS.has(headerRole(label))) return null;
-  const words = isOfWater ? withoutPerWater(plain) : plain;
+  const words = (isOfWater ? withoutPerWater(plain) : plain).replace(OF_ITS_WATER, "");
   const part = PARTS.find(([, pattern]) => pattern.test(words))?.[0];
   if (part === undefined) return null;
   if (part === "sodium chloride" && !isOfWater && !BRINE.test(plain)) return null;

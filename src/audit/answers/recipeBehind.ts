@@ -45,7 +45,9 @@ const isBehindLastColumn = ({ sheet, layout, range }: RecipeBlock, { row, column
 function nearestBlock(blocks: readonly RecipeBlock[], place: Place): RecipeBlock | null {
   const { row, column } = place;
   const rowsAbove = ({ range }: RecipeBlock) => Math.max(0, row - range.bottom);
-  const all = blocks.filter(
+  // What begins right of an answer has its own beside or below it.
+  const begun = blocks.filter(({ range }) => range.left <= column);
+  const all = (begun.length > 0 ? begun : blocks).filter(
     (block) =>
       row >= block.range.top &&
       rowsAbove(block) <= REACH_DOWN &&

@@ -3,6 +3,7 @@ import type { Role } from "./headings/headerRole";
 import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 import { massIn } from "./amounts/unit";
 import { waterByFormula } from "./amounts/waterByFormula";
+import { waterInRows } from "./amounts/waterInRows";
 import { waterLabel } from "./amounts/waterLabel";
 import { unitOfColumn, weighedColumns } from "./tableOfSolutions";
 
@@ -99,7 +100,11 @@ const MOST_ROWS = 300;
 /** A list of solutes with the water it is dissolved in: one mix, or one for each row. */
 export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
   if (hasWater(block)) return [withWaterApart(block)];
-  const weighed = weighedColumns(block);
+  const [first] = block.recipes;
+  const divisor = waterInRows(block);
+  const byFormula =
+    divisor === null || first === undefined ? null : { water: divisor, recipe: first };
+  const weighed = weighedColumns(block) ?? byFormula;
   if (weighed !== null) {
     const { water, recipe } = weighed;
     return block.names
@@ -107,12 +112,11 @@ export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
       .filter(({ row }) => !isBlank(block.sheet, row, water))
       .map((name) => rowBlock(block, recipe, name, water));
   }
-  const [recipe] = block.recipes;
-  const water = waterByFormula(block) ?? waterLabel(block.sheet, block);
-  if (water !== null && recipe !== undefined && isOfEach(block, water)) {
+  const apart = waterByFormula(block) ?? waterLabel(block.sheet, block);
+  if (apart !== null && first !== undefined && isOfEach(block, apart)) {
     return block.names
       .slice(0, MOST_ROWS)
-      .map((name) => rowOf(block, recipe, name, { ...water, row: name.row }));
+      .map((name) => rowOf(block, first, name, { ...apart, row: name.row }));
   }
-  return [water === null ? block : { ...block, names: [...block.names, water] }];
+  return [apart === null ? block : { ...block, names: [...block.names, apart] }];
 }

@@ -72,6 +72,16 @@ function isShares(
   return units.some((unit) => unit !== null && isShare(unit));
 }
 
+/** Whether a column of which a class says nothing may be what it weighs: typed, and no count of particles. */
+const mayBeWeighed = (sheet: WorkbookSheet, items: readonly number[], column: number): boolean => {
+  const cells = items.map((row) => sheet.cellAt(row, column));
+  const isCount = (value: unknown) => value === 1 || value === 2 || value === 3 || value === 4;
+  return (
+    cells.every((cell) => cell?.formula === undefined) &&
+    !cells.every((cell) => isCount(cell?.value))
+  );
+};
+
 /**
  * The columns of amounts: those whose header says so; else the only column of numbers; else all columns that
  * are headed by words of which nothing is known, as titles of recipes are.
@@ -94,7 +104,9 @@ export function amountColumns(
   // Beyond an empty column another list stands beside.
   const near = headed.filter((column) => !isParted(sheet, segment, items, column));
   const named = near.length > 0 ? near : headed;
-  const isHeading = (column: number) => isTitle(header(column), roles.get(column));
+  const isOfClass = [...roles.values()].includes("molar mass");
+  const mayBe = (column: number) => !isOfClass || mayBeWeighed(sheet, items, column);
+  const isHeading = (column: number) => isTitle(header(column), roles.get(column)) && mayBe(column);
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));
   const isHeaded = named.some((column) => unitOfHeading(header(column)) !== null);
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
@@ -129,7 +141,7 @@ export function amountColumns(
     const role = roles.get(column) ?? "other";
     return role === "other" ? headerRole(header(column)) : role;
   };
-  const unspoken = numeric.filter((column) => spoken(column) === null);
+  const unspoken = numeric.filter((column) => spoken(column) === null && mayBe(column));
   const half = (column: number) => filled(column) * 2 >= items.length;
   if (numeric.filter(half).length === 1) return unspoken.filter(half);
   const titled = unspoken.filter(

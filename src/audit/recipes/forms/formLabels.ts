@@ -45,7 +45,7 @@ const KIND_BEHIND = new RegExp(
   "u",
 );
 const USED =
-  "(used|added|taken|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben|vorgelegt)(e[sn]?)?)";
+  "(used|added|taken|poured|weighed( (in|out))?|(verwendet|(ein|ab)gewogen|eingesetzt|zugegeben|vorgelegt)(e[sn]?)?)";
 const WATER = new RegExp(
   `^(((in|into|auf|with|mit|dazu|plus) (so much |so viel |how much |wie ?viel )?|how much |wie ?viel )?(${MASS},? ?(of |an |von |des |der |the )*)?(${USED} )?[( ]?${WATER_WORD}\\)?|(wasser|lösungsmittel|lösemittel)(masse|menge|volumen))( ?(${MASS}|${USED}|poured (in|on|over it)|dazu|hinzu|darauf|(it|that|this|es|er|sie) (is|was|ist|wird) (dissolved|put|gelöst) in|(in|im|for|per|je|pro|für) (each |every |one |the |de[mnr] |jede[mnrs]? |ein(em|er|en)? )?[a-zäöüß]+))?$`,
 );
