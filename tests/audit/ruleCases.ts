@@ -75,6 +75,7 @@ import { vocationalCases } from "./vocationalCases";
 import { walkCases } from "./walkCases";
 import { wholeCases } from "./wholeCases";
 import { wordingCases } from "./wordingCases";
+import { worksheetCases } from "./worksheetCases";
 import { averagedReadingCases } from "./averagedReadingCases";
 import { stepCases } from "./stepCases";
 import { waterOfClassCases } from "./waterOfClassCases";
@@ -182,6 +183,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...plainPartCases,
   ...wholeCases,
   ...wordingCases,
+  ...worksheetCases,
   ...waterOfClassCases,
   ...workedExampleCases,
   ...alcoholCases,

@@ -4,6 +4,7 @@ import { explainResult, SALT_AS_ONE, SIGN_REVERSED, type Explanation } from "./e
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { isAboutShownRows } from "../formulas/isAboutShownRows";
+import { isInWholeDegrees } from "./isInWholeDegrees";
 import { isReading } from "./isReading";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { isClassBlock } from "../recipes/classSheet";
@@ -67,6 +68,7 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   if (ours === null) return null;
   const isRightEnough = !isOff(role, stated, ours);
   if (isRightEnough && !breaksPromise(result, stated, ours)) return null;
+  if (isInWholeDegrees(context, result, stated, ours)) return null;
   if (isCloseForReading(role, stated, ours) && isReading(context, result)) return null;
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;

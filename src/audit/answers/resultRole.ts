@@ -1,5 +1,6 @@
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import { answerInWords } from "./answerInWords";
+import { saysLaw } from "./saysLaw";
 
 export type ResultRole = Extract<
   Role,
@@ -10,6 +11,7 @@ const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", 
 
 /** What a label says its answer is; null when it is none of a recipe's. */
 export function resultRole(label: string): ResultRole | null {
+  if (saysLaw(label)) return "depression";
   const role = headerRole(answerInWords(label));
   return ROLES.has(role) ? (role as ResultRole) : null;
 }

@@ -4,6 +4,7 @@ import { referencesOf } from "../../workbook/references";
 import { saysAnswer } from "../answers/saysAnswer";
 import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { saidInSentences } from "./saidInSentences";
 
 /** Whether a number in a formula is said where a person who reads the formula in its cell looks. */
 export type IsSaid = (formula: string, value: number, place: Place) => boolean;
@@ -17,6 +18,9 @@ const OUT_OF =
 /** "Tubs of 500 g", "Becher à 120 ml", "80-g-Kugeln": how much each has of what a formula counts. */
 const OF_EACH =
   /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)[ -]?(?:k?g|[mc]?l|oz|lb|grams?|gramm|kilos?|lit(?:re|er)s?)(?!\p{L})/giu;
+/** "At 2.80 € per kg", "£4 each": what one of what a formula counts costs. */
+const COSTS =
+  /(?<![\p{L}\d.,])((?<=\p{Sc} ?)\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?(?= ?(?:\p{Sc}|eur|euros?|usd|chf|gbp|cents?|ct|pence|p)(?!\p{L})))/giu;
 /** A label stands at most so far left of its number. */
 const MOST_LEFT = 12;
 /** A heading stands at most so many rows above the line that a formula reads. */
@@ -57,7 +61,7 @@ const saidOfRead = (sheet: WorkbookSheet, formula: string): readonly number[] =>
 /** The numbers that the words beside a formula's own cell say: how much each has of what it counts. */
 const saidOfOwn = (sheet: WorkbookSheet, place: Place): readonly number[] =>
   [headingAbove(sheet, place), labelLeft(sheet, place)].flatMap((words) =>
-    numbersIn(words, OF_EACH),
+    [OF_EACH, COSTS].flatMap((pattern) => numbersIn(words, pattern)),
   );
 
 /** The numbers that have a cell with words left of it, as inputs do; no amounts of recipes nor what comes of them. */
@@ -74,8 +78,8 @@ function labelledInputs(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): Se
 
 /**
  * Whether the heading or label of what a formula reads says a number of it, as a recipe "for 50" that is divided by
- * 50, or marks "out of 50", or that of its own cell does, as "tubs of 500 g": that number belongs to the words, unless
- * the sheet has a cell for it.
+ * 50, or marks "out of 50", or that of its own cell does, as "tubs of 500 g", or a sentence above: that number belongs
+ * to the words, unless the sheet has a cell for it.
  */
 export function basisOfHeadings(
   sheet: WorkbookSheet,
@@ -84,9 +88,11 @@ export function basisOfHeadings(
 ): IsSaid {
   let inputs: ReadonlySet<number> | null = null;
   return (formula, value, place) => {
-    const isInWords = [saidOfOwn(sheet, place), saidOfRead(sheet, formula)].some((numbers) =>
-      numbers.includes(value),
-    );
+    const isInWords = [
+      saidOfOwn(sheet, place),
+      saidOfRead(sheet, formula),
+      saidInSentences(sheet, formula, place),
+    ].some((numbers) => numbers.includes(value));
     if (!isInWords) return false;
     inputs ??= labelledInputs(sheet, amounts());
     return !inputs.has(value);

@@ -1,5 +1,6 @@
 import { contains, referencesOf } from "../../workbook/references";
 import { isExplanation } from "../answers/isExplanation";
+import { saysLaw } from "../answers/saysLaw";
 import type { WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import { labelledNumbers, type LabelledNumber } from "../labels";
@@ -175,7 +176,7 @@ export function constantCells(context: AuditContext): ConstantCell[] {
   // A constant may have lost its size, not its sign: what is typed below 0 beside it is a temperature.
   const mayBe = ({ sheet, row, column, value }: (typeof found)[number]) =>
     value > 0 || sheet.cellAt(row, column)?.formula !== undefined;
-  const isTyped = (one: (typeof found)[number]) => !isProduct(one, isOne);
+  const isTyped = (one: (typeof found)[number]) => !isProduct(one, isOne) && !saysLaw(one.label);
   return found
     .filter(mayBe)
     .filter(isTyped)

@@ -1,6 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
-import { moveFormula } from "../../workbook/moveFormula";
 import { isLineOfSum } from "../amounts/isLineOfSum";
 import type { AuditContext } from "../context";
 import { filledAnswerRows } from "./filledAnswerRows";
@@ -11,24 +10,27 @@ import { lineReadingOn } from "./lineReadingOn";
 import { filledSumsBelow } from "./filledSumsBelow";
 import { filledSolutions } from "./filledSolutions";
 import { readsFreeElsewhere } from "./readsFreeElsewhere";
+import { goesOnFrom } from "./goesOnFrom";
+import { sumsUp } from "./sumsUp";
 import { runsOf, type Run } from "./runsOf";
 import { movedAcross } from "./movedAcross";
 import { isBlank, textAt } from "../recipes/cells";
 import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
-const SUMS_UP = /\b(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MIN|MAX|COUNT|MEDIAN)\s*\(/i;
-
 /** Recipes' own columns are looked at with their ingredients and totals in mind. */
 const touches = ({ column, top, bottom }: Run, { range }: RecipeBlock): boolean =>
   column >= range.left && column <= range.right + 1 && top <= range.bottom && bottom >= range.top;
 
-/** Whether a sum goes on with those left of it: where a row of sums crosses a column of sums, either is right. */
-function goesOnWithItsRow(sheet: WorkbookSheet, { row, column }: Place): boolean {
+/** Whether a formula goes on with those left of it: where a row of sums crosses a column of sums, either is right. */
+function goesOnWithItsRow(sheet: WorkbookSheet, place: Place, expected: string): boolean {
+  const { row, column } = place;
+  const isOfRow = goesOnFrom(sheet, place, { row, column: column - 1 });
+  const isOfRowBefore = goesOnFrom(sheet, place, { row, column: column - 2 });
+  // A row of differences crosses a column of means.
+  if (sumsUp(expected) && staysInRow(expected, row) && isOfRow && isOfRowBefore) return true;
   const formula = sheet.cellAt(row, column)?.formula ?? "";
-  const movedFrom = (step: number) =>
-    moveFormula(sheet.cellAt(row, column - step)?.formula ?? "", 0, step);
-  return SUMS_UP.test(formula) && [1, 2].some((step) => movedFrom(step) === formula);
+  return sumsUp(formula) && (isOfRow || isOfRowBefore);
 }
 
 /** Whether a formula adds up cells of its own row and no others. */
@@ -40,7 +42,7 @@ const staysInRow = (formula: string, row: number): boolean =>
 /** Whether a row sums up those above it, and so has a formula of its own by right. */
 function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string): boolean {
   const formula = sheet.cellAt(row, column)?.formula ?? "";
-  if (SUMS_UP.test(formula) && !SUMS_UP.test(pattern) && !staysInRow(formula, row)) return true;
+  if (sumsUp(formula) && !sumsUp(pattern) && !staysInRow(formula, row)) return true;
   for (let at = column - 1; at >= Math.max(0, column - 8); at -= 1) {
     // Beyond a free column stands another table.
     if ([row - 1, row, row + 1].every((each) => isBlank(sheet, each, at))) return false;
@@ -53,16 +55,16 @@ function isSummary(sheet: WorkbookSheet, { row, column }: Place, pattern: string
 /** Whether the last cell of a run sums up the others, which may be sums of their rows: it is none of those that were filled. */
 function endsInSum(sheet: WorkbookSheet, { column, top, bottom, step }: Run): boolean {
   const formulaAt = (row: number) => sheet.cellAt(row, column)?.formula ?? "";
-  const sumsUp = (row: number) => SUMS_UP.test(formulaAt(row));
+  const isSum = (row: number) => sumsUp(formulaAt(row));
   const before = bottom - (step ?? 1);
   const sumsAbove = (row: number) =>
-    sumsUp(row) &&
+    isSum(row) &&
     referencesOf(formulaAt(row)).some(({ range }) => contains(range, row - (step ?? 1), column));
-  return sumsUp(bottom) && (!sumsUp(top) || (sumsAbove(bottom) && !sumsAbove(before)));
+  return isSum(bottom) && (!isSum(top) || (sumsAbove(bottom) && !sumsAbove(before)));
 }
 
 const isOwnFormula = (sheet: WorkbookSheet, line: FilledLine, place: Place): boolean =>
-  isSummary(sheet, place, line.pattern) || goesOnWithItsRow(sheet, place);
+  isSummary(sheet, place, line.pattern) || goesOnWithItsRow(sheet, place, patternAt(line, place));
 
 function lineOf({ workbook }: AuditContext, sheet: WorkbookSheet, run: Run): FilledLine | null {
   const { column, top, bottom, step } = run;

@@ -11,6 +11,7 @@ import { withUnitsOfMultiples } from "./amounts/unitsOfMultiples";
 import { withWorkings, type SheetToRead } from "./forms/workedElsewhere";
 import { withForms } from "./forms/withForms";
 import { knownItems, type ItemCheck } from "./names/knownItems";
+import { withTitledNames } from "./names/titledNames";
 import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
 import { mixCalls } from "./mixCalls";
 import type { RecipeBlock } from "./recipeBlock";
@@ -66,7 +67,8 @@ function blocksOf(
   const taken = [...[...down, ...ownHere].map(({ range }) => range), ...headingsOf(down)];
   const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
   const all = withForms(lists, solutionForms(context, texts, lists));
-  return withTotalsApart(context, all.map(withUnitsOfMultiples));
+  const named = all.map((block) => withTitledNames(context, block));
+  return withTotalsApart(context, named.map(withUnitsOfMultiples));
 }
 
 const isSameName = (one: string, other: string): boolean =>

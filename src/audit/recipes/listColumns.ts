@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { looksNumeric, textAt } from "./cells";
 import { goesOnBeyond } from "./goesOnBeyond";
+import { formKind } from "./forms/formLabels";
 import { explainedLetter } from "./headings/explainedLetter";
 import { headerRole, type Role } from "./headings/headerRole";
 import { withoutNet } from "./headings/withoutNet";
@@ -82,6 +83,10 @@ const QUOTIENT = /^(.+?) ?\/ ?(?:k?g|mg)$/;
 const isQuotient = (header: string): boolean =>
   headerRole(QUOTIENT.exec(header.trim())?.[1] ?? "") === "amount";
 
+/** "Salt, g" beside "which salt": so much of what the line names. */
+const isMassOfNamed = (header: string, names: string): boolean =>
+  massIn(header) !== null && formKind(header) === "solute" && formKind(names) === "solute";
+
 /** "Per kg", "je Kilo": over numbers with their grams beside them it says of how much they are. */
 const OF_A_KILO = /^(per|pro|je|auf)( 1| one| ein)? ?(kg|kilo(gram|gramm)?)\b/i;
 
@@ -97,6 +102,7 @@ export function rolesBeside(
   const columns = columnsOfList(sheet, segment, items);
   const ofUnits = new Set(unitColumns(sheet, headerRow, items, columns));
   const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
+  const names = textAt(sheet, headerRow, segment.column);
   const hasUnits = isRowOfUnits(sheet, headerRow + 1, segment.column);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
@@ -106,8 +112,8 @@ export function rolesBeside(
     const words = [withoutNet(header), explainedLetter(sheet, header) ?? "", below];
     const own = words.map(headerRole).find((each) => each !== null);
     const said = isGross || saysTolerance(header) ? "other" : own;
-    const role =
-      column === toWeigh || isMassOf(header, below) || isQuotient(header) ? "amount" : said;
+    const isOfLine = isMassOf(header, below) || isMassOfNamed(header, names);
+    const role = column === toWeigh || isOfLine || isQuotient(header) ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");

@@ -10,6 +10,13 @@ import type { Recipe, RecipeBlock, RecipeName } from "./recipeBlock";
 /** "Flask + water": the vessel is weighed with it. */
 const WITH_VESSEL = /\+/;
 
+/** "Crushed ice (g)": in a cold bath the water is ice. */
+const ICE =
+  /^((crushed|chopped|cracked|shaved|broken|(zer|ge)sto(ß|ss)enes|gehacktes|gecrushtes) )?(ice|eis)([ -]?(cubes|würfel))?( used| taken|menge)?\W*(in )?(k?g)?\W*$/i;
+
+const isWaterOrIce = (header: string): boolean =>
+  formKind(withoutNet(header)) === "water" || ICE.test(header);
+
 /** What a table of solutions weighs in: a column of water and one of what is dissolved in it. */
 interface Weighed {
   readonly water: number;
@@ -21,7 +28,7 @@ export function weighedColumns(block: RecipeBlock): Weighed | null {
   const { sheet, headerRow, roles, recipes, names } = block;
   const columns = [...roles.keys()].filter((column) => {
     const header = textAt(sheet, headerRow ?? -1, column);
-    return formKind(withoutNet(header)) === "water" && !WITH_VESSEL.test(header);
+    return isWaterOrIce(header) && !WITH_VESSEL.test(header);
   });
   const recipe = recipes.find(({ line }) => !columns.includes(line));
   const isTyped = (column: number) =>

@@ -4,6 +4,8 @@ import { rounded } from "../effect";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { Mix } from "../mix";
+import { isWater } from "../recipes/forms/isWater";
+import { pureSolute } from "../solutions/pureSolute";
 import { namedTargets } from "../targets/namedTargets";
 import type { AuditContext } from "../context";
 import type { Rule } from "../rule";
@@ -26,6 +28,10 @@ const withoutAlcohol = ({ items, grams, ownIngredients }: Mix): Mix => ({
   ownIngredients,
 });
 
+/** Alcohol in nothing but water cools, or is a solution of a class: nobody holds it in the hand. */
+const isBrine = ({ items, ownIngredients }: Mix): boolean =>
+  items.every((item) => isWater(item) || pureSolute(item, ownIngredients)?.name === "ethanol");
+
 function findIn(context: AuditContext, judged: JudgedRecipe): Finding[] {
   const { mix, block, recipe } = judged;
   const grams = compositionGrams(mix).get("ethanol") ?? 0;
@@ -33,6 +39,7 @@ function findIn(context: AuditContext, judged: JudgedRecipe): Finding[] {
   const total = mix.grams.reduce((sum, value) => sum + value, 0);
   if (grams <= LEAST_SHARE * total) return [];
   const named = namedTargets(context, block).find((one) => one.recipe === recipe)?.wanted;
+  if (named === undefined && isBrine(mix)) return [];
   const wanted = named ?? TENDER;
   const ice = iceFraction(mix, wanted.temperatureC, wanted.basis);
   if (ice === null || ice >= wanted.iceFrom) return [];

@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import type { FahrenheitCell } from "./fahrenheitCells";
+import { massIn } from "../recipes/amounts/unit";
 import { textAt } from "../recipes/cells";
 import { headerRole, type Role } from "../recipes/headings/headerRole";
 import { plainWords } from "../recipes/headings/plainWords";
@@ -122,6 +123,17 @@ function wordsOver(sheet: WorkbookSheet, row: number, column: number): string {
   return UNIT.test(heading) ? `${textAt(sheet, row, column - 1)} ${heading}` : heading;
 }
 
+/** Whether each reading stands beside a mass of its own, as of baths that differ: they are no course of one thing. */
+function areOfMixes(sheet: WorkbookSheet, header: number, readings: readonly Reading[]): boolean {
+  const columns = sheetTexts(sheet).columnsByRow.get(header) ?? [];
+  return columns
+    .filter((column) => massIn(textAt(sheet, header, column)) !== null)
+    .some((column) => {
+      const masses = readings.map(({ row }) => sheet.cellAt(row, column)?.value);
+      return masses.every((mass) => typeof mass === "number") && new Set(masses).size > 1;
+    });
+}
+
 /** Readings in °F below or beside a heading in °C, or in a row that ends in that unit. */
 function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly Reading[] {
   const heading = textAt(sheet, row, column);
@@ -131,8 +143,9 @@ function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly 
   const isSaid = saysCelsius(sheet, row, column);
   const isSaidBehind = isSaid || (OF_READINGS.has(role) && endInCelsius(sheet, beside));
   if (!isSaidBehind && !isUnderCelsius(sheet, row, column)) return [];
+  const below = readingsBelow(sheet, row, column);
   const logs = [
-    [readingsBelow(sheet, row, column), isSaid],
+    [below, isSaid && !areOfMixes(sheet, row, below)],
     [beside, isSaidBehind],
   ] as const;
   const isOfPoints = role === "freezing point";

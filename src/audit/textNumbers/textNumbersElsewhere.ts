@@ -5,6 +5,7 @@ import type { AmountText } from "../recipes/amounts/amountText";
 import { textAt } from "../recipes/cells";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { columnContext, isMostlyNumbers, rowContext, type NumberContext } from "./numberContext";
+import { countsOn } from "./countsOn";
 import { isTimetable } from "./isTimetable";
 import { numericReaders, type CellOf, type Reader } from "./numericReaders";
 import { numberText } from "./numberText";
@@ -65,6 +66,7 @@ const isAlone = ({ numbers, words }: NumberContext): boolean => numbers === 0 &&
 /** The label by which a text is a number, "" where only formulas or neighbours say so; null where nothing does. */
 function labelFor(candidate: Candidate, names: ReadonlySet<string>, readers: readonly Reader[]) {
   const { sheet } = candidate;
+  if (readers.length === 0 && countsOn(sheet, candidate)) return null;
   const [down, along] = [columnContext(sheet, candidate), rowContext(sheet, candidate)];
   // Texts side by side without a number among them head columns: years, trials.
   if (along.texts > 1 && along.numbers === 0 && down.label === "") return null;

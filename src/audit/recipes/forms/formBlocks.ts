@@ -9,8 +9,22 @@ import { isWater } from "./isWater";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
 import { nameAbove } from "./nameAbove";
+import { saysAnyOfKind } from "./saysAnyOfKind";
+import { pureSolute } from "../../solutions/pureSolute";
 import { answerOf } from "./answerOf";
 import { valueIn } from "./valueIn";
+
+/** Of which kind "Sugar (g)" is in the column below "fruit sugar"; null where no heading says it. */
+function kindAt(
+  { sheet, check, ownIngredients }: FinderContext,
+  label: string,
+  heading: Place | null,
+): (Place & { item: string }) | null {
+  if (heading === null || !saysAnyOfKind(label)) return null;
+  const item = chemicalName(textAt(sheet, heading.row, heading.column), check);
+  const isKind = item !== null && pureSolute(item, ownIngredients) !== null;
+  return isKind ? { ...heading, item } : null;
+}
 
 function nameOf(
   context: FinderContext,
@@ -25,8 +39,9 @@ function nameOf(
   }
   if (named !== null) return null;
   const { row, label } = mass;
-  if (item !== null) return { row, column: mass.column, item };
-  const above = nameAbove(context, { row, column }) ?? nameAbove(context, mass);
+  const heading = nameAbove(context, { row, column });
+  if (item !== null) return kindAt(context, label, heading) ?? { row, column: mass.column, item };
+  const above = heading ?? nameAbove(context, mass);
   const said = above === null ? null : textAt(context.sheet, above.row, above.column);
   const inTitle = said === null ? itemInLabel(label, context) : chemicalName(said, context.check);
   if (above === null || inTitle === null || isWater(inTitle)) return null;

@@ -1,4 +1,5 @@
 import { partOf } from "../../answers/partLabel";
+import { saysLaw } from "../../answers/saysLaw";
 import { headerRole } from "../headings/headerRole";
 import { classWords } from "../roles/classWords";
 import { withoutSymbol } from "../headings/withoutSymbol";
@@ -84,6 +85,7 @@ export function formKind(label: string): FormKind | null {
   if (SOLVENT.test(bare)) return "solvent";
   if (WATER.test(bare.replace(KIND_BEHIND, ""))) return "water";
   if (SOLUTE.test(bare) || DISSOLVES.test(bare)) return "solute";
+  if (saysLaw(label)) return "answer";
   const role = headerRole(label);
   if (role === "cryoscopic constant") return "constant";
   if (role === "molar mass" || role === "moles" || role === "particles") return role;

@@ -10,6 +10,7 @@ import { goesOnFrom } from "./goesOnFrom";
 import { isSameSubstance } from "./isSameSubstance";
 import { itemInLabel } from "./itemInLabel";
 import type { LabelledPair } from "./labelledPairs";
+import { saysAnyOfKind } from "./saysAnyOfKind";
 import { soluteByLetter } from "./soluteByLetter";
 
 const emptyForm = (): Form => ({
@@ -21,13 +22,9 @@ const soluteNamed = (item: string | null, named: LabelledPair | null): FormSolut
   ...{ named, item, mass: null, details: new Map() },
 });
 
-/** "Mass of salt" below "Substance: potassium chloride" is the mass of that salt. */
-const ANY = /\b(salt|sugar|salz(es)?|zuckers?)\b/i;
-
 function itemFor(context: FinderContext, form: Form, label: string): string | null {
   const isSaid = form.solutes.some(({ named }) => named !== null);
-  const isAny = ANY.test(label) && !/chlor/i.test(label);
-  return isSaid && isAny ? null : itemInLabel(label, context);
+  return isSaid && saysAnyOfKind(label) ? null : itemInLabel(label, context);
 }
 
 /** "Molar mass of sodium" is that of a part of the salt, "molar mass of B" that of the second solute. */

@@ -3,6 +3,7 @@ import { holdsNumber, isBlank, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { countsAcross } from "../amounts/countsAcross";
 import { derivedAcross } from "../amounts/derivedAcross";
+import { beyondAnswers } from "../names/beyondAnswers";
 import { beyondTotals } from "../names/beyondTotals";
 import { headerRole, type Role } from "./headerRole";
 import { itemName } from "../names/namesAcross";
@@ -102,7 +103,10 @@ export function headersAcross(
   const ofAmounts = () =>
     [...roles].filter(([, role]) => role === "amount").map(([column]) => column);
   const summed = sumsAcross(context, first, names, ofAmounts());
-  const beyond = beyondTotals(context, names, [...totals, ...summed]);
+  const beyond = [
+    ...beyondTotals(context, names, [...totals, ...summed]),
+    ...beyondAnswers(context, names, roles, [...totals, ...summed]),
+  ];
   const within = { names: names.filter(({ column }) => !beyond.includes(column)), totals, roles };
   for (const column of namesInDisguise(context.sheet, first, within)) {
     roles.delete(column);

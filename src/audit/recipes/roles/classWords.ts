@@ -12,10 +12,11 @@ const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?
 const COUNTED =
   /\b(how many|number of|into|count of)\b|\bin\b.*\b(ions|ionen|teilchen)|wie ?viele|\banzahl\b|zahl\b/;
 
-/** A salt falls into particles, and how many of them is asked for. */
+/** A salt falls into particles, and how many of them is asked for; so many mmol of them come of the grams. */
 const particles: Words = {
   test: (plain) =>
-    PARTICLES.test(plain) || (SPLITS.test(plain) && COUNTED.test(plain) && !/mass|mol/.test(plain)),
+    (PARTICLES.test(plain) && !/mmol/.test(plain)) ||
+    (SPLITS.test(plain) && COUNTED.test(plain) && !/mass|mol/.test(plain)),
 };
 
 /** What a class works with: English and German as teachers write them; common practice, no source. */
