@@ -4,7 +4,7 @@ import type { Words } from "./words";
 const PARTICLES = anyOf(
   "van\\W{0,3}t\\W{0,3}hoff",
   "^i( ?=)?$|^i[ -]?(factor|faktor|wert|value)|^i ?[([,]|\\b(factor|faktor) i$",
-  "\\bparticles\\b|\\bteilchen",
+  "(?<!mmol.*)\\b(particles\\b|teilchen)",
   "^ions?$|^ionen(?!frei|aust)|(number|count|how many|no\\.) (of )?ions|\\bions (per|in|from)\\b|\\b(ions|ionen|molecules|moleküle)( or| and|[,/]| oder| und| bzw\\.?) ?(ions|ionen|molecules|moleküle|atoms|atome)( (per|pro|je|from|aus)\\b|$)|zahl (der )?(ionen|teilchen)",
   "dissociation (factor|number)|dissoziationsfaktor",
 );
@@ -12,11 +12,10 @@ const SPLITS = /\b(split|break|dissociat|fall)\w*\b|zerf[aä]ll|dissozi|\b(ions?
 const COUNTED =
   /\b(how many|number of|into|count of)\b|\bin\b.*\b(ions|ionen|teilchen)|wie ?viele|\banzahl\b|zahl\b/;
 
-/** A salt falls into particles, and how many of them is asked for; so many mmol of them come of the grams. */
+/** A salt falls into particles, and how many of them is asked for. */
 const particles: Words = {
   test: (plain) =>
-    (PARTICLES.test(plain) && !/mmol/.test(plain)) ||
-    (SPLITS.test(plain) && COUNTED.test(plain) && !/mass|mol/.test(plain)),
+    PARTICLES.test(plain) || (SPLITS.test(plain) && COUNTED.test(plain) && !/mass|mol/.test(plain)),
 };
 
 /** What a class works with: English and German as teachers write them; common practice, no source. */
