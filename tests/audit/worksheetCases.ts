@@ -89,6 +89,21 @@ const baths = (ice: readonly number[], last: string): Rows => [
   ["D", ice[3] ?? 0, 250, last, -15],
 ];
 
+/** Salt water of three groups, with what lies between them. */
+const groups = (spread: string): Rows => [
+  ["Group", "A", "B", "C", "Spread"],
+  ["salt (g)", 5, 5.1, 4.9, formula(spread, 0.2)],
+  ["water (g)", 100, 101, 99, formula(spread.replaceAll("2", "3"), 2)],
+  [
+    "molality (mol/kg)",
+    ...[0.8556, 0.864, 0.847].map((value, at) => {
+      const column = "BCD"[at] ?? "";
+      return formula(`${column}2/58.44/${column}3*1000`, value);
+    }),
+    formula(spread.replaceAll("2", "4"), 0.017),
+  ],
+];
+
 /** Worksheets, baths and solutions as teachers and students type them. */
 export const worksheetCases: readonly RuleCase[] = [
   leaves("number-as-text", "questions that are numbered in texts", questions("1", "2", "3")),
@@ -131,6 +146,13 @@ export const worksheetCases: readonly RuleCase[] = [
   ),
   leaves("too-much-alcohol-to-set", "ethanol in nothing but water", brine("°C", -2)),
   flags("too-much-alcohol-to-set", "ethanol with sugar", brine("Sucrose g", 15), "A3"),
+  leaves("result-differs", "a share of ethanol that names nothing", [
+    ["Ethanol g", "Water g", "w %"],
+    [5, 95, 5],
+    [25, 75, 25],
+  ]),
+  leaves("result-differs", "how far groups lie apart", groups("MAX(B2:D2)-MIN(B2:D2)")),
+  flags("result-differs", "the sum of groups", groups("SUM(B2:D2)"), "E4"),
   leaves("unknown-ingredient", "marks behind what was measured", marked("Marks")),
   flags(
     "unknown-ingredient",

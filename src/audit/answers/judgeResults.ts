@@ -19,6 +19,7 @@ import {
   isWithinTolerance,
   mayBeOtherData,
 } from "./resultDifference";
+import { saysLaw } from "./saysLaw";
 import type { StatedResult } from "./statedResults";
 
 /** The two rules that share this work: a wrong result, and one that only the ideal law gives. */
@@ -73,7 +74,8 @@ function judge(context: AuditContext, result: StatedResult, ours: number | null)
   const explanation = explanationOf(context, result);
   const idealOnly = explanation?.mistakes.length === 0;
   if (isRightEnough && !idealOnly) return null;
-  if (idealOnly && isWithinTolerance(result, stated, ours)) return null;
+  const saysIdeal = saysLaw(label) && !breaksPromise(result, stated, ours);
+  if (idealOnly && (saysIdeal || isWithinTolerance(result, stated, ours))) return null;
   if (isToldElsewhere(result, stated, ours, explanation)) return null;
   if (isPointInFahrenheit(context, result)) return null;
   if (isAboutShownRows(context.workbook, sheet, result)) return null;

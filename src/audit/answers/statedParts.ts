@@ -99,7 +99,8 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const right = mix.whole && mix.items.length > 0 ? partIn(mix, part, basis) : null;
   const value = typed * factor;
   // A list without any water, beside a label that has some, is not all of what the label is about.
-  if (part === "water" && right === 0) return [];
+  // Where no solid is dissolved, a share that names nothing is that of something else.
+  if ((part === "water" || bare !== null) && right === 0) return [];
   if (isOfVessel && (basis !== "g" || !isWaterOfMix(mix, value))) return [];
   return right === null || !Number.isFinite(value)
     ? []

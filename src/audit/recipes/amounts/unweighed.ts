@@ -25,6 +25,9 @@ const RESTOCK =
 /** What is missing, and never less than nothing: the column that is taken off, and the row. */
 const MISSING = /\b(?:MAX|IF)\s*\(.*-\s*\$?([A-Z]{1,3})\$?(\d+)\b/i;
 
+/** How far several values of a row lie apart. */
+const SPREAD = /^\s*(MAX\s*\(.*\)\s*-\s*MIN|STDEV|VAR)[.A-Z]*\s*\(/i;
+
 /** The column that a formula takes off another one of its row where that leaves something; null where it does not. */
 function takenOff(sheet: WorkbookSheet, row: number, column: number): number | null {
   const formula = sheet.cellAt(row, column)?.formula;
@@ -35,7 +38,7 @@ function takenOff(sheet: WorkbookSheet, row: number, column: number): number | n
 /**
  * The columns that are no amounts of a recipe, whatever their headings say: the lines' numbers; what each line costs,
  * worked out from what a kilogram does; what is there of each, what is missing of it, and how
- * little of it makes one order more; in a class, what a scale read of a vessel.
+ * little of it makes one order more; how far several amounts lie apart; in a class, what a scale read of a vessel.
  */
 export function unweighed(
   sheet: WorkbookSheet,
@@ -53,6 +56,8 @@ export function unweighed(
       const read = onlyMultiplies(formula) ? [...readInRow(sheet, row, column)] : [];
       return read.length === 2 && read.some(isRate);
     });
+  const isSpread = (column: number) =>
+    isMost((row) => SPREAD.test(sheet.cellAt(row, column)?.formula ?? ""));
   const isCount = (column: number) =>
     items.length > 2 &&
     roles.get(column) !== "amount" &&
@@ -66,7 +71,8 @@ export function unweighed(
   });
   const left = stockColumns(sheet, columns, items);
   const others = columns.filter(
-    (column) => isCost(column) || isCount(column) || RESTOCK.test(header(column)),
+    (column) =>
+      isCost(column) || isCount(column) || isSpread(column) || RESTOCK.test(header(column)),
   );
   const vessels = isClassSheet(roles) ? vesselColumns(sheet, columns, items) : [];
   return new Set([...others, ...shop, ...left, ...vessels]);
