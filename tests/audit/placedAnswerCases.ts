@@ -86,6 +86,12 @@ export const placedAnswerCases: readonly RuleCase[] = [
     cells: ["B8"],
   },
   {
+    rule: "result-differs",
+    what: "an answer behind the words of how it is worked out",
+    rows: [...LIST, [], ["Freezing point", "0 °C minus depression", -4.6, "°C"]],
+    cells: ["C7"],
+  },
+  {
     rule: "per-water-or-per-mix",
     what: "an answer above a recipe's column",
     rows: answersOnTop(27.5, 32.6),
