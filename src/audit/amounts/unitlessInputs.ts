@@ -9,6 +9,7 @@ import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isHeadedInDegrees } from "./isHeadedInDegrees";
+import { headingOfSection } from "./headingOfSection";
 import { carriesUnit, isBareLabel, isPrice, namesUnit } from "./inputLabel";
 import type { UnitlessInput } from "./unitlessInput";
 import { isReadAs } from "./isReadAs";
@@ -78,6 +79,10 @@ function inputAt(
   const beside = unitBeside(sheet, { row, column });
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside) || COUNTED_OF.test(beside)) return null;
+  const { top, words } = headingOfSection(sheet, { row, column: labelColumn });
+  // "Prices (€ per kg)" over the names once more says it of each; what heads a recipe says nothing of what goes on below.
+  const isBelowRecipe = recipes.some((range) => range.bottom >= top && range.top <= row);
+  if (!isTemperature && !isBelowRecipe && carriesUnit(words)) return null;
   const place = { row, column };
   if (isTemperature && isHeadedInDegrees(sheet, place, labelColumn)) return null;
   if (!isRowOfInputs(sheet, place, labelColumn) && isInTable(sheet, place, recipes)) return null;

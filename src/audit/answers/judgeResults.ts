@@ -5,6 +5,7 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import { isAboutShownRows } from "../formulas/isAboutShownRows";
 import { isInWholeDegrees } from "./isInWholeDegrees";
+import { meantPart } from "./meantPart";
 import { isReading } from "./isReading";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { isClassBlock } from "../recipes/classSheet";
@@ -128,7 +129,9 @@ function judgeAll(context: AuditContext): Finding[] {
     const single = many ? results.filter((result) => !isPoint(result)) : results;
     return [
       ...(many ? judgeMany(context, block, points) : []),
-      ...single.flatMap((result) => judge(context, result, recomputed(context, result)) ?? []),
+      ...single
+        .map((result) => meantPart(context, result))
+        .flatMap((result) => judge(context, result, recomputed(context, result)) ?? []),
     ];
   });
 }

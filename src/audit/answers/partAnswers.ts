@@ -1,5 +1,8 @@
 import type { Workbook } from "../../workbook/model";
+import { headingOfSection } from "../amounts/headingOfSection";
+import { textAt } from "../recipes/cells";
 import { formKind } from "../recipes/forms/formLabels";
+import { headerRole } from "../recipes/headings/headerRole";
 import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
 import { bareShare } from "./bareShare";
 import { isOfOneSolute } from "./isOfOneSolute";
@@ -8,6 +11,16 @@ import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";
 import { amountsOf, isPlainAnswer, plainPartOf } from "./plainPart";
 import { saysWaterOfVessel } from "./waterOfVessel";
+
+const MONEY = /[€$£]/;
+
+/** Whether a label stands below words that head lines of money: "Costs (€)". */
+function isOfMoney({ sheet, row, column }: LabelledAnswer): boolean {
+  const [label] = [1, 2].map((step) => column - step).filter((at) => textAt(sheet, row, at) !== "");
+  if (label === undefined) return false;
+  const { words } = headingOfSection(sheet, { row, column: label });
+  return headerRole(words) === "price" || MONEY.test(words);
+}
 
 /** The cells that say how much of something is in a recipe: water, solids, sugars, alcohol. */
 export function partAnswers(
@@ -22,6 +35,7 @@ export function partAnswers(
   return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
+    if (isOfMoney(answer)) return false;
     if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
     // "Auf Wasser (g)" is what the solute is dissolved in, not what there is of it per so much water.
     return plainPartOf(label) === null

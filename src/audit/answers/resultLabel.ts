@@ -9,11 +9,15 @@ const CELSIUS = /([-−–]?\s?\d+(?:[.,]\d+)?)\s*(?:[°º˚]|deg(?:rees?)?\b\.?
 /** "At -9 C": the letter alone, where nothing else is meant by it. */
 const LETTER_ONLY = /(?:(?:\bat|\bbei|@)\s*|(?=[-−–]))([-−–]?\s?\d+(?:[.,]\d+)?)\s*(c|f)\b/i;
 
+/** "Ice at -12": less than nothing without a unit. */
+const BARE_COLD = /(?:\b(?:at|bei)|@)\s*([-−–]\d+(?:[.,]\d+)?)(?!\d|[.,]\d|\s*(?:%|[fk]\b))/i;
+
 export const fahrenheitToC = (temperatureF: number): number => ((temperatureF - 32) * 5) / 9;
 
 /** "Ice at −14 °C" → −14; null when the label names no temperature. */
 export function labelledTemperatureC(label: string): number | null {
-  const [, digits, scale] = CELSIUS.exec(label) ?? LETTER_ONLY.exec(label) ?? [];
+  const [, digits, scale] =
+    CELSIUS.exec(label) ?? LETTER_ONLY.exec(label) ?? BARE_COLD.exec(label) ?? [];
   if (digits === undefined) return null;
   const number = Number(digits.replace(/[−–]/, "-").replace(/\s/g, "").replace(",", "."));
   return scale?.toLowerCase() === "f" ? fahrenheitToC(number) : number;

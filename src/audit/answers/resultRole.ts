@@ -1,4 +1,5 @@
 import { headerRole, type Role } from "../recipes/headings/headerRole";
+import { withoutWhen } from "../recipes/names/withoutWhen";
 import { answerInWords } from "./answerInWords";
 import { saysLaw } from "./saysLaw";
 
@@ -12,6 +13,6 @@ const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", 
 /** What a label says its answer is; null when it is none of a recipe's. */
 export function resultRole(label: string): ResultRole | null {
   if (saysLaw(label)) return "depression";
-  const role = headerRole(answerInWords(label));
+  const role = headerRole(answerInWords(withoutWhen(label)));
   return ROLES.has(role) ? (role as ResultRole) : null;
 }

@@ -13,6 +13,7 @@ import { itemsAndTotals } from "./totals/itemsAndTotals";
 import { areNamesOfCall } from "./mixCalls";
 import { plainWords } from "./headings/plainWords";
 import { nameInList } from "./names/nameInList";
+import { saysRecipe } from "./headings/saysRecipe";
 import type { RecipeBlock, RecipeName } from "./recipeBlock";
 import { recipeInColumn } from "./recipeInColumn";
 import { recipesInList } from "./recipesInList";
@@ -56,6 +57,17 @@ const areMostlyKnown = ({ check }: FinderContext, names: readonly RecipeName[]):
   return unknown <= Math.max(1, Math.floor(MOST_UNKNOWN * names.length));
 };
 
+/** Whether a column is headed as one of recipes, and those beside it by ingredients: each of its rows is a recipe. */
+function hasRecipesInRows(
+  { sheet, check }: FinderContext,
+  { column, headerRow }: Segment,
+  columns: readonly number[],
+): boolean {
+  if (headerRow === null || !saysRecipe(textAt(sheet, headerRow, column))) return false;
+  const names = columns.filter((at) => check(textAt(sheet, headerRow, at)).kind !== "unknown");
+  return names.length > 1 && names.length * 2 > columns.length;
+}
+
 function nameAt({ sheet, check }: FinderContext, row: number, column: number): RecipeName {
   const { item, unit } = nameInList(textAt(sheet, row, column), check);
   return { row, column, item, ...(unit !== null && { unit }) };
@@ -71,6 +83,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const chosen = amountColumns(sheet, segment, items, { roles: all, beside, totals: said });
   const columns = withoutMeasures(sheet, items, withoutSums(sheet, items, chosen), all);
   const { column, headerRow } = segment;
+  if (hasRecipesInRows(context, segment, columns)) return null;
   // On the side where no amounts stand, what is beyond an empty column is another list's.
   const isLeft = columns.every((each) => each < column);
   const isOwn = (each: number) =>

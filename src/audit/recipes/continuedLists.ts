@@ -37,6 +37,8 @@ function knownLines(
 /** A list that is being gathered, and what has ended its ingredients so far. */
 interface List {
   readonly rows: number[];
+  /** The words that stand over it alone. */
+  readonly title: string;
   readonly isAgain: boolean;
   readonly names: Set<string>;
   end: "answers" | "total" | null;
@@ -63,6 +65,17 @@ function isNextRecipe(
   return again > 0 || saysRecipe(heading) || headerRole(heading) === "name";
 }
 
+/** Words with nothing beside them after a blank row, and an ingredient right below: the title of a recipe. */
+function isTitleAlone(
+  { sheet }: FinderContext,
+  segment: Segment,
+  row: number,
+  known: readonly number[],
+): boolean {
+  const isAlone = columnsBeside(segment).every((at) => isBlank(sheet, row, at));
+  return isAlone && isBlank(sheet, row - 1, segment.column) && known[0] === row + 1;
+}
+
 /** How a row begins another list than the one before: as another recipe, as the same ones again, or not at all. */
 function beginning(
   context: FinderContext,
@@ -76,6 +89,8 @@ function beginning(
   const known = knownLines(context, segment, rows.slice(0, FIRST_LINES));
   const again = repeats(context, segment, known)(list);
   if (own === "") {
+    const isTitled = known.length >= LEAST_KNOWN && isTitleAlone(context, segment, row, known);
+    if (isTitled && list.end === "answers") return "next";
     const isAgain = known[0] === row && again >= LEAST_AGAIN && list.end === "answers";
     return isAgain ? "again" : null;
   }
@@ -84,7 +99,10 @@ function beginning(
   return isNext ? "next" : null;
 }
 
-const emptyList = (isAgain: boolean): List => ({ rows: [], isAgain, names: new Set(), end: null });
+const emptyList = (isAgain = false, title = ""): List => ({
+  ...{ rows: [], title, isAgain },
+  ...{ names: new Set(), end: null },
+});
 
 /**
  * The recipes of a list with one header for all of them, each followed by its answers or its total: where a column
@@ -95,17 +113,18 @@ export function continuedLists(context: FinderContext, segment: Segment): Segmen
   const { sheet } = context;
   const { column, headerRow, rows } = segment;
   if (headerRow === null) return [segment];
-  const lists = [emptyList(false)];
+  const lists = [emptyList()];
   let key = "";
   for (const [at, row] of rows.entries()) {
-    let list = lists.at(-1) ?? emptyList(false);
+    let list = lists.at(-1) ?? emptyList();
     const begun =
       list.end === null
         ? null
         : beginning(context, segment, rows.slice(at, at + FIRST_LINES), { list, key });
-    if (begun !== null) lists.push((list = emptyList(begun === "again")));
-    key = keyOf(sheet, row, column) || key;
     const text = textAt(sheet, row, column);
+    const own = keyOf(sheet, row, column);
+    if (begun !== null) lists.push((list = emptyList(begun === "again", own === "" ? text : "")));
+    key = own || key;
     const role = headerRole(text);
     // Asked in this order, since a ledger has a hundred thousand names.
     if (role === null || isKnownName(context, text)) list.names.add(plainWords(text));
@@ -114,11 +133,11 @@ export function continuedLists(context: FinderContext, segment: Segment): Segmen
     list.rows.push(row);
   }
   if (lists.length === 1) return [segment];
-  return lists.map(({ rows: own, isAgain }, at) => ({
+  return lists.map(({ rows: own, title, isAgain }, at) => ({
     ...segment,
     rows: own,
     isContinued: at > 0 || segment.isContinued === true,
     isAgain,
-    ...(!isAgain && { title: keyOf(sheet, own[0] ?? headerRow, column) }),
+    ...(!isAgain && { title: title || keyOf(sheet, own[0] ?? headerRow, column) }),
   }));
 }

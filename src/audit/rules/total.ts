@@ -19,6 +19,7 @@ import { typedShareTotals } from "../amounts/typedShareTotals";
 import { typedSumsShort } from "../amounts/typedSumsShort";
 import { typedTotals } from "../amounts/typedTotals";
 import { isFarFromSum } from "../amounts/isFarFromSum";
+import { isSumOfPart } from "../amounts/isSumOfPart";
 import { isAmongSums } from "../amounts/isAmongSums";
 import { isShare, unitFromWord, unitText } from "../recipes/amounts/unit";
 import { addsAllTotals, countedTwice, leftOut, rangeOfAll } from "../formulas/sumFormulas";
@@ -118,7 +119,7 @@ function findIn(block: RecipeBlock): Finding[] {
   const wrong: Finding[] = [];
   for (const one of totalsOf(block)) {
     const found = totalFinding(one);
-    if (found !== null && !isExplained(block, one)) wrong.push(found);
+    if (found !== null && !isExplained(block, one) && !isSumOfPart(block, one)) wrong.push(found);
   }
   const across = block.layout === "across";
   const told = new Set(wrong.map(({ cell }) => parseCellName(cell)?.[across ? "row" : "column"]));

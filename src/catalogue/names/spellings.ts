@@ -61,6 +61,13 @@ export const spellings: readonly (readonly [RegExp, string])[] = [
     "unsweetened",
   ],
   [/\b(?:without|no|ohne) (?:skins?|peel|stones?|pits?|schale|haut|steine?)\b/g, "peeled"],
+  // when it goes in, and what it comes in
+  [
+    /[\s,(]+\b(?:after|before|nach|vor|beim)(?: dem)? (?:(?:churn|freez|serv)ing|(?:ein|ge)?frieren|servieren)\b\)?$/g,
+    "",
+  ],
+  [/(?<=(?:evaporated|condensed) milk)[\s,(]+(?:tin|can)(?:ned)?\)?$/g, ""],
+  [/[\s,(]+\b(?:(?:from|out of) )?(?:(?:a|the) )?(?:tin|can)\)?$/g, " canned"],
   [/(\d) ?(?:vol(?:umen)?\.?[- ]?(?:%|prozent)|per ?cent\b|prozent\b)/g, "$1%"],
   [/(\d%),? (?:cocoa|kakao(?:anteil)?)(?: solids| content)?(?=\)|$)/g, "$1"],
 ];

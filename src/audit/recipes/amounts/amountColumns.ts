@@ -108,6 +108,15 @@ export function amountColumns(
   const mayBe = (column: number) => !isOfClass || mayBeWeighed(sheet, items, column);
   const isHeading = (column: number) => isTitle(header(column), roles.get(column)) && mayBe(column);
   const titles = numeric.filter((column) => column > segment.column && isHeading(column));
+  // "350 | g" right of the names are its amounts, whatever else is logged beside them: "Minutes".
+  const beforeUnits = numeric.filter(
+    (column) =>
+      column > segment.column &&
+      header(column) === "" &&
+      roles.get(column + 1) === "unit" &&
+      filled(column) * 2 >= items.length,
+  );
+  if (named.length === 0 && titles.length === 1 && beforeUnits.length === 1) return beforeUnits;
   const isHeaded = named.some((column) => unitOfHeading(header(column)) !== null);
   // "Nut mix" beside "Lemon" is a title, not a heading of amounts.
   if (!isHeaded && named.every((column) => titles.includes(column))) {

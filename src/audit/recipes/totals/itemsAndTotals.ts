@@ -6,6 +6,7 @@ import { headerRole, type Role } from "../headings/headerRole";
 import { answersMix } from "../mixCalls";
 import { isTotalRow } from "./isTotalRow";
 import { nameInList } from "../names/nameInList";
+import { withoutWhen } from "../names/withoutWhen";
 import { plainWords } from "../headings/plainWords";
 import { columnsBeside, type Segment } from "../segments";
 import { isMass, isShare } from "../amounts/unit";
@@ -54,6 +55,12 @@ function sharesOfListed({ check }: FinderContext): (text: string) => boolean {
 const isAlone = ({ sheet }: FinderContext, row: number, column: number): boolean =>
   ![1, 2, 3].some((step) => holdsNumber(sheet, row, column + step));
 
+/** What the words of a line are about: "Lowered by | 1.3 | K" by the unit behind the number, biscuits "after freezing" nothing. */
+function roleAt({ sheet }: FinderContext, row: number, column: number): Role | null {
+  const label = () => headerRole(withoutWhen(labelAt(sheet, { row, column })));
+  return headerRole(withoutWhen(textAt(sheet, row, column))) ?? label();
+}
+
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
 function groupsOf(context: FinderContext, segment: Segment): Items[] {
   const { sheet } = context;
@@ -65,8 +72,7 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
   for (const row of rows) {
     const text = textAt(sheet, row, column);
     const isKnown = isKnownName(context, text);
-    // "Lowered by | 1.3 | K": the unit behind the number says what it is.
-    const role = isKnown ? null : (headerRole(text) ?? headerRole(labelAt(sheet, { row, column })));
+    const role = isKnown ? null : roleAt(context, row, column);
     // "Sweet things" with nothing beside it heads a part of the list.
     const isHeading = role === "composition" && isAlone(context, row, column);
     const isAnswer = role !== null && ANSWER_ROLES.has(role) && !isHeading;
