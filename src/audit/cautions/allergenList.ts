@@ -1,6 +1,6 @@
 /** The allergens that food law names, as labels write them. @source eu1169_2011 */
 const NAME =
-  /^((contains?|enthält|may contain|spuren von|with|mit|has|hat) )?(cow'?s? ?milk( protein)?|milk( protein)?|dairy|(kuh)?milch(eiwei(ß|ss))?|(hen'?s? )?eggs?|(hühner)?ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
+  /^((contains?|enthält|may contain|spuren von|with|mit|has|hat) )?(cow'?s? ?milk( protein)?|milk( protein)?|dairy|lactose|laktose|(kuh)?milch(eiwei(ß|ss))?|(hen'?s? )?eggs?|(hühner)?ei(er)?|(tree ?|pea)?nuts?|(erd)?nüsse|schalenfrüchte|gluten|wheat|weizen|barley|gerste|rye|roggen|oats|hafer|sul[fp]hites?|sulfite?|soy(a|beans?)?|soja(bohnen)?|sesame?|sesam|fish|fische?|celery|sellerie|mustard|senf|lupins?|lupinen?|crustaceans|krebstiere|molluscs|weichtiere)$/;
 
 /** "Wrapper must say: milk", "Watch out, has in it: egg": where it is to be told, and that someone must not eat it. */
 const SAYS =

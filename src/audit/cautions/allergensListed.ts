@@ -23,7 +23,7 @@ const CALLED: readonly (readonly [Allergen, string])[] = [
 ];
 const ONE = `(?<!\\p{L})(?:${CALLED.map(([, words]) => words).join("|")})(?!\\p{L})`;
 const BETWEEN =
-  "(?:[\\s,;/&+·•|*:()–-]|(?<!\\p{L})(?:and|und|or|oder|sowie|plus|with|mit|the|yes|ja|no|nor|kein(?:e[nr]?)?|of|aus|von)(?!\\p{L}))+";
+  "(?:[\\s,;/&+·•|*:()!–-]|(?<!\\p{L})(?:cream|sahne|rahm|butter|yogh?urt|joghurt|quark|and|und|or|oder|sowie|plus|with|mit|the|yes|ja|no|nor|kein(?:e[nr]?)?|of|aus|von)(?!\\p{L}))+";
 /** Several of them one behind the other, with nothing else between: not "milk ice with nuts". */
 const LISTED = new RegExp(
   `${ONE}(?:${BETWEEN}${ONE})+(?!\\s*(?:ice|eis|sorbet|gelato|shake|pudding)(?!\\p{L}))`,

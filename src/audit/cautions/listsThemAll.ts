@@ -4,7 +4,7 @@ import { allergensListed } from "./allergensListed";
 /** What is to be done or bought with them, not told: "Add milk, egg", "Still to buy: milk, eggs", "Fridge: …". */
 const TO_COOK = [
   /\b(add|stir|pour|whisk|beat|mix|blend|warm|heat|boil|cook|simmer|churn|weigh|buy|bought|shop(ping)?|fetch|missing|short of|price|cost|deliver\w*|supplier|fridge|store|swap|replace|instead|substitut\w*|without)\b/i,
-  /(^|[.;!:] ?)(first|then|last|take|use|get|bring|step|order|stock|needs?|left|base|no|not in|for the)\b/i,
+  /(^|[.;!:] ?)(first|then|last|take|use|get|bring|step|order|stock|needs?|left|base|no(?!\s*!)|not in|for the)\b/i,
   /(?<!\p{L})((zu|dazu)geben|(ein|unter|ver)?(rühr|misch|schlag|koch|erhitz|erwärm|wieg|gieß|giess)(en|t|e)?|holen|besorgen|mitbringen|markt|laden|lager|vorrat|schritt|zuerst|zuletzt|fehl(t|en)|brauch\p{L}*|preis|kosten|liefer\p{L}*|kühl(schrank|raum)|ersetz\p{L}*|statt|ohne)(?!\p{L})|kauf|bestell|contains? no\b|\bfree (of|from)\b|enthält kein|frei von/iu,
 ];
 
@@ -27,6 +27,7 @@ const ONLY_LETTERS = /^\W*(?:\p{L}{1,6}[.:]\s*)?((?:[A-R][\s,;/+&]*){2,})\W*$/u;
 
 /** Words in capitals or between stars, as law wants allergens set off from other ingredients. @source eu1169_2011 */
 const SET_OFF = /(?<!\p{L})\p{Lu}{3,}(?!\p{L})|\*{1,2}[\p{L} -]+\*{1,2}/gu;
+const OF_LABEL = /^\W*(ingredients?|zutaten|made (of|from|with)|aus)\b.*[:,]/i;
 const STEMS: Partial<Record<Allergen, RegExp>> = {
   milk: /milk|milch|cream|sahne|whey|molke|butter|lactose|laktose/i,
   egg: /egg|(?<!w)ei(er|gelb|klar)?(?!\p{L})/iu,
@@ -49,13 +50,13 @@ function hasAllLetters(text: string, carried: readonly Allergen[]): boolean {
 }
 
 /**
- * Whether a text gives all the allergens that are in some recipes, two at least: one behind the other, set off from
+ * Whether a text gives all the allergens that are in some recipes, two at least or one in a label's list: one behind the other, set off from
  * other ingredients, or by their letters. Whatever words stand around them, that tells the eater, unless they tell
  * the cook.
  */
 export function listsThemAll(text: string, carried: ReadonlySet<Allergen>): boolean {
-  if (carried.size < 2) return false;
   const all = [...carried];
+  if (carried.size < 2) return OF_LABEL.test(text) && setsOffAll(text, all);
   if (setsOffAll(text, all) || hasAllLetters(text, all)) return true;
   const listed = allergensListed(text);
   return all.every((one) => listed.has(one)) && !TO_COOK.some((words) => words.test(text));

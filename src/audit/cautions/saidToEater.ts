@@ -3,7 +3,9 @@ import type { WorkbookSheet } from "../../workbook/model";
 import { contains } from "../../workbook/references";
 import { allergensSaid } from "./allergensSaid";
 import type { SaidCaution } from "./cautionsSaid";
+import { allergenCalled } from "./allergensListed";
 import { saysByLetters } from "./saysByLetters";
+import { saysInList } from "./saysInList";
 import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
@@ -55,8 +57,20 @@ const SENTENCE = /^(?:\S+\s+){3,}.*?(?:\p{L}{5}|[\d)])[.!]$/u;
 const isLabel = (text: string): boolean =>
   text.length <= LONGEST_LABEL && (!SENTENCE.test(text.trim()) || saysAnswer(text));
 
+/** Whether a cell stands in the lines of a list below a heading of allergens. */
+const isBelowAllergens = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
+  blocks.some(
+    ({ sheet: home, range, headerRow }) =>
+      home === sheet &&
+      headerRow !== null &&
+      row > headerRow &&
+      contains(range, row, column) &&
+      allergensSaid(textAt(sheet, headerRow, column)) === "heading",
+  );
+
 /** Labels and headings of numbers ("Alcohol (g)") tell nobody anything. */
-const isOfNumbers = (one: Said): boolean =>
+const isOfNumbers = (one: Said, blocks: readonly RecipeBlock[] = []): boolean =>
+  !isBelowAllergens(blocks, one) &&
   isLabel(one.text) &&
   (hasNumberRight(one) ||
     looksNumeric(one.sheet, one.row + 1, one.column) ||
@@ -78,7 +92,7 @@ export const saysBesideNames = (
   sheets: readonly WorkbookSheet[],
   says: (text: string) => boolean,
 ): boolean =>
-  someText(sheets, (one) => says(one.text) && !isOfNumbers(one) && !isName(blocks, one));
+  someText(sheets, (one) => says(one.text) && !isOfNumbers(one, blocks) && !isName(blocks, one));
 
 const ALLERGEN =
   /milk|milch|\begg|\bei(er|gelb)?\b|\bnuts?\b|nüss|nuss|gluten|wheat|weizen|sul[fp]h?it|soy|soja|sesam|fish|fisch|\bnone\b|\bkeine\b/i;
@@ -178,6 +192,27 @@ const isListOfAll = (
   !(isLabel(one.text) && hasNumberOn(one, 1)) &&
   !isOfNumbers(one);
 
+/** "Cream ice (milk)": a title with allergens and nothing else behind it. */
+const IN_BRACKETS_BEHIND = /\p{L}.*\(([^()]+)\)$/u;
+
+/** Whether the title of a list, with no number beside it, gives all the allergens of some recipes in brackets. */
+function isTitleWithThem(
+  { blocks }: AuditContext,
+  one: Said,
+  carried: ReadonlySet<Allergen>,
+): boolean {
+  const [, inside] = IN_BRACKETS_BEHIND.exec(one.text.trim()) ?? [];
+  if (inside === undefined || !isAllergenList(inside) || isName(blocks, one)) return false;
+  const isTitle = blocks.some(
+    ({ sheet, range, headerRow, names }) =>
+      sheet === one.sheet &&
+      names[0]?.column === one.column &&
+      (one.row === headerRow || one.row === range.top - 1),
+  );
+  const called = new Set(inside.split(/[,/&+]/).map(allergenCalled));
+  return isTitle && [...carried].every((allergen) => called.has(allergen));
+}
+
 /** Whether the allergens of some recipes are told on one of some sheets: in a sentence, as a note, beside a label, under a heading with something under it, or all of them in a list or a table. */
 export function saysAllergens(
   context: AuditContext,
@@ -187,6 +222,14 @@ export function saysAllergens(
   const isTold = someText(sheets, (one) => {
     if (isOwnIngredient(context, one)) return false;
     if (isAllergenList(one.text) && isNote(context, one)) return true;
+    if (isTitleWithThem(context, one, carried)) return true;
+    if (
+      saysInList(
+        one.text,
+        context.blocks.filter((block) => block.sheet === one.sheet),
+      )
+    )
+      return true;
     const said = isOfMass(one) ? null : allergensSaid(one.text);
     if (said === "statement" || (said === "heading" && isFilled(context.blocks, one))) return true;
     return isListOfAll(context, one, carried);

@@ -2,7 +2,7 @@ import { isAllergenList } from "./allergenList";
 
 /** "⚠ milk", "Achtung Milch", "NB egg": said to be minded. */
 const MINDED =
-  /^\W*(⚠️?|❗|(achtung|vorsicht|careful|watch( out)?(?=:)|nb|warning|warnung|beware( of)?|caution|hinweis|note|pflicht(hinweis|angabe)|there('s| is)|(da|hier|es) (ist|sind)|not vegan|nicht vegan|of the 14|von den 14)\b)[:,!]?\s*/iu;
+  /^\W*(⚠️?|❗|!(?=\W*\p{L})|(achtung|vorsicht|careful|watch( out)?(?=:)|nb|warning|warnung|beware( of)?|caution|hinweis|note|pflicht(hinweis|angabe)|there('s| is)|(da|hier|es) (ist|sind)|not vegan|nicht vegan|of the 14|von den 14)\b)[:,!]?\s*/iu;
 /** "Milk in this one", "Milch drin", "Milk: yes", "Milk!": that it is in it. */
 const IN_IT =
   /(\s*!+|:?\s*(yes|ja|✓|✔|☑)|\s+(is |are |ist |sind )?(in (it|this( one)?|here|them)|(da |hier )?(drin(nen)?|darin|dabei|enthalten|mit drin)|im eis|present|included|inside))\s*$/iu;

@@ -2,67 +2,94 @@ import { eachCell } from "../../workbook/eachCell";
 import type { WorkbookSheet } from "../../workbook/model";
 import { referencesOf } from "../../workbook/references";
 import { saysAnswer } from "../answers/saysAnswer";
-import { textAt } from "../recipes/cells";
+import { looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
+import { numbersSaid } from "./numbersSaid";
 import { saidInSentences } from "./saidInSentences";
 
 /** Whether a number in a formula is said where a person who reads the formula in its cell looks. */
 export type IsSaid = (formula: string, value: number, place: Place) => boolean;
 
-/** "Recipe for 50 (g)", "je 12 Stück": for how many or how much the numbers below are. */
-const FOR_SO_MANY =
-  /\b(?:for|per|makes|serves|für|je|pro|auf)(?: (?:every|each|the))? (\d+(?:[.,]\d+)?)\b/giu;
-/** "Out of 50", "von 40 Punkten", "max. 30": the most that the numbers of a row can come to. */
-const OUT_OF =
-  /\b(?:out of|of|von|aus|max\.?|maximum|maximal|höchstens)(?: (?:a |the )?(?:possible |maximum |insgesamt |total of ))?\s*(\d+(?:[.,]\d+)?)(?![\d\s]*[°%]|\s*k?g\b)/giu;
-/** "Tubs of 500 g", "Becher à 120 ml", "80-g-Kugeln": how much each has of what a formula counts. */
-const OF_EACH =
-  /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)[ -]?(?:k?g|[mc]?l|oz|lb|grams?|gramm|kilos?|lit(?:re|er)s?)(?!\p{L})/giu;
-/** "At 2.80 € per kg", "£4 each": what one of what a formula counts costs. */
-const COSTS =
-  /(?<![\p{L}\d.,])((?<=\p{Sc} ?)\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?(?= ?(?:\p{Sc}|eur|euros?|usd|chf|gbp|cents?|ct|pence|p)(?!\p{L})))/giu;
 /** A label stands at most so far left of its number. */
 const MOST_LEFT = 12;
 /** A heading stands at most so many rows above the line that a formula reads. */
 const MOST_LINES = 40;
 
-const numbersIn = (text: string, pattern: RegExp): readonly number[] =>
-  [...text.matchAll(pattern)].map(([, digits = ""]) => Number(digits.replace(",", ".")));
+/** A sheet's titles stand in its first rows. */
+const [ROWS_OF_TITLES, MOST_COLUMNS] = [2, 20];
+
+/** Words, and where they stand. */
+interface Words extends Place {
+  readonly text: string;
+}
 
 /** The nearest heading above a cell. */
-function headingAbove(sheet: WorkbookSheet, { row, column }: Place): string {
+function headingAbove(sheet: WorkbookSheet, { row, column }: Place): Words {
   for (let above = row - 1; above >= Math.max(0, row - MOST_LINES); above -= 1) {
-    const heading = textAt(sheet, above, column);
-    if (heading !== "") return heading;
+    const text = textAt(sheet, above, column);
+    if (text !== "") return { row: above, column, text };
   }
-  return "";
+  return { row: -1, column, text: "" };
 }
 
 /** The nearest label left of a cell. */
-function labelLeft(sheet: WorkbookSheet, { row, column }: Place): string {
+function labelLeft(sheet: WorkbookSheet, { row, column }: Place): Words {
   for (let left = column - 1; left >= Math.max(0, column - MOST_LEFT); left -= 1) {
-    const label = textAt(sheet, row, left);
-    if (label !== "") return label;
+    const text = textAt(sheet, row, left);
+    if (text !== "") return { row, column: left, text };
   }
-  return "";
+  return { row, column: -1, text: "" };
 }
+
+/** The titles of a sheet: words in its first rows, where no number stands. */
+function titlesOf(sheet: WorkbookSheet): readonly string[] {
+  const rows = Array.from({ length: ROWS_OF_TITLES }, (_, row) => row);
+  return rows.flatMap((row) => {
+    const columns = Array.from({ length: MOST_COLUMNS }, (_, column) => column);
+    const hasNumber = columns.some((column) => looksNumeric(sheet, row, column));
+    return hasNumber ? [] : columns.map((column) => textAt(sheet, row, column));
+  });
+}
+
+/** The cells on its own sheet that a formula reads, the first of each range. */
+const readBy = (formula: string): readonly Place[] =>
+  referencesOf(formula).flatMap(({ sheet, range: { top, left } }) =>
+    sheet === null ? [{ row: top, column: left }] : [],
+  );
 
 /** The numbers that the words beside the cells which a formula reads say: for how many they are, out of how many. */
 const saidOfRead = (sheet: WorkbookSheet, formula: string): readonly number[] =>
-  referencesOf(formula).flatMap(({ sheet: other, range: { top: row, left: column } }) =>
-    other !== null
-      ? []
-      : [
-          ...numbersIn(headingAbove(sheet, { row, column }), FOR_SO_MANY),
-          ...numbersIn(labelLeft(sheet, { row, column }), OUT_OF),
-        ],
-  );
+  readBy(formula).flatMap((place) => [
+    ...numbersSaid.counts(headingAbove(sheet, place).text),
+    ...numbersSaid.outOf(labelLeft(sheet, place).text),
+  ]);
 
-/** The numbers that the words beside a formula's own cell say: how much each has of what it counts. */
-const saidOfOwn = (sheet: WorkbookSheet, place: Place): readonly number[] =>
-  [headingAbove(sheet, place), labelLeft(sheet, place)].flatMap((words) =>
-    [OF_EACH, COSTS].flatMap((pattern) => numbersIn(words, pattern)),
-  );
+/** How many times as many the numbers below a heading are for as those that their formulas read: "for 30" after "for 10". */
+function timesSaid(sheet: WorkbookSheet, formula: string, place: Place): readonly number[] {
+  const own = numbersSaid.counts(headingAbove(sheet, place).text);
+  const read = readBy(formula).flatMap((at) => numbersSaid.counts(headingAbove(sheet, at).text));
+  return own.flatMap((count) => read.map((other) => count / other));
+}
+
+/** The numbers that the words around a formula's own cell say: of how many, of how much, for what it sells. */
+function saidOfOwn(
+  sheet: WorkbookSheet,
+  place: Place,
+  titles: readonly string[],
+): readonly number[] {
+  const [heading, label] = [headingAbove(sheet, place), labelLeft(sheet, place)];
+  const own = [heading.text, label.text].flatMap((words) => [
+    ...numbersSaid.counts(words),
+    ...numbersSaid.masses(words),
+    ...numbersSaid.money(words),
+  ]);
+  // Over the labels "for 12 batches", over all "for 16 guests".
+  const over = [textAt(sheet, heading.row, label.column), ...titles];
+  return [
+    ...own,
+    ...over.flatMap((words) => [...numbersSaid.counts(words), ...numbersSaid.masses(words)]),
+  ];
+}
 
 /** The numbers that have a cell with words left of it, as inputs do; no amounts of recipes nor what comes of them. */
 function labelledInputs(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): Set<number> {
@@ -77,9 +104,9 @@ function labelledInputs(sheet: WorkbookSheet, amounts?: ReadonlySet<string>): Se
 }
 
 /**
- * Whether the heading or label of what a formula reads says a number of it, as a recipe "for 50" that is divided by
- * 50, or marks "out of 50", or that of its own cell does, as "tubs of 500 g", or a sentence above: that number belongs
- * to the words, unless the sheet has a cell for it.
+ * Whether the words of a formula's own cell, of what it reads or over all or a sentence above say a number of it: "for 50"
+ * of a recipe that is divided by 50, "out of 50" of marks, "tubs of 500 g": that number belongs to the words, unless
+ * the sheet has a cell for it.
  */
 export function basisOfHeadings(
   sheet: WorkbookSheet,
@@ -87,12 +114,15 @@ export function basisOfHeadings(
   amounts: () => ReadonlySet<string> | undefined,
 ): IsSaid {
   let inputs: ReadonlySet<number> | null = null;
+  let titles: readonly string[] | null = null;
   return (formula, value, place) => {
+    const over = (titles ??= titlesOf(sheet));
     const isInWords = [
-      saidOfOwn(sheet, place),
-      saidOfRead(sheet, formula),
-      saidInSentences(sheet, formula, place),
-    ].some((numbers) => numbers.includes(value));
+      () => saidOfOwn(sheet, place, over),
+      () => saidOfRead(sheet, formula),
+      () => timesSaid(sheet, formula, place),
+      () => saidInSentences(sheet, formula, place),
+    ].some((said) => said().some((number) => Math.abs(number - value) <= 1e-9 * value));
     if (!isInWords) return false;
     inputs ??= labelledInputs(sheet, amounts());
     return !inputs.has(value);

@@ -22,7 +22,7 @@ import type { Segment } from "./segments";
 import type { SheetTexts } from "./sheetTexts";
 import { totalsInDisguise } from "./totals/totalsInDisguise";
 import { isTableOfSolutions } from "./tableOfSolutions";
-import { isShare } from "./amounts/unit";
+import { isShare, unitFromWord } from "./amounts/unit";
 import { unitBeside } from "./amounts/unitBeside";
 import { unitOfList } from "./amounts/unitOfList";
 import { withoutMeasures } from "./amounts/withoutMeasures";
@@ -56,6 +56,17 @@ const areMostlyKnown = ({ check }: FinderContext, names: readonly RecipeName[]):
   const unknown = names.filter(({ item }) => check(item).kind === "unknown").length;
   return unknown <= Math.max(1, Math.floor(MOST_UNKNOWN * names.length));
 };
+
+/** Whether nothing of what is known in a list is weighed or measured: "3 | tins of 400 g" is in store or to buy. */
+function isCounted(
+  { sheet, check }: FinderContext,
+  names: readonly RecipeName[],
+  units: number,
+): boolean {
+  const known = names.filter(({ item }) => check(item).kind !== "unknown");
+  const said = known.map(({ row }) => textAt(sheet, row, units));
+  return said.length > 0 && said.every((unit) => unit !== "" && unitFromWord(unit) === null);
+}
 
 /** Whether a column is headed as one of recipes, and those beside it by ingredients: each of its rows is a recipe. */
 function hasRecipesInRows(
@@ -127,6 +138,7 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
   const besideNames = unitBeside(near, column, columns);
   const isOfOther = besideNames !== null && areConverted(sheet, rows, columns, besideNames);
   const units = isOfOther ? null : besideNames;
+  if (units !== null && isCounted(context, names, units)) return null;
   const recipes = columns.map((line) => ({
     ...recipeInColumn(sheet, headerRow, line, rows, unit),
     // Beside a column of units a title or a total says nothing of the single line.

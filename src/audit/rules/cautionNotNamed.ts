@@ -7,8 +7,11 @@ import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 import { withoutExtracts } from "../recipes/names/withoutExtracts";
+import { textAt } from "../recipes/cells";
+import { sheetTexts } from "../recipes/sheetTexts";
 import type { Rule } from "../rule";
 import { cautionsSaid, type SaidCaution } from "../cautions/cautionsSaid";
+import { saysEggSafe } from "../cautions/saysEggSafe";
 import { readsFrom } from "../cautions/readsFrom";
 import { isSolutionOfClass } from "../solutions/isSolutionOfClass";
 import { sheetsTelling } from "../cautions/sheetsTelling";
@@ -26,18 +29,27 @@ interface Carried {
   readonly hasOwn: boolean;
 }
 
-function carriedIn({ names, ownIngredients }: RecipeBlock): Carried {
+/** Whether the words of a line say that its egg is not raw: "pasteurised", "cook to 82 °C". */
+const isCooked = ({ sheet }: RecipeBlock, row: number): boolean =>
+  (sheetTexts(sheet).columnsByRow.get(row) ?? []).some((column) =>
+    saysEggSafe(textAt(sheet, row, column)),
+  );
+
+function carriedIn(block: RecipeBlock): Carried {
+  const { names, ownIngredients, layout } = block;
   const cautions = new Set<string>();
   const allergens = new Set<Allergen>();
   let hasOwn = false;
-  for (const { item } of names) {
+  for (const { item, row } of names) {
     const name = catalogueName(item, ownIngredients);
     hasOwn ||= name === null;
     const match = findItem(name ?? "");
     if (match.kind === "solute" && match.solute.name === "glycerol")
       cautions.add("glycerol and children");
     if (match.kind !== "ingredient") continue;
-    for (const caution of match.ingredient.cautions) cautions.add(caution);
+    const isSafe = layout === "down" && isCooked(block, row);
+    for (const caution of match.ingredient.cautions)
+      if (caution !== "raw egg" || !isSafe) cautions.add(caution);
     if (match.ingredient.allergens === "unknown") continue;
     for (const allergen of match.ingredient.allergens) allergens.add(allergen);
   }

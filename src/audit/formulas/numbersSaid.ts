@@ -1,0 +1,42 @@
+/** "Recipe for 50 (g)", "je 12 Stück": for how many or how much the numbers below are. */
+const FOR_SO_MANY =
+  /\b(?:for|per|makes|serves|für|je|pro|auf)(?: (?:every|each|the))? (\d+(?:[.,]\d+)?)\b/giu;
+/** "3 buckets", "6 Formen", "84 guests": counted by their name, and no date. */
+const COUNTED =
+  /(?<![\p{L}\d.,:/–-])(\d+)\s?(?!(?:of|von|bis|to|and|und|or|oder|mm?|cm|min|std|uhr|ml|mol|kg|mg|grad|degrees?|percent|prozent|jan|feb|mar|mär|apr|mai|may|jun|jul|aug|sep|oct|okt|nov|dec|dez)(?![\p{Ll}])|(?:jan|feb|mar|mär|apr|jun|jul|aug|sept|oct|okt|nov|dec|dez)\p{L}+(?!\p{L}))\p{L}{2,}/giu;
+/** "Fair day (8)". */
+const IN_BRACKETS = /\((\d+)\)/g;
+/** "At 2.80 € per kg", "takings at £3.50", "£4 each": what one of what a formula counts costs. */
+const MONEY =
+  /(?<![\p{L}\d.,])((?<=\p{Sc} ?)\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?(?= ?(?:\p{Sc}|eur|euros?|usd|chf|gbp|cents?|ct|pence|p)(?!\p{L})))/giu;
+/** "Tubs of 500 g", "Becher à 120 ml", "80-g-Kugeln": how much each has of what a formula counts. */
+const GRAMS =
+  /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)[ -]?(?:g|[mc]?l|oz|lb|grams?|gramm|lit(?:re|er)s?)(?!\p{L})/giu;
+const KILOS = /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)[ -]?(?:kg|kilos?)(?!\p{L})/giu;
+
+/** "Out of 50", "von 40 Punkten", "max. 30": the most that the numbers of a row can come to. */
+const OUT_OF =
+  /\b(?:out of|of|von|aus|max\.?|maximum|maximal|höchstens)(?: (?:a |the )?(?:possible |maximum |insgesamt |total of ))?\s*(\d+(?:[.,]\d+)?)(?![\d\s]*[°%]|\s*k?g\b)/giu;
+
+function numbersIn(words: string, pattern: RegExp): readonly number[] {
+  return [...words.matchAll(pattern)].map((found) => {
+    const digits = found.slice(1).find(Boolean) ?? "";
+    return Number(digits.replace(",", "."));
+  });
+}
+
+/** The numbers that words say of something. */
+export const numbersSaid = {
+  /** For how many or of how many it is: "for 12", "6 moulds". */
+  counts: (words: string): readonly number[] =>
+    [FOR_SO_MANY, COUNTED, IN_BRACKETS].flatMap((pattern) => numbersIn(words, pattern)),
+  /** How much it is, as a formula takes it: in grams or in kilograms, or of a hundred grams. */
+  masses: (words: string): readonly number[] => [
+    ...numbersIn(words, GRAMS).flatMap((grams) => [grams, grams / 1000, grams / 100]),
+    ...numbersIn(words, KILOS).flatMap((kilos) => [kilos, kilos * 1000, kilos * 10]),
+  ],
+  /** What it is sold for. */
+  money: (words: string): readonly number[] => numbersIn(words, MONEY),
+  /** Out of how many. */
+  outOf: (words: string): readonly number[] => numbersIn(words, OUT_OF),
+};
