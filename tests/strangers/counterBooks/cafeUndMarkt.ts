@@ -118,6 +118,7 @@ export const cafeUndMarkt: readonly StrangersBook[] = [
   },
   {
     title: "Übersicht Sorten Eiscafé",
+    told: ["unknown-ingredient"],
     sheets: {
       Sorten: [
         ["Alle Mengen in Gramm je Ansatz"],

@@ -64,6 +64,7 @@ export const caterersAndMakers: readonly StrangersBook[] = [
   },
   {
     title: "label text for a 500 ml tub",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       Label: [
         ["Sweet cream ice cream, 500 ml tub = 320 g"],

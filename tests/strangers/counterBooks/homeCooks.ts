@@ -56,6 +56,7 @@ export const homeCooks: readonly StrangersBook[] = [
   },
   {
     title: "three sorbets beside each other",
+    told: ["unknown-ingredient"],
     sheets: {
       "Sorbets 2024": [
         [null, "strawberry", "mango", "blackcurrant"],

@@ -130,6 +130,7 @@ export const vanAndStall: readonly StrangersBook[] = [
   },
   {
     title: "kulfi stall with stock list",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       Kulfi: [
         ["Kulfi on a stick - 40 sticks"],
