@@ -83,6 +83,8 @@ module.exports = [
     // Of what an earlier build left only the bench stays: the pane's weight is read off the folder.
     output: { path: dist, filename: "[name].js", clean: { keep: /^bench/ } },
     optimization: {
+      // The shortest numbers for what is asked for most: the pane's weight has a limit.
+      moduleIds: "size",
       runtimeChunk: { name: "runtime" },
       // What the functions and the pane share is loaded once, as Excel's shared runtime runs both in one page.
       splitChunks: {

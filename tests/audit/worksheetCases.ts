@@ -104,6 +104,20 @@ const groups = (spread: string): Rows => [
   ],
 ];
 
+/** A bath, with what stands below its salt. */
+const bath = (below: string, amount: string): Rows => [
+  ["Bath for the lolly machine"],
+  ["Water, kg", 12],
+  ["Salt, kg", 3],
+  [below, formula(amount, 4)],
+];
+
+const sea = (first: string, salt: string): Rows => [
+  [first, salt, "Water g"],
+  [10, 10, 990],
+  [35, 35, 965],
+];
+
 /** Worksheets, baths and solutions as teachers and students type them. */
 export const worksheetCases: readonly RuleCase[] = [
   leaves("number-as-text", "questions that are numbered in texts", questions("1", "2", "3")),
@@ -153,6 +167,20 @@ export const worksheetCases: readonly RuleCase[] = [
   ]),
   leaves("result-differs", "how far groups lie apart", groups("MAX(B2:D2)-MIN(B2:D2)")),
   flags("result-differs", "the sum of groups", groups("SUM(B2:D2)"), "E4"),
+  leaves("unknown-ingredient", "how many times more water there is", bath("Ratio", "B2/B3")),
+  flags("unknown-ingredient", "an amount worked out of another", bath("Gloop, kg", "B3*4/3"), "A4"),
+  leaves("unknown-ingredient", "how salty each water is", sea("Salinity (g/kg)", "Salt g")),
+  flags("unknown-ingredient", "a word beside salt and water", sea("Gloop g", "Salt g"), "A1"),
+  flags(
+    "unknown-ingredient",
+    "one of several shares",
+    [
+      ["Gloop (g/kg)", "Salt (g/kg)", "Water (g/kg)"],
+      [100, 35, 865],
+      [200, 35, 765],
+    ],
+    "A1",
+  ),
   leaves("unknown-ingredient", "marks behind what was measured", marked("Marks")),
   flags(
     "unknown-ingredient",

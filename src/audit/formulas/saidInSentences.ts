@@ -66,6 +66,8 @@ export function saidInSentences(
   const numbers = amountsAbove(sheet, row).flatMap((amounts) => [
     ...amounts,
     amounts.reduce((sum, one) => sum + one, 0),
+    // Grams as kilograms, as a molality takes them.
+    ...amounts.map((one) => one / 1000),
   ]);
   return readsPercent(sheet, formula) ? [...numbers, ...numbers.map((one) => one / 100)] : numbers;
 }

@@ -8,6 +8,7 @@ import { beyondTotals } from "../names/beyondTotals";
 import { headerRole, type Role } from "./headerRole";
 import { itemName } from "../names/namesAcross";
 import { namesInDisguise, type Headers } from "../names/namesInDisguise";
+import { ratiosAcross } from "../names/ratiosAcross";
 import type { RecipeName } from "../recipeBlock";
 import { statedShares } from "../names/statedShares";
 import { sumsAcross } from "../totals/sumsAcross";
@@ -106,6 +107,7 @@ export function headersAcross(
   const beyond = [
     ...beyondTotals(context, names, [...totals, ...summed]),
     ...beyondAnswers(context, names, roles, [...totals, ...summed]),
+    ...ratiosAcross(context, row, names),
   ];
   const within = { names: names.filter(({ column }) => !beyond.includes(column)), totals, roles };
   for (const column of namesInDisguise(context.sheet, first, within)) {
