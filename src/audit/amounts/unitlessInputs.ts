@@ -9,6 +9,7 @@ import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
 import { isHeadedInDegrees } from "./isHeadedInDegrees";
+import { numbersSaid } from "../formulas/numbersSaid";
 import { headingOfSection } from "./headingOfSection";
 import { carriesUnit, isBareLabel, isPrice, namesUnit } from "./inputLabel";
 import type { UnitlessInput } from "./unitlessInput";
@@ -79,6 +80,8 @@ function inputAt(
   const beside = unitBeside(sheet, { row, column });
   if (unitFromFormat(format) !== null || namesUnit(format) || /[dmyh"]/i.test(format)) return null;
   if (unitFromWord(beside) !== null || namesUnit(beside) || COUNTED_OF.test(beside)) return null;
+  // "Scoop 65 g | 65".
+  if (numbersSaid.masses(label).includes(value)) return null;
   const { top, words } = headingOfSection(sheet, { row, column: labelColumn });
   // "Prices (€ per kg)" over the names once more says it of each; what heads a recipe says nothing of what goes on below.
   const isBelowRecipe = recipes.some((range) => range.bottom >= top && range.top <= row);

@@ -1,5 +1,5 @@
 import { cellName, columnName } from "../../workbook/address";
-import type { CellRange } from "../../workbook/model";
+import type { CellRange, WorkbookSheet } from "../../workbook/model";
 import type { AuditContext } from "../context";
 import type { Finding } from "../finding";
 import { findingAt } from "../findingAt";
@@ -13,7 +13,8 @@ import {
 } from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
 import { textAt } from "../recipes/cells";
-import { unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
+import { massIn, unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
+import { rangesReadHere } from "../formulas/rangesReadHere";
 import { bareConstants } from "../solutions/bareConstants";
 import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
 import { saysDegrees } from "../amounts/saysDegrees";
@@ -37,6 +38,16 @@ function labelBefore({ sheet, names, range }: RecipeBlock, { line }: Recipe): Pl
   return column === undefined ? null : { row: line, column };
 }
 
+/** Whether a formula reads a cell in another row whose label says a mass: so much per 100 g, times "Bucket (g)". */
+const isTimesMass = (sheet: WorkbookSheet, place: Place): boolean =>
+  rangesReadHere(sheet, place).some(
+    ({ top, bottom, left, right }) =>
+      top !== place.row &&
+      top === bottom &&
+      left === right &&
+      massIn(textAt(sheet, top, left - 1)) !== null,
+  );
+
 /** Amounts for which neither header nor cell, format, total or the sheet names a unit. */
 function amountFindings(block: RecipeBlock): Finding[] {
   const { sheet, names, unitColumn, recipes, layout, range } = block;
@@ -47,11 +58,13 @@ function amountFindings(block: RecipeBlock): Finding[] {
   const besides = names.some((name) => {
     const { row, column } = amountPlace(block, recipe, name);
     const cell = sheet.cellAt(row, column);
-    const beside = layout === "down" ? textAt(sheet, row, column + 1) : "";
+    // "Pears | g | 2800", "Pears | 2800 | g".
+    const near = layout === "down" ? [column - 1, column + 1] : [];
     return (
       typeof cell?.value === "string" ||
       unitFromFormat(cell?.format) !== null ||
-      unitFromWord(beside) !== null
+      near.some((at) => unitFromWord(textAt(sheet, row, at)) !== null) ||
+      isTimesMass(sheet, { row, column })
     );
   });
   if (besides || saysMass(block.sheet)) return [];
