@@ -90,6 +90,9 @@ const isMassOfNamed = (header: string, names: string): boolean =>
 /** "Per kg", "je Kilo": over numbers with their grams beside them it says of how much they are. */
 const OF_A_KILO = /^(per|pro|je|auf)( 1| one| ein)? ?(kg|kilo(gram|gramm)?)\b/i;
 
+/** "All in g", over the only numbers of a list: what they are in, not what comes of others. */
+const ALL_IN = /^(all|alle|alles|everything),? in (k?g|grams?|gramm|kilos?|kilograms?|kilogramm)$/i;
+
 /** What the headings beside a list are about, by column. */
 export function rolesBeside(
   sheet: WorkbookSheet,
@@ -104,6 +107,10 @@ export function rolesBeside(
   const toWeigh = columnToWeigh(sheet, headerRow, items, columns, ofUnits.size > 0);
   const names = textAt(sheet, headerRow, segment.column);
   const hasUnits = isRowOfUnits(sheet, headerRow + 1, segment.column);
+  const isNumeric = (at: number) => items.some((row) => looksNumeric(sheet, row, at));
+  const isAllIn = (at: number) =>
+    ALL_IN.test(textAt(sheet, headerRow, at)) &&
+    columns.filter(isNumeric).every((each) => each === at);
   for (const column of columns) {
     const header = textAt(sheet, headerRow, column);
     // "Boat + solute": the vessel is weighed with it.
@@ -113,7 +120,8 @@ export function rolesBeside(
     const own = words.map(headerRole).find((each) => each !== null);
     const said = isGross || saysTolerance(header) ? "other" : own;
     const isOfLine = isMassOf(header, below) || isMassOfNamed(header, names);
-    const role = column === toWeigh || isOfLine || isQuotient(header) ? "amount" : said;
+    const isAmount = column === toWeigh || isOfLine || isQuotient(header) || isAllIn(column);
+    const role = isAmount ? "amount" : said;
     // Another list of names begins: what stands beyond belongs to it.
     if (column > segment.column && role === "name") break;
     if (ofUnits.has(column)) roles.set(column, "unit");
