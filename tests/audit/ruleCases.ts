@@ -15,6 +15,7 @@ import { classCases } from "./classCases";
 import { classroomCases } from "./classroomCases";
 import { comparedCases } from "./comparedCases";
 import { courseCases } from "./courseCases";
+import { counterCases } from "./counterCases";
 import { dataBesideCases } from "./dataBesideCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
@@ -134,6 +135,7 @@ function priced(rows: number, cost: (row: number) => ShortCell): Rows {
 export const ruleCases: readonly RuleCase[] = [
   ...arrangementCases,
   ...comparedCases,
+  ...counterCases,
   ...courseCases,
   ...filledLineCases,
   ...solutionRowCases,
