@@ -121,7 +121,7 @@ export function basisOfHeadings(
       () => saidOfOwn(sheet, place, over),
       () => saidOfRead(sheet, formula),
       () => timesSaid(sheet, formula, place),
-      () => saidInSentences(sheet, formula, place),
+      () => saidInSentences(sheet, place),
     ].some((said) => said().some((number) => Math.abs(number - value) <= 1e-9 * value));
     if (!isInWords) return false;
     inputs ??= labelledInputs(sheet, amounts());

@@ -25,16 +25,24 @@ function numbersIn(words: string, pattern: RegExp): readonly number[] {
   });
 }
 
+/** How much it is, in grams. */
+const grams = (words: string): readonly number[] => [
+  ...numbersIn(words, GRAMS),
+  ...numbersIn(words, KILOS).map((kilos) => 1000 * kilos),
+];
+
+/** Grams as a formula takes them: as they are, as kilograms, or of a hundred grams. */
+const asTaken = (mass: number): readonly number[] => [mass, mass / 1000, mass / 100];
+
 /** The numbers that words say of something. */
 export const numbersSaid = {
   /** For how many or of how many it is: "for 12", "6 moulds". */
   counts: (words: string): readonly number[] =>
     [FOR_SO_MANY, COUNTED, IN_BRACKETS].flatMap((pattern) => numbersIn(words, pattern)),
-  /** How much it is, as a formula takes it: in grams or in kilograms, or of a hundred grams. */
-  masses: (words: string): readonly number[] => [
-    ...numbersIn(words, GRAMS).flatMap((grams) => [grams, grams / 1000, grams / 100]),
-    ...numbersIn(words, KILOS).flatMap((kilos) => [kilos, kilos * 1000, kilos * 10]),
-  ],
+  grams,
+  /** How much it is, as a formula takes it. */
+  masses: (words: string): readonly number[] => grams(words).flatMap(asTaken),
+  asTaken,
   /** What it is sold for. */
   money: (words: string): readonly number[] => numbersIn(words, MONEY),
   /** Out of how many. */

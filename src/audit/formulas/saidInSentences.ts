@@ -1,12 +1,9 @@
 import type { WorkbookSheet } from "../../workbook/model";
-import { referencesOf } from "../../workbook/references";
 import { looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
+import { numbersSaid } from "./numbersSaid";
 
-/** "171.15 g sucrose in 1000 g water", "für 1800 g". */
-const SO_MUCH =
-  /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?) ?(?:k?g|[mc]?l|grams?|gramm|kilos?|lit(?:re|er)s?)(?!\p{L})/giu;
 /** A question or a sentence has so many words. */
 const SENTENCE = /(?:[\p{L}\d]+\W+){4}/u;
 /** It stands at most so many rows above what is worked out of it, and only the nearest are read. */
@@ -20,8 +17,7 @@ const known = new WeakMap<WorkbookSheet, ReadonlyMap<number, Amounts>>();
 function amountsIn(sheet: WorkbookSheet, row: number, column: number): Amounts {
   const text = textAt(sheet, row, column);
   const isLabel = [1, 2, 3].some((step) => looksNumeric(sheet, row, column + step));
-  const said = SENTENCE.test(text) && !isLabel ? [...text.matchAll(SO_MUCH)] : [];
-  return said.map(([, digits = ""]) => Number(digits.replace(",", ".")));
+  return SENTENCE.test(text) && !isLabel ? numbersSaid.grams(text) : [];
 }
 
 /** What the sentences of a sheet tell, by row. */
@@ -47,27 +43,8 @@ function amountsAbove(sheet: WorkbookSheet, row: number): readonly Amounts[] {
     .slice(0, NEAREST);
 }
 
-const isPercentAt = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
-  /^\W*%\W*$/.test(textAt(sheet, row, column + 1));
-
-/** Whether a formula reads a number in per cent, the sign in the cell behind it: of 1800 g it takes 18 times that. */
-const readsPercent = (sheet: WorkbookSheet, formula: string): boolean =>
-  referencesOf(formula).some(
-    ({ sheet: other, range: { top: row, left: column } }) =>
-      other === null && isPercentAt(sheet, { row, column }),
-  );
-
-/** The numbers that a formula may hold as the sentences above it tell them: each amount, and all of one together. */
-export function saidInSentences(
-  sheet: WorkbookSheet,
-  formula: string,
-  { row }: Place,
-): readonly number[] {
-  const numbers = amountsAbove(sheet, row).flatMap((amounts) => [
-    ...amounts,
-    amounts.reduce((sum, one) => sum + one, 0),
-    // Grams as kilograms, as a molality takes them.
-    ...amounts.map((one) => one / 1000),
-  ]);
-  return readsPercent(sheet, formula) ? [...numbers, ...numbers.map((one) => one / 100)] : numbers;
-}
+/** The numbers that a formula may hold as the sentences above it tell them: each mass, and all of one sentence together. */
+export const saidInSentences = (sheet: WorkbookSheet, { row }: Place): readonly number[] =>
+  amountsAbove(sheet, row)
+    .flatMap((amounts) => [...amounts, amounts.reduce((sum, one) => sum + one, 0)])
+    .flatMap(numbersSaid.asTaken);
