@@ -13,7 +13,7 @@ import {
 } from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
 import { textAt } from "../recipes/cells";
-import { massIn, unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
+import { isMass, massIn, unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
 import { rangesReadHere } from "../formulas/rangesReadHere";
 import { bareConstants } from "../solutions/bareConstants";
 import { isHeadedInDegrees } from "../amounts/isHeadedInDegrees";
@@ -58,12 +58,15 @@ function amountFindings(block: RecipeBlock): Finding[] {
   const besides = names.some((name) => {
     const { row, column } = amountPlace(block, recipe, name);
     const cell = sheet.cellAt(row, column);
-    // "Pears | g | 2800", "Pears | 2800 | g".
-    const near = layout === "down" ? [column - 1, column + 1] : [];
+    const isDown = layout === "down";
+    const beside = isDown ? textAt(sheet, row, column + 1) : "";
+    // "Pears | g | 2800": cups before grams are what these were made of.
+    const before = isDown ? unitFromWord(textAt(sheet, row, column - 1)) : null;
     return (
       typeof cell?.value === "string" ||
       unitFromFormat(cell?.format) !== null ||
-      near.some((at) => unitFromWord(textAt(sheet, row, at)) !== null) ||
+      unitFromWord(beside) !== null ||
+      (before !== null && isMass(before)) ||
       isTimesMass(sheet, { row, column })
     );
   });
