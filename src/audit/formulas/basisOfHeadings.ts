@@ -78,7 +78,8 @@ function saidOfOwn(
   titles: readonly string[],
 ): readonly number[] {
   const [heading, label] = [headingAbove(sheet, place), labelLeft(sheet, place)];
-  const own = [heading.text, label.text].flatMap((words) => [
+  const behind = textAt(sheet, place.row, place.column + 1);
+  const own = [heading.text, label.text, behind].flatMap((words) => [
     ...numbersSaid.counts(words),
     ...numbersSaid.masses(words),
     ...numbersSaid.money(words),

@@ -1,3 +1,4 @@
+import { addedToTotals } from "../answers/addedToTotals";
 import { componentPer100, compositionGrams, numberFrom } from "../answers/answers";
 import { unfitRecipes } from "../answers/unfitRecipes";
 import type { AuditContext } from "../context";
@@ -41,6 +42,8 @@ export function judgedRecipes(context: AuditContext): readonly JudgedRecipe[] {
         // A class's list whose water stands where nobody finds it is not all of a mix.
         if (isClassBlock(block) && !hasWater(block)) return [];
         if (isExtract(block, context.blocks) || unfitRecipes(context).has(recipe)) return [];
+        // A part meets the water of the others before it is frozen.
+        if (addedToTotals(block).length > 0) return [];
         if (isShoppingList(context, block, recipe)) return [];
         const mix = context.mixOf(block, recipe);
         const isMix = mix.whole && mix.items.length > 1 && bringsWater(mix);

@@ -101,6 +101,7 @@ export const englishCourses: readonly StrangersBook[] = [
   },
   {
     title: "Banoffee sundae, end-of-course dinner",
+    told: ["unknown-ingredient", "caution-not-named"],
     sheets: {
       "Ice cream": [
         [],

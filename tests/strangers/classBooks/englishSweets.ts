@@ -71,6 +71,7 @@ export const englishSweets: readonly StrangersBook[] = [
   },
   {
     title: "Gelato base, module 3 of the evening course",
+    told: ["hard-coded-number"],
     sheets: {
       Base: [
         ["Fior di latte, balancing by the gram (contains: milk)"],
@@ -237,6 +238,7 @@ export const englishSweets: readonly StrangersBook[] = [
   },
   {
     title: "All our sorbets compared",
+    told: ["unknown-ingredient"],
     sheets: {
       "Fruit lists": [
         ["Sorbets of the summer school. Everything in g. No nuts, milk, egg or gluten in any."],

@@ -111,6 +111,7 @@ export const germanCourses: readonly StrangersBook[] = [
   },
   {
     title: "Schokoladeneis Tag der offenen Tür",
+    told: ["unknown-ingredient"],
     sheets: {
       Zutaten: [
         ["Schokoladeneis, eine Maschinenfüllung"],

@@ -220,6 +220,7 @@ export const germanSweets: readonly StrangersBook[] = [
   },
   {
     title: "Bananeneis Kita-Nachmittag",
+    told: ["unknown-ingredient"],
     sheets: {
       "Bananen-Eis": [
         ["Bananeneis ohne Zuckerzusatz (für ca. 10 Kinder)"],

@@ -15,7 +15,7 @@ const ALL_OF_IT = new RegExp(
   `^((everything|all|alles|all (the )?ingredients|alle zutaten)( together| in all| zusammen| in allem)?|(one|a bit) of (each|everything)|je eines|von allem|raw (yield|mass|weight|total)|roh(masse|gewicht|menge|ausbeute))${UNIT}`,
 );
 const WHOLE_LOT = new RegExp(
-  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|(\\p{L}+ )?${LOT},? (sum|summe|together|zusammen|gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|(all )?in all|altogether|total|all told|as a whole|im ganzen|alles in allem))${UNIT}`,
+  `^((the |das |die |der )?(whole|entire|ganzer?|gesamter?) ${LOT}|(\\p{L}+ )?${LOT}( weight|gewicht)?,? (sum|summe|together|zusammen|gesamt|ges\\.?|insgesamt|insg\\.?|insges\\.?|in total|(all )?in all|altogether|total|all told|as a whole|im ganzen|alles in allem))${UNIT}`,
   "u",
 );
 const COMES_TO = new RegExp(
