@@ -107,13 +107,16 @@ const around = (one: CellRange, other: CellRange): CellRange => ({
   right: Math.max(one.right, other.right),
 });
 
-/** So many runs that touch each other are one table whose formulas hold its figures: told once. */
+/** So many runs that touch each other are one table whose formulas hold its figures. */
 const LEAST_IN_TABLE = 4;
+/** A run is compared with so many tables before it: a long sheet may have thousands. */
+const NEAR_TABLES = 20;
 
+/** Runs of different numbers that fill a table, as one: it is told once. */
 function tablesOf(runs: readonly Run[]): Run[] {
   const tables: { range: CellRange; readonly runs: Run[] }[] = [];
   for (const run of runs) {
-    const table = tables.find(({ range }) => touches(range, run.range));
+    const table = tables.slice(-NEAR_TABLES).find(({ range }) => touches(range, run.range));
     if (table === undefined) tables.push({ range: run.range, runs: [run] });
     else {
       table.range = around(table.range, run.range);
