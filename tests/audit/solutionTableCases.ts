@@ -66,7 +66,31 @@ const salty = (grams: number): readonly Solution[] =>
   SOLUTIONS.with(0, ["Kaliumchlorid", grams, 200, 74.55, 2]);
 
 /** Tables that say what is dissolved in how much water, a solution a row, and are worked out in another table. */
+/** Rows of solutions that are divided by a column, in grams or in something that is not said. */
+const divided = (heading: string, size: number, point: number): Rows => [
+  ["Solute", "m (g)", "M (g/mol)", heading, "molality", "depression (K)"],
+  ...(
+    [
+      ["sucrose", 34.23, 342.3, 1],
+      ["sodium chloride", 5.844, 58.44, 2],
+    ] as const
+  ).map(([solute, grams, molarMass, particles], at) => [
+    ...[solute, grams, molarMass, size],
+    ...[formula(`B${at + 2}/C${at + 2}/D${at + 2}`, 0.1 / size), particles * point],
+  ]),
+];
+
 export const solutionTableCases: readonly RuleCase[] = [
+  ...(
+    [
+      ["water (kg)", 0.25, 0.744, []],
+      ["water (kg)", 0.25, 7.44, ["F3", "F2"]],
+      ["poured in", 0.25, 0.744, []],
+    ] as const
+  ).map(([heading, size, point, cells]) => ({
+    ...{ rule: "result-differs", what: `rows divided by "${heading}": ${point} K`, cells },
+    rows: divided(heading, size, point),
+  })),
   {
     rule: "more-than-dissolves",
     what: "one row has too much for its water",

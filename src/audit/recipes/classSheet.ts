@@ -103,7 +103,9 @@ export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
   const [first] = block.recipes;
   const divisor = waterInRows(block);
   const byFormula =
-    divisor === null || first === undefined ? null : { water: divisor, recipe: first };
+    divisor === null || first === undefined || unitOfColumn(block, divisor) === null
+      ? null
+      : { water: divisor, recipe: first };
   const weighed = weighedColumns(block) ?? byFormula;
   if (weighed !== null) {
     const { water, recipe } = weighed;
@@ -112,6 +114,8 @@ export function withItsWater(block: RecipeBlock): readonly RecipeBlock[] {
       .filter(({ row }) => !isBlank(block.sheet, row, water))
       .map((name) => rowBlock(block, recipe, name, water));
   }
+  // Rows that are divided by something without a unit of mass are solutions, but nobody knows how strong.
+  if (divisor !== null) return [];
   const apart = waterByFormula(block) ?? waterLabel(block.sheet, block);
   if (apart !== null && first !== undefined && isOfEach(block, apart)) {
     return block.names
