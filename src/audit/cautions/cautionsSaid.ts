@@ -1,3 +1,5 @@
+import { saysPasteurised } from "./saysPasteurised";
+
 /** A caution that a recipe may carry, and how a sheet says it. */
 export interface SaidCaution {
   readonly key: "honey and infants" | "alcohol" | "raw egg" | "raw flour" | "glycerol and children";
@@ -30,11 +32,8 @@ const STRENGTH = /^(?=.*\d).*\b(abv|al[ck]\.?)\b.*%|^(?=.*\d).*\bal[ck]\.? .*%? 
 const FREE =
   /al[ck]ohol[- ]?(free|frei)|\b(no|without|free (of|from)|ohne|kein(en)?|frei von) al[ck]ohol/gi;
 
-const PASTEURISED = /(?<!un|un-|not |nicht |non-?)(pasteuri[sz]ed?\b|\bpast\.|pasteurisier)/i;
-const RAW_EGG = new RegExp(
-  `raw (or undercooked )?(egg|yolk)|uncooked egg|\\brohe[mnrs]? (ei|eigelb|eier)|\\brohei\\b|pasteuri[sz]ed?\\b|${PASTEURISED.source}`,
-  "i",
-);
+const RAW_EGG =
+  /raw (or undercooked )?(egg|yolk)|uncooked egg|\brohe[mnrs]? (ei|eigelb|eier)|\brohei\b|pasteuri[sz]ed?\b|pasteurisier|\bpast\./i;
 
 function tellsOfAlcohol(text: string): boolean {
   const told = text.replaceAll(FREE, "");
@@ -61,7 +60,7 @@ export const cautionsSaid: readonly SaidCaution[] = [
   {
     key: "raw egg",
     said: (text) => RAW_EGG.test(text),
-    isAverted: (label) => PASTEURISED.test(label),
+    isAverted: saysPasteurised,
     advice: "it contains raw egg unless pasteurised",
   },
   {
