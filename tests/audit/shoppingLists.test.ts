@@ -98,3 +98,24 @@ describe("What is bought of a recipe", () => {
     expect(rulesOn(book)).toContain("ambiguous-ingredient");
   });
 });
+
+describe("What is bought in the order of the recipe, but for what is at hand", () => {
+  const bought = (last: number): Readonly<Record<string, Rows>> => ({
+    Recipe: [
+      ["Ingredient", "g"],
+      ["whole milk", 520],
+      ["cream 35 % fat", 200],
+      ["egg yolk, pasteurised", 90],
+      ["caster sugar", 140],
+    ],
+    Shop: [
+      ["For 4 batches", "g"],
+      ["milk", formula("4*Recipe!B2", 2080)],
+      ["cream", formula("4*Recipe!B3", 800)],
+      ["sugar", formula(`4*Recipe!B${last}`, 4 * (last === 5 ? 140 : 90))],
+    ],
+  });
+  test("reads the line that its short name means", () => {
+    expect(rulesOn(bought(5)).join()).not.toMatch(/inconsistent|slips/);
+  });
+});

@@ -84,6 +84,17 @@ export const structureCases: readonly RuleCase[] = [
     what: `what each has of what is counted, not as "${label}" says`,
     rows: costed(cost, [label, formula("B7/350", 1.4)]),
   })),
+  ...["Lemon ice for 20", "Lemon ice"].map((title): RuleCase => ({
+    ...{ rule: "hard-coded-number", what: `three times as much for 60, under "${title}"` },
+    rows: [
+      [title],
+      ["Ingredient", "g", "for 60"],
+      ["water", 600, formula("B3*3", 1800)],
+      ["sucrose", 150, formula("B4*3", 450)],
+      ["lemon juice", 90, formula("B5*3", 270)],
+    ],
+    cells: title.endsWith("20") ? [] : ["C3:C5"],
+  })),
   {
     ...{ rule: "hard-coded-number", cells: [] },
     what: "what each has of what is counted, which an answer happens to be as well",

@@ -64,11 +64,17 @@ const saidOfRead = (sheet: WorkbookSheet, formula: string): readonly number[] =>
     ...numbersSaid.outOf(labelLeft(sheet, place).text),
   ]);
 
-/** How many times as many the numbers below a heading are for as those that their formulas read: "for 30" after "for 10". */
-function timesSaid(sheet: WorkbookSheet, formula: string, place: Place): readonly number[] {
+/** How many times as many the numbers below a heading are for as those that their formulas read: "for 30" after "for 10", be that in the title. */
+function timesSaid(
+  sheet: WorkbookSheet,
+  formula: string,
+  place: Place,
+  titles: readonly string[],
+): readonly number[] {
   const own = numbersSaid.counts(headingAbove(sheet, place).text);
-  const read = readBy(formula).flatMap((at) => numbersSaid.counts(headingAbove(sheet, at).text));
-  return own.flatMap((count) => read.map((other) => count / other));
+  const read = readBy(formula).map((at) => headingAbove(sheet, at).text);
+  const others = [...read, ...titles].flatMap(numbersSaid.counts);
+  return own.flatMap((count) => others.map((other) => count / other));
 }
 
 /** The numbers that the words around a formula's own cell say: of how many, of how much, for what it sells. */
@@ -121,7 +127,7 @@ export function basisOfHeadings(
     const isInWords = [
       () => saidOfOwn(sheet, place, over),
       () => saidOfRead(sheet, formula),
-      () => timesSaid(sheet, formula, place),
+      () => timesSaid(sheet, formula, place, over),
       () => saidInSentences(sheet, place),
     ].some((said) => said().some((number) => Math.abs(number - value) <= 1e-9 * value));
     if (!isInWords) return false;
