@@ -1,3 +1,4 @@
+import { isPlainSum } from "../formulas/isPlainSum";
 import { contains, referencesOf } from "../../workbook/references";
 import type { AuditContext } from "../context";
 import { patternAt, type FilledLine } from "../formulas/filledLines";
@@ -7,7 +8,6 @@ import { isFarFromSum } from "./isFarFromSum";
 import { totalElsewhere } from "./totalElsewhere";
 import { agrees, sumOf, type Summand, type Totalled } from "./totalledLines";
 
-const PLAIN_SUM = /^\s*SUM\s*\(\s*[$A-Z0-9:,;\s]+\)\s*$/i;
 /** Sums along a row read few cells. */
 const MOST_SUMMANDS = 400;
 
@@ -52,7 +52,7 @@ function totalAt(line: FilledLine, place: Place): FilledTotal[] {
     ({ counts, place: { row, column } }) =>
       counts && !read.some((range) => contains(range, row, column)),
   );
-  return PLAIN_SUM.test(formula) && missing.length > 0 ? [{ total, missing }] : [];
+  return isPlainSum(formula) && missing.length > 0 ? [{ total, missing }] : [];
 }
 
 /**
@@ -61,5 +61,5 @@ function totalAt(line: FilledLine, place: Place): FilledTotal[] {
  */
 export const filledTotals = (context: AuditContext): FilledTotal[] =>
   filledColumns(context)
-    .filter(({ pattern }) => PLAIN_SUM.test(pattern))
+    .filter(({ pattern }) => isPlainSum(pattern))
     .flatMap((line) => line.strangers.flatMap((place) => totalAt(line, place)));

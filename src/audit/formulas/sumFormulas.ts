@@ -1,3 +1,4 @@
+import { isPlainSum } from "./isPlainSum";
 import { rangeName } from "../../workbook/address";
 import type { CellRange } from "../../workbook/model";
 import { contains, referencesOf } from "../../workbook/references";
@@ -63,11 +64,9 @@ export function rangeOfAll(places: readonly Place[]): CellRange {
   return { top, bottom, left, right };
 }
 
-const PLAIN_SUM = /^\s*SUM\s*\(\s*[$A-Z0-9:,;\s]+\)\s*$/i;
-
 /** A plain sum made to count every number once, in as many ranges as the totals among them make it; null for other formulas. */
 export function wholeSum({ formula, summands, otherTotals }: Totalled): string | null {
-  if (formula === undefined || !PLAIN_SUM.test(formula) || summands.length === 0) return null;
+  if (formula === undefined || !isPlainSum(formula) || summands.length === 0) return null;
   const parts: Place[][] = [[]];
   let previous: Place | null = null;
   for (const { place } of summands) {
