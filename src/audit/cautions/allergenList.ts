@@ -37,8 +37,13 @@ const partsOf = (said: string): string[] =>
 export const isTelling = (text: string): boolean =>
   [SAYS, TO_EATERS].some((words) => words.test(text.toLowerCase()));
 
-/** Whether a sentence goes on with nothing but allergens behind words and a colon that tell: "Inside: milk". */
+/** "Pistachio = tree nut, base = milk", and no number that something is the same as. */
+const EQUALS = /^[^\d=]*\p{L}{2}[^\d]*=/u;
+
+/** Whether a sentence goes on with nothing but allergens behind words and a colon that tell, or behind what has them: "Inside: milk", "Base = milk". */
 function tellsList(sentence: string): boolean {
+  if (EQUALS.test(sentence))
+    return partsOf(sentence.slice(sentence.lastIndexOf("=") + 1)).every((part) => NAME.test(part));
   const colon = sentence.indexOf(":");
   if (colon < 0) return false;
   const [before, behind] = [sentence.slice(0, colon).trim(), partsOf(sentence.slice(colon + 1))];

@@ -1,4 +1,5 @@
 import { isAllergenList } from "./allergenList";
+import { cautionsSaid } from "./cautionsSaid";
 import { saysByLetters } from "./saysByLetters";
 import { saysInIt } from "./saysInIt";
 
@@ -49,9 +50,21 @@ const hasAllergens = (text: string): boolean =>
       ),
     );
 
+/** "With dairy", "mit Milchprodukten": nobody calls an ingredient so, hence it is said of what is in it. */
+const WITH_DAIRY =
+  /(?<!\p{L})(with|has|have|uses?|made (?:of|from|with)|mit|hat|haben|aus) (dairy|milk products|lactose|laktose|milch(?:produkten?|erzeugnissen?))(?![\p{L}-]| (?:free|frei)(?!\p{L}))/iu;
+
+/** "Not for babies (honey). Cow's milk.": who tells of one thing, tells of allergens in a sentence of their own. */
+const tellsInSentence = (said: string): boolean =>
+  (ALLERGENS_SAID.test(said) || cautionsSaid.some((caution) => caution.said(said))) &&
+  said
+    .split(/[.;!](?:\s|$)/)
+    .slice(1)
+    .some((sentence) => isAllergenList(sentence.replace(/^[^:]*:/, "")));
+
 /** Whether a text speaks of allergens: as a heading or label that names none, or as a statement; null when of neither. */
 export function allergensSaid(said: string): "heading" | "statement" | null {
-  if (NOT_FREE.test(said)) return "statement";
+  if (NOT_FREE.test(said) || WITH_DAIRY.test(said) || tellsInSentence(said)) return "statement";
   const text = said.replaceAll(HAS_NONE, "");
   if (hasAllergens(text) || saysByLetters(text)) return "statement";
   if (OF_EATERS.test(text)) return null;

@@ -1,3 +1,4 @@
+import { saysEggSafe } from "./saysEggSafe";
 import { saysPasteurised } from "./saysPasteurised";
 
 /** A caution that a recipe may carry, and how a sheet says it. */
@@ -19,7 +20,7 @@ const NOT_TO_EATER =
 const HAS_ALCOHOL =
   /\b(contains?|has|have|with|enthält|enthalten|mit) (some |etwas |\d+([.,]\d+)? ?% )?al[ck]ohol|\b(contains?|enthält) (some |etwas )?(alc\b|spirits?\b|spirituose)/i;
 const GROWN_UP =
-  /adults|grown[- ]?ups|erwachsene|18 (years|jahren)|(ab|over|from|under|unter) (18|eighteen)s?(?=\s*($|[,;!)]|[.:](?!\d)|years?\b|jahren?\b|only\b))|\b18 ?\+|minderjährige/i;
+  /adults|grown[- ]?ups|erwachsene|18 (years|jahren)|(ab|over|from|under|unter) (18|eighteen)s?(?=\s*($|[,;!)]|[.:](?!\d)|[–-](?!\s*\d)|years?\b|jahren?\b|only\b))|\b18 ?\+|minderjährige/i;
 const PREGNANT = /pregnan|schwanger/i;
 /** Of cold food with spirits this is said for one reason only. */
 const NO_CHILDREN =
@@ -34,6 +35,9 @@ const FREE =
 
 const RAW_EGG =
   /raw (or undercooked )?(egg|yolk)|uncooked egg|\brohe[mnrs]? (ei|eigelb|eier)|\brohei\b|pasteuri[sz]ed?\b|pasteurisier|\bpast\./i;
+
+/** "Yolks are cooked to 84 °C": only where egg is named it is what was heated. */
+const EGG = /\b(eggs?|egg ?yolks?|yolks?|ei|eier|eigelbe?|eidotter|dotter)\b/i;
 
 function tellsOfAlcohol(text: string): boolean {
   const told = text.replaceAll(FREE, "");
@@ -60,7 +64,7 @@ export const cautionsSaid: readonly SaidCaution[] = [
   {
     key: "raw egg",
     said: (text) => RAW_EGG.test(text),
-    isAverted: saysPasteurised,
+    isAverted: (label) => saysPasteurised(label) || (EGG.test(label) && saysEggSafe(label)),
     advice: "it contains raw egg unless pasteurised",
   },
   {

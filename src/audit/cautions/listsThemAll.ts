@@ -1,5 +1,6 @@
 import type { Allergen } from "../../catalogue/ingredient";
 import { allergensListed } from "./allergensListed";
+import { allergensSetOff } from "./allergensSetOff";
 
 /** What is to be done or bought with them, not told: "Add milk, egg", "Still to buy: milk, eggs", "Fridge: …". */
 const TO_COOK = [
@@ -25,24 +26,12 @@ const LETTERS: Partial<Record<Allergen, string>> = {
 };
 const ONLY_LETTERS = /^\W*(?:\p{L}{1,6}[.:]\s*)?((?:[A-R][\s,;/+&]*){2,})\W*$/u;
 
-/** Words in capitals or between stars, as law wants allergens set off from other ingredients. @source eu1169_2011 */
-const SET_OFF = /(?<!\p{L})\p{Lu}{3,}(?!\p{L})|\*{1,2}[\p{L} -]+\*{1,2}/gu;
 const OF_LABEL = /^\W*(ingredients?|zutaten|made (of|from|with)|aus)\b.*[:,]/i;
-const STEMS: Partial<Record<Allergen, RegExp>> = {
-  milk: /milk|milch|cream|sahne|whey|molke|butter|lactose|laktose/i,
-  egg: /egg|(?<!w)ei(er|gelb|klar)?(?!\p{L})/iu,
-  "tree nuts": /nut|nuss|nüss|almond|mandel|pistac|pistaz|pecan|cashew/i,
-  peanuts: /peanut|erdnuss|erdnüss/i,
-  "gluten cereals": /wheat|weizen|gluten|flour|mehl|barley|gerste|oat|hafer/i,
-  soy: /soy|soja/i,
-  sesame: /sesam|tahin/i,
-};
 
-function setsOffAll(text: string, carried: readonly Allergen[]): boolean {
-  const parts = text.match(SET_OFF) ?? [];
-  const isMixed = /\p{Ll}{3}/u.test(text);
-  return isMixed && carried.every((one) => parts.some((part) => STEMS[one]?.test(part) === true));
-}
+const setsOffAll = (text: string, carried: readonly Allergen[]): boolean => {
+  const parts = allergensSetOff(text);
+  return carried.every((one) => parts.has(one));
+};
 
 function hasAllLetters(text: string, carried: readonly Allergen[]): boolean {
   const [, letters] = ONLY_LETTERS.exec(text) ?? [];

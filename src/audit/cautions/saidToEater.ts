@@ -10,6 +10,7 @@ import { saysAnswer } from "../answers/saysAnswer";
 import { isAllergenList, isOneWord, isPutUp, isTelling } from "./allergenList";
 import type { AuditContext } from "../context";
 import { listsThemAll } from "./listsThemAll";
+import { setsOffInLines } from "./setsOffInLines";
 import { marksThemAll } from "./marksThemAll";
 import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import type { RecipeBlock } from "../recipes/recipeBlock";
@@ -54,8 +55,10 @@ function hasNumberRight({ sheet, row, column }: Said): boolean {
 /** "Honey, no under-ones (12 months).": four words and a full stop that shortens none. */
 const SENTENCE = /^(?:\S+\s+){3,}.*?(?:\p{L}{5}|[\d)])[.!]$/u;
 
+/** A sentence is none, nor is what a semicolon parts. */
 const isLabel = (text: string): boolean =>
-  text.length <= LONGEST_LABEL && (!SENTENCE.test(text.trim()) || saysAnswer(text));
+  text.length <= LONGEST_LABEL &&
+  ((!SENTENCE.test(text.trim()) && !text.includes(";")) || saysAnswer(text));
 
 /** Whether a cell stands in the lines of a list below a heading of allergens. */
 const isBelowAllergens = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said): boolean =>
@@ -161,13 +164,19 @@ const isOfPutUp = (blocks: readonly RecipeBlock[], { sheet, row, column }: Said)
       isPutUp(textAt(sheet, headerRow, column)),
   );
 
+/** As allergens are written so that nobody misses them. */
+const isInCapitals = (text: string): boolean => text === text.toUpperCase();
+
 /** Whether a cell with allergens stands for itself: no name in a list, no heading, no label of a number. */
 function isNote({ blocks }: AuditContext, one: Said): boolean {
   const { sheet, row, column, text } = one;
   if (isOfPutUp(blocks, one) || (isInColumnOfThem(blocks, one) && !isName(blocks, one)))
     return true;
   if (isTelling(text) && !isOfNumbers(one)) return true;
-  const isAlone = isBlank(sheet, row - 1, column) && isBlank(sheet, row + 1, column);
+  const above = textAt(sheet, row - 1, column);
+  const isAlone =
+    isBlank(sheet, row + 1, column) &&
+    (isBlank(sheet, row - 1, column) || (isInCapitals(text) && above.length > LONGEST_LABEL));
   const isBesideNumber = isLabel(text) && hasNumberBeside(one);
   if (isOfNumbers(one) || isBesideNumber || (isOneWord(text) && !isAlone)) return false;
   return !isName(blocks, one);
@@ -234,5 +243,9 @@ export function saysAllergens(
     if (said === "statement" || (said === "heading" && isFilled(context.blocks, one))) return true;
     return isListOfAll(context, one, carried);
   });
-  return isTold || sheets.some((sheet) => marksThemAll(sheet, carried));
+  return (
+    isTold ||
+    sheets.some((sheet) => marksThemAll(sheet, carried)) ||
+    context.blocks.some((block) => sheets.includes(block.sheet) && setsOffInLines(block, carried))
+  );
 }
