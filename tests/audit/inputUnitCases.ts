@@ -247,6 +247,65 @@ export const inputUnitCases: readonly RuleCase[] = [
   })),
   ...(
     [
+      ["Weights g. Milk and cream are from the farm.", []],
+      ["Berry ice / grams / for the fair", []],
+      ["What stands together must be alike. Grams per litre can.", []],
+      ["Two trials (g; for the fair)", []],
+      ["Grams and °C unless I say otherwise", []],
+      ["Everything g", []],
+      ["Alle Mengen in Gramm; Temperaturen in °C", []],
+      ["Von Herrn P. übernommen, Gewichte in Gramm", []],
+      ["Berry ice / pounds of fruit picked", ["B3"]],
+      ["Two trials, 80 g of each to taste", ["B3"]],
+      ["Sugar spun fine; gramophone on", ["B3"]],
+    ] as const
+  ).map(([title, cells]) => ({
+    rule: "input-without-unit",
+    what: `amounts on a sheet that says "${title}"`,
+    rows: [[title], [], ["Ingredient", "old"], ["Water", 500], ["Sugar", 150], ["Salt", 2]],
+    cells,
+  })),
+  ...(
+    [
+      ["Salt, kg", []],
+      ["Salt", ["B6"]],
+    ] as const
+  ).map(([heading, cells]) => ({
+    rule: "input-without-unit",
+    what: `amounts taken over from a column headed "${heading}"`,
+    rows: [
+      [null, heading.replace("Salt", "Ice and water"), heading],
+      ["mild", 4, 0.3],
+      ["usual", 4, 0.6],
+      [],
+      [],
+      [null, "water", "salt", "freezes at °C"],
+      ["mild", formula("B2", 4), formula("C2", 0.3), -4.4],
+      ["usual", formula("B3", 4), formula("C3", 0.6), -9.1],
+    ],
+    cells,
+  })),
+  ...(
+    [
+      ["Base, g:", []],
+      ["Base:", ["G1"]],
+    ] as const
+  ).map(([head, cells]) => ({
+    rule: "input-without-unit",
+    what: `pairs in a row that begins with "${head}"`,
+    rows: [
+      [head, "whole milk", 620, "cream 35 %", 180, "sugar", 120],
+      [],
+      ["honey g", "whole milk", "cream 35 %", "sugar", "sum g"],
+      ...[0, 20, 40].map((honey, at) => [
+        ...[honey, formula("$C$1", 620), formula("$E$1", 180), formula("$G$1", 120)],
+        formula(`SUM(A${at + 4}:D${at + 4})`, 920 + honey),
+      ]),
+    ],
+    cells,
+  })),
+  ...(
+    [
       ["A3*B6", ["B6"]],
       ["A3*B6", []],
     ] as const

@@ -7,7 +7,7 @@ import { headerRole } from "../recipes/headings/headerRole";
 import { nextColumn } from "../recipes/nextFilled";
 import type { Place, RecipeBlock } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
-import { unitFromFormat, unitFromWord } from "../recipes/amounts/unit";
+import { unitFromFormat, unitFromHeader, unitFromWord } from "../recipes/amounts/unit";
 import { isHeadedInDegrees } from "./isHeadedInDegrees";
 import { numbersSaid } from "../formulas/numbersSaid";
 import { headingOfSection } from "./headingOfSection";
@@ -63,6 +63,14 @@ function unitBeside(sheet: WorkbookSheet, place: Place): string {
 /** "10 | pops of | 75 | g", "8 | Becher zu | 120 | ml": what is counted, and of what size each is. */
 const COUNTED_OF = /^\p{L}[\p{L} -]{1,20} (?:of|at|à|zu|je|mit|with)$/iu;
 
+/** Whether a row of labels and numbers in turn begins with words that name a unit for all: "Base, g: | milk | 620 | sugar | 120". */
+function isHeadedInRow(sheet: WorkbookSheet, row: number, labelColumn: number): boolean {
+  let first = labelColumn - 2;
+  while (textAt(sheet, row, first) !== "" && looksNumeric(sheet, row, first + 1)) first -= 2;
+  const [head] = sheetTexts(sheet).columnsByRow.get(row) ?? [];
+  return head === first + 1 && unitFromHeader(textAt(sheet, row, head)) !== null;
+}
+
 function inputAt(
   sheet: WorkbookSheet,
   row: number,
@@ -82,6 +90,7 @@ function inputAt(
   if (unitFromWord(beside) !== null || namesUnit(beside) || COUNTED_OF.test(beside)) return null;
   // "Scoop 65 g | 65".
   if (numbersSaid.masses(label).includes(value)) return null;
+  if (isHeadedInRow(sheet, row, labelColumn)) return null;
   const { top, words } = headingOfSection(sheet, { row, column: labelColumn });
   // "Prices (€ per kg)" over the names once more says it of each; what heads a recipe says nothing of what goes on below.
   const isBelowRecipe = recipes.some((range) => range.bottom >= top && range.top <= row);

@@ -12,7 +12,7 @@ import {
   type RecipeBlock,
 } from "../recipes/recipeBlock";
 import { headerRole } from "../recipes/headings/headerRole";
-import { textAt } from "../recipes/cells";
+import { looksNumeric, textAt } from "../recipes/cells";
 import { isMass, massIn, unitFromFormat, unitFromWord, unitText } from "../recipes/amounts/unit";
 import { rangesReadHere } from "../formulas/rangesReadHere";
 import { bareConstants } from "../solutions/bareConstants";
@@ -25,6 +25,8 @@ import { unitlessInputs } from "../amounts/unitlessInputs";
 
 const identity = { id: "input-without-unit", severity: "note" } as const;
 
+/** A formula that takes a cell over and does nothing with it. */
+const TAKEN = /^\s*\$?[A-Z]{1,3}\$?\d+\s*$/i;
 /** A row's label stands at most so far left of its amounts. */
 const REACH_LEFT = 4;
 
@@ -48,6 +50,19 @@ const isTimesMass = (sheet: WorkbookSheet, place: Place): boolean =>
       massIn(textAt(sheet, top, left - 1)) !== null,
   );
 
+/** A heading stands at most so far above what is taken from below it. */
+const REACH_UP = 30;
+
+/** Whether an amount is one that stands below a heading with its unit: "=B3" under "Salt, kg". */
+function isTakenFromMass(sheet: WorkbookSheet, { row, column }: Place): boolean {
+  const formula = sheet.cellAt(row, column)?.formula ?? "";
+  const [read] = TAKEN.test(formula) ? rangesReadHere(sheet, { row, column }) : [];
+  if (read === undefined) return false;
+  let above = read.top - 1;
+  while (above > read.top - REACH_UP && looksNumeric(sheet, above, read.left)) above -= 1;
+  return massIn(textAt(sheet, above, read.left)) !== null;
+}
+
 /** Amounts for which neither header nor cell, format, total or the sheet names a unit. */
 function amountFindings(block: RecipeBlock): Finding[] {
   const { sheet, names, unitColumn, recipes, layout, range } = block;
@@ -67,7 +82,8 @@ function amountFindings(block: RecipeBlock): Finding[] {
       unitFromFormat(cell?.format) !== null ||
       unitFromWord(beside) !== null ||
       (before !== null && isMass(before)) ||
-      isTimesMass(sheet, { row, column })
+      isTimesMass(sheet, { row, column }) ||
+      isTakenFromMass(sheet, { row, column })
     );
   });
   if (besides || saysMass(block.sheet)) return [];

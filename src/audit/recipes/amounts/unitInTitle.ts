@@ -8,7 +8,7 @@ import { leadingUnit, unitFromWord, type AmountUnit } from "./unit";
 const ROWS_ABOVE = 6;
 /** "All amounts in g", "Mengen in Gramm", "Sorten (Gramm je Ansatz)", "grams per batch", "Rezepte in % der Masse", "Sorts (amounts in kg)", "Menu (g)". */
 const IN_UNIT = /\b(?:in|as)\s+([^\s()[\],;:][^()[\],;:]{0,24}?)\s*[)\].]?$/iu;
-const BRACKETED = /[([]\s*([^()[\]]{1,24})\s*[)\]]\s*$/;
+const BRACKETED = /[([]\s*([^()[\];]{1,24})\s*(?:;[^()[\]]*)?[)\]]\s*$/;
 
 /** "All shares in % m/m": for more than the one number that may stand beside or below. */
 const OF_ALL =

@@ -1,4 +1,5 @@
 import { partOf } from "../../answers/partLabel";
+import { unitOfHeading } from "../amounts/unitOfHeading";
 import { isBlank, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { headerRole } from "../headings/headerRole";
@@ -18,6 +19,16 @@ function nextRow({ sheet, range, names }: RecipeBlock): number | null {
   return null;
 }
 
+/** A list whose amounts are in the unit that the label of their total says, "grams in all", where nothing else says one. */
+function withUnitOf(label: string, block: RecipeBlock): RecipeBlock {
+  const unit = unitOfHeading(label);
+  if (unit === null) return block;
+  const recipes = block.recipes.map((recipe) =>
+    recipe.unitAssumed ? { ...recipe, unit, unitAssumed: false } : recipe,
+  );
+  return { ...block, recipes };
+}
+
 /**
  * Gives a list without totals the row of the next words below it, blank rows between, when one of its columns is
  * added up there: what is typed there in its other columns is a total, too.
@@ -35,5 +46,7 @@ export function withTotalRowBelow({ check }: FinderContext, block: RecipeBlock):
   const columns = new Set([...recipes.map(({ line }) => line), ...roles.keys()]);
   const isOwn = (column: number) => column >= range.left && column <= range.right;
   const isSummed = [...columns].some((at) => isOwn(at) && addsList(sheet, row, at, items));
-  return isSummed ? { ...block, totals: [row], range: { ...range, bottom: row } } : block;
+  return isSummed
+    ? withUnitOf(label, { ...block, totals: [row], range: { ...range, bottom: row } })
+    : block;
 }
