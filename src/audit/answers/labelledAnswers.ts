@@ -6,12 +6,14 @@ import { precedentsOf } from "../formulas/precedents";
 import { rangesRead } from "../formulas/rangesRead";
 import { isLedger } from "../recipes/isLedger";
 import { hasInputsOfItsOwn } from "./inputsOfItsOwn";
+import { isOfLines } from "./isOfLines";
+import { isOfTableAbove } from "./isOfTableAbove";
 import { labelAt } from "./labelAt";
 import { nearAnswers, type IsName } from "./nearAnswers";
 import { recipeBehind } from "./recipeBehind";
 import { readsAmounts } from "./recipeInBlock";
-import { isBlank } from "../recipes/cells";
-import { type Place, type RecipeBlock } from "../recipes/recipeBlock";
+import { isBlank, textAt } from "../recipes/cells";
+import { type Place, type RecipeBlock, type RecipeName } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 
 /** Whether a label is one of a list's headings, whose numbers stand below it. */
@@ -72,7 +74,9 @@ function namesOf(blocks: readonly RecipeBlock[]): Map<WorkbookSheet, Set<string>
     const here = places.get(sheet) ?? new Set<string>();
     places.set(sheet, here);
     // The words of a worked example may hold a name and ask for an answer.
-    if (answers === undefined) for (const { row, column } of names) here.add(`${row},${column}`);
+    const isName = ({ row, column, item }: RecipeName) =>
+      answers === undefined || textAt(sheet, row, column) === item;
+    for (const name of names.filter(isName)) here.add(`${name.row},${name.column}`);
   }
   return places;
 }
@@ -97,14 +101,17 @@ function freeAnswers(
         const isOfRow = lines.some(({ layout }) => layout === "across");
         if (isOfRow && !isBlank(sheet, row, column - 1)) continue;
         const further = isOfLine ? [] : furtherAnswerPlaces(sheet, { row, column }, first);
-        for (const place of first === null ? further : [first, ...further]) {
+        const places = first === null ? further : [first, ...further];
+        if (blocks.some((block) => isOfLines(block, sheet, places))) continue;
+        for (const place of places) {
           if (taken.has(`${sheet.name}!${place.row},${place.column}`)) continue;
           const isOfList = (block: RecipeBlock) =>
             isHeading(block, sheet, { row, column }) || isAmongAmounts(block, sheet, place);
           const behind = blocks.some(isOfList)
             ? null
             : recipeBehind(workbook, blocks, sheet, place, place !== first);
-          if (behind !== null) answers.push({ sheet, ...place, label, ...behind });
+          if (behind === null || isOfTableAbove(behind.block, sheet, places)) continue;
+          answers.push({ sheet, ...place, label, ...behind });
         }
       }
     }

@@ -1,4 +1,5 @@
 import type { Workbook } from "../../workbook/model";
+import { NAMESPACE } from "../../worksheet/namespace";
 import { headingOfSection } from "../amounts/headingOfSection";
 import { textAt } from "../recipes/cells";
 import { formKind } from "../recipes/forms/formLabels";
@@ -13,6 +14,12 @@ import { amountsOf, isPlainAnswer, plainPartOf } from "./plainPart";
 import { saysWaterOfVessel } from "./waterOfVessel";
 
 const MONEY = /[€$£]/;
+
+/** One of our functions that tells something else of a mix than how much of a part is in it. */
+const ASKS_OTHER_THING = new RegExp(
+  `\\b${NAMESPACE}\\.(?!(COMPONENT|COMPOSITION|CONCENTRATION|MASSFRACTION|GRAMS|BRIX|UNFROZENSOLIDS|MAXFREEZECONCENTRATED)\\()\\w+\\(`,
+  "i",
+);
 
 /** Whether a label stands below words that head lines of money: "Costs (€)". */
 function isOfMoney({ sheet, row, column }: LabelledAnswer): boolean {
@@ -36,6 +43,7 @@ export function partAnswers(
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
     if (isOfMoney(answer)) return false;
+    if (ASKS_OTHER_THING.test(sheet.cellAt(row, column)?.formula ?? "")) return false;
     if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
     // "Auf Wasser (g)" is what the solute is dissolved in, not what there is of it per so much water.
     return plainPartOf(label) === null

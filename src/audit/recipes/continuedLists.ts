@@ -65,15 +65,21 @@ function isNextRecipe(
   return again > 0 || saysRecipe(heading) || headerRole(heading) === "name";
 }
 
-/** Words with nothing beside them after a blank row, and an ingredient right below: the title of a recipe. */
-function isTitleAlone(
+/** Words with no number beside them after a blank row, and an ingredient right below: the title of a recipe. */
+function isTitle(
   { sheet }: FinderContext,
   segment: Segment,
   row: number,
   known: readonly number[],
 ): boolean {
-  const isAlone = columnsBeside(segment).every((at) => isBlank(sheet, row, at));
-  return isAlone && isBlank(sheet, row - 1, segment.column) && known[0] === row + 1;
+  const role = headerRole(textAt(sheet, row, segment.column));
+  const isOfNumber = columnsBeside(segment).some((at) => holdsNumber(sheet, row, at));
+  return (
+    !isOfNumber &&
+    (role === null || role === "amount") &&
+    isBlank(sheet, row - 1, segment.column) &&
+    known[0] === row + 1
+  );
 }
 
 /** How a row begins another list than the one before: as another recipe, as the same ones again, or not at all. */
@@ -89,12 +95,13 @@ function beginning(
   const known = knownLines(context, segment, rows.slice(0, FIRST_LINES));
   const again = repeats(context, segment, known)(list);
   if (own === "") {
-    const isTitled = known.length >= LEAST_KNOWN && isTitleAlone(context, segment, row, known);
+    const isTitled = known.length >= LEAST_KNOWN && isTitle(context, segment, row, known);
     if (isTitled && list.end === "answers") return "next";
+    if (segment.headerRow === null) return null;
     const isAgain = known[0] === row && again >= LEAST_AGAIN && list.end === "answers";
     return isAgain ? "again" : null;
   }
-  if (own === key || known.length < LEAST_KNOWN) return null;
+  if (segment.headerRow === null || own === key || known.length < LEAST_KNOWN) return null;
   const isNext = list.end === "answers" || isNextRecipe(context, segment, row, again);
   return isNext ? "next" : null;
 }
@@ -107,12 +114,11 @@ const emptyList = (isAgain = false, title = ""): List => ({
 /**
  * The recipes of a list with one header for all of them, each followed by its answers or its total: where a column
  * to the left has other words and ingredients begin again, the next one begins; where the same names begin again,
- * the same recipes in another amount.
+ * the same recipes in another amount. Lists without a header, each with its title, are cut before those.
  */
 export function continuedLists(context: FinderContext, segment: Segment): Segment[] {
   const { sheet } = context;
   const { column, headerRow, rows } = segment;
-  if (headerRow === null) return [segment];
   const lists = [emptyList()];
   let key = "";
   for (const [at, row] of rows.entries()) {
@@ -128,11 +134,12 @@ export function continuedLists(context: FinderContext, segment: Segment): Segmen
     const role = headerRole(text);
     // Asked in this order, since a ledger has a hundred thousand names.
     if (role === null || isKnownName(context, text)) list.names.add(plainWords(text));
-    else if (ANSWER_ROLES.has(role)) list.end = "answers";
+    else if (ANSWER_ROLES.has(role) && list.names.size >= LEAST_KNOWN) list.end = "answers";
     else if (role === "total" && !OF_PART.test(text)) list.end ??= "total";
     list.rows.push(row);
   }
   if (lists.length === 1) return [segment];
+  if (headerRow === null) return lists.map(({ rows: own }) => ({ ...segment, rows: own }));
   return lists.map(({ rows: own, title, isAgain }, at) => ({
     ...segment,
     rows: own,

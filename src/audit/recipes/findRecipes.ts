@@ -15,6 +15,7 @@ import { withTitledNames } from "./names/titledNames";
 import { ownIngredientsIn, type OwnIngredients } from "./names/ownIngredients";
 import { mixCalls } from "./mixCalls";
 import type { RecipeBlock } from "./recipeBlock";
+import { withoutContents } from "./contents/withoutContents";
 import { withTotalsApart } from "./totals/totalsApart";
 import { labelsOfSums } from "./totals/labelsOfSums";
 import { sheetTexts, type SheetTexts } from "./sheetTexts";
@@ -65,7 +66,8 @@ function blocksOf(
     ({ names }) => !names.some(({ row, column }) => inOwn(row, column)),
   );
   const taken = [...[...down, ...ownHere].map(({ range }) => range), ...headingsOf(down)];
-  const lists = withCalledRecipes(context, [...down, ...blocksAcross(context, texts, taken, down)]);
+  const found = [...down, ...blocksAcross(context, texts, taken, down)].flatMap(withoutContents);
+  const lists = withCalledRecipes(context, found);
   const all = withForms(lists, solutionForms(context, texts, lists));
   const named = all.map((block) => withTitledNames(context, block));
   return withTotalsApart(context, named.map(withUnitsOfMultiples));

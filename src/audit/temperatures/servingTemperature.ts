@@ -48,6 +48,20 @@ function temperatureInLineC(result: StatedResult): number | null {
   return null;
 }
 
+/** Nothing but a temperature: "−12 °C", "at -12 °C:". */
+const ONLY_TEMPERATURE =
+  /^(at |bei |@ ?|t ?= ?)?[-−–]? ?\d+([.,]\d+)? ?(°|º|deg(rees?)?|grad)? ?[cf]?:?$/i;
+
+/** The temperature that stands over an answer as the heading of its column: "−10 °C | −12 °C", below them "Ice, % of the water". */
+function temperatureOverC({ sheet, row, column }: StatedResult): number | null {
+  for (let above = row - 1; above >= Math.max(0, row - REACH_OVER); above -= 1) {
+    const words = textAt(sheet, above, column);
+    if (words !== "") return ONLY_TEMPERATURE.test(words) ? labelledTemperatureC(words) : null;
+  }
+  return null;
+}
+
+const REACH_OVER = 6;
 const REACH_ABOVE = 2;
 const REACH_LEFT = 3;
 const REACH_BELOW = 3;
@@ -127,7 +141,7 @@ function temperatureReadInRowC(
   return others.every((other) => other === first) ? first : null;
 }
 
-/** The temperature an ice share is stated for: by its own label, else the one its formula or those of its row read, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
+/** The temperature an ice share is stated for: by its own label, else the one its formula or those of its row read, else the one over it, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
   const inRow = temperatureInRowC(result) ?? temperatureInLineC(result);
@@ -136,6 +150,8 @@ export function temperatureOfResultC(context: AuditContext, result: StatedResult
   const read =
     temperatureReadC(context, all, result) ?? temperatureReadInRowC(context, all, result);
   if (read !== null) return read;
+  const over = temperatureOverC(result);
+  if (over !== null) return over;
   const onSheet = all.filter(({ sheet }) => sheet === result.sheet);
   // Beside the readings of a freezer the one at which it is served; of one for each recipe its own.
   const served = onSheet.length > 1 ? onSheet.filter(({ label }) => saysServing(label)) : onSheet;
