@@ -1,3 +1,4 @@
+import { remembered } from "../foundation/remembered";
 import { MAX_COLUMNS, MAX_ROWS, parseRangeName } from "./address";
 import type { CellRange } from "./model";
 
@@ -11,21 +12,20 @@ const REFERENCE =
   /"(?:[^"]|"")*"|(?:('(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.])(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3})(?![\p{L}\p{N}_(!])/giu;
 
 function rangeOf(text: string): CellRange | null {
-  const plain = text.replaceAll("$", "");
-  if (/\d/.test(plain)) return parseRangeName(plain);
-  const [first = "", second = first] = plain.split(":");
+  if (/\d/.test(text)) return parseRangeName(text);
+  const [first = "", second = first] = text.replaceAll("$", "").split(":");
   const columns = parseRangeName(`${first}1:${second}${MAX_ROWS}`);
   return columns === null || columns.right >= MAX_COLUMNS ? null : columns;
 }
 
-let last: { readonly formula: string; readonly references: readonly Reference[] } | null = null;
+/** Many rules ask of the formulas of a workbook; of a ledger's each asks of the formula before it several times in a row. */
+const FORMULAS_KEPT = 2000;
 
 /** The cells and ranges a formula names; those in other workbooks and in names are left out. */
-export function referencesOf(formula: string): readonly Reference[] {
-  // A rule asks of the formula before it several times in a row.
-  if (last?.formula !== formula) last = { formula, references: referencesIn(formula) };
-  return last.references;
-}
+export const referencesOf: (formula: string) => readonly Reference[] = remembered(
+  FORMULAS_KEPT,
+  referencesIn,
+);
 
 function referencesIn(formula: string): Reference[] {
   return [...formula.matchAll(REFERENCE)].flatMap(([, sheet, address]) => {

@@ -1,4 +1,6 @@
 const HARD = "(?:hard|solid|stiff|hart|fest|steif)";
+/** What most labels do not say is not looked for with all that has to stand around it. */
+const SAYS_HARD = new RegExp(HARD, "iu");
 const IN_THE_COLD =
   "(?= (?:(?:at|by|below|under|bei|ab|unter) ?[-−–] ?\\d|in (?:the|a|our|der) \\p{L}*(?:freezer|cabinet|cold|truhe|vitrine)|im \\p{L}*(?:schrank|froster|fach))";
 const SHARE = "(?:%|\\bper ?cent\\b|\\bprozent\\b|\\bshare\\b|anteil\\b)";
@@ -21,4 +23,4 @@ const SLUSH =
 
 /** A label that calls the ice in a mix by what it looks and feels like, in plain words. */
 export const frozenInWords = (label: string): string =>
-  label.replace(HARD_WATER, "frozen").replace(SLUSH, "freezing");
+  (SAYS_HARD.test(label) ? label.replace(HARD_WATER, "frozen") : label).replace(SLUSH, "freezing");

@@ -1,12 +1,12 @@
-import type { Workbook } from "../../workbook/model";
 import { NAMESPACE } from "../../worksheet/namespace";
 import { headingOfSection } from "../amounts/headingOfSection";
 import { textAt } from "../recipes/cells";
 import { formKind } from "../recipes/forms/formLabels";
 import { headerRole } from "../recipes/headings/headerRole";
-import { isOneRow, type RecipeBlock } from "../recipes/recipeBlock";
+import { isOneRow } from "../recipes/recipeBlock";
 import { bareShare } from "./bareShare";
 import { isOfOneSolute } from "./isOfOneSolute";
+import { keptAnswers } from "./keptAnswers";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";
@@ -30,10 +30,7 @@ function isOfMoney({ sheet, row, column }: LabelledAnswer): boolean {
 }
 
 /** The cells that say how much of something is in a recipe: water, solids, sugars, alcohol. */
-export function partAnswers(
-  workbook: Workbook,
-  blocks: readonly RecipeBlock[],
-): readonly LabelledAnswer[] {
+export const partAnswers = keptAnswers((workbook, blocks) => {
   // Beside a solution that has a row to itself a heading may be of an answer and of its water.
   const amounts = amountsOf(blocks.filter((block) => !isOneRow(block)));
   const isWanted = (label: string) =>
@@ -50,4 +47,4 @@ export function partAnswers(
       ? isOfOneSolute(answer.block) && formKind(label) !== "water"
       : isPlainAnswer(workbook, blocks, answer);
   });
-}
+});

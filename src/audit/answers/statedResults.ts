@@ -3,13 +3,13 @@ import { canBe } from "./canBe";
 import { copiedDepressions } from "./copiedDepressions";
 import { fitsUnit } from "./fitsUnit";
 import { answerAt, type LabelledAnswer } from "./labelledAnswer";
-import { labelledAnswers } from "./labelledAnswers";
 import { negatedDepressions } from "./negatedDepressions";
 import { withNegatedPoints } from "./negatedPoints";
 import { withoutDifferences } from "./withoutDifferences";
 import { textAt } from "../recipes/cells";
 import type { Place, Recipe, RecipeBlock } from "../recipes/recipeBlock";
 import { labelledTemperatureC, resultUnit, type ResultUnit } from "./resultLabel";
+import { resultAnswers } from "./resultAnswers";
 import { resultRole, type ResultRole } from "./resultRole";
 
 /** A number on the sheet that is labelled as a property of a recipe. */
@@ -66,8 +66,7 @@ export function statedResults(
   workbook: Workbook,
   blocks: readonly RecipeBlock[],
 ): readonly StatedResult[] {
-  const isWanted = (label: string) => resultRole(label) !== null;
-  const labelled = labelledAnswers(workbook, blocks, isWanted).flatMap((one) => resultAt(one));
+  const labelled = resultAnswers(workbook, blocks).flatMap((one) => resultAt(one));
   const own = withoutDifferences([...labelled, ...toldByFormula(blocks)]);
   const told = withNegatedPoints(own);
   const isTold = (one: StatedResult) =>

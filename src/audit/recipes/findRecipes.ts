@@ -34,13 +34,19 @@ function ownFor(sheet: WorkbookSheet, all: readonly OwnIngredients[]): OwnIngred
   return usable.find((own) => own.sheet === sheet) ?? usable[0] ?? null;
 }
 
+const forgivingChecks = new WeakMap<ItemCheck, ItemCheck>();
+
 /** A list of ingredients is one, too, when a name has a letter that only looks right. */
-const forgiving =
-  (check: ItemCheck): ItemCheck =>
-  (name) => {
+function forgiving(check: ItemCheck): ItemCheck {
+  const known = forgivingChecks.get(check);
+  if (known !== undefined) return known;
+  const forgives: ItemCheck = (name) => {
     const knowledge = check(name);
     return knowledge.kind === "unknown" ? check(foldedName(name)) : knowledge;
   };
+  forgivingChecks.set(check, forgives);
+  return forgives;
+}
 
 /** The headings of tables whose rows are blocks each: they head no recipes that stand across. */
 function headingsOf(lists: readonly RecipeBlock[]): readonly CellRange[] {

@@ -7,10 +7,9 @@ import { referencesOf } from "../../workbook/references";
 import { readableMass } from "../amounts/readableMass";
 import { amountPlace, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 import type { LabelledAnswer } from "../answers/labelledAnswer";
-import { labelledAnswers } from "../answers/labelledAnswers";
 import { isNotKnownThere, notKnownThere } from "../formulas/notKnownThere";
 import { partAnswers } from "../answers/partAnswers";
-import { resultRole } from "../answers/resultRole";
+import { resultAnswers } from "../answers/resultAnswers";
 import type { Rule } from "../rule";
 import { toldOnce } from "../toldOnce";
 
@@ -56,14 +55,9 @@ function readsError(sheet: WorkbookSheet, row: number, column: number): boolean 
 const fewRecipes = ({ blocks }: AuditContext): readonly RecipeBlock[] =>
   blocks.filter(({ recipes }) => recipes.length <= 1000);
 
-const isResult = (label: string): boolean => resultRole(label) !== null;
-
 function answersIn(context: AuditContext): readonly LabelledAnswer[] {
   const blocks = fewRecipes(context);
-  return [
-    ...labelledAnswers(context.workbook, blocks, isResult),
-    ...partAnswers(context.workbook, blocks),
-  ];
+  return [...resultAnswers(context.workbook, blocks), ...partAnswers(context.workbook, blocks)];
 }
 
 const errorFinding = (sheet: WorkbookSheet, place: Place, error: string, label?: string): Finding =>

@@ -4,6 +4,7 @@ import type { CellVisitor, Workbook, WorkbookCell, WorkbookSheet } from "../mode
 import { additionsAsSums, mayAdd } from "./additionsAsSums";
 import { addressBook, type AddressBook } from "./addressBook";
 import { asWrittenOn } from "./formulaAsWritten";
+import { heldCells } from "./heldCells";
 import { byAddressOn, type ByAddress } from "./formulaByAddress";
 
 /** A cell with its formula by address; the cell itself where that is how it is written. */
@@ -34,10 +35,10 @@ function readdressOn(sheet: WorkbookSheet, book: AddressBook): Readdress {
 
 function addressedSheet(sheet: WorkbookSheet, book: AddressBook): WorkbookSheet {
   const readdress = readdressOn(sheet, book);
-  const cellAt = (row: number, column: number): WorkbookCell | undefined => {
+  const cellAt = heldCells(sheet, (row, column) => {
     const cell = sheet.cellAt(row, column);
     return cell === undefined ? undefined : readdress(cell, row, column);
-  };
+  });
   const visitCells = (visit: CellVisitor): void =>
     eachCell(sheet, (row, column, cell) => visit(row, column, readdress(cell, row, column)));
   const visitFormulas = (visit: CellVisitor): void =>

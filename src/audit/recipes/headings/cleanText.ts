@@ -1,11 +1,15 @@
+import { remembered } from "../../../foundation/remembered";
+
 /** Most texts are clean: they are not written anew. */
 const NEEDS_CLEANING = /\s{2}|[^\S ]|^\s|[\s:*†‡]$|:\s?[([]/;
+
+const TEXTS_KEPT = 5000;
 
 /**
  * The words of a cell in the one form in which the audit reads them: blanks and line breaks as one space each, no
  * colon at the end or before a unit in brackets, no mark of a note below. Letters stay as they are typed.
  */
-export function cleanText(text: string): string {
+export const cleanText = remembered(TEXTS_KEPT, (text) => {
   if (!NEEDS_CLEANING.test(text)) return text;
   return text
     .replace(/\s+/g, " ")
@@ -14,4 +18,4 @@ export function cleanText(text: string): string {
     .replace(/ ?:$/, "")
     .replace(/ ?: ?(?=[([][^()[\]]+[)\]]$)/, " ")
     .trim();
-}
+});

@@ -1,3 +1,4 @@
+import { remembered } from "../../../foundation/remembered";
 import { amongNames } from "../../../catalogue/names/amongNames";
 import { knownItem } from "../../../catalogue/names/knownItem";
 import { normalName } from "../../../catalogue/normalName";
@@ -26,19 +27,18 @@ function ownNames(ownIngredients: Matrix | null): readonly string[] {
   return rows.map((row) => row[at]).filter((name) => typeof name === "string");
 }
 
+const NAMES_KEPT = 20_000;
+
+const inCatalogue: ItemCheck = remembered(NAMES_KEPT, (name): ItemKnowledge => {
+  if (WATER_LOST.test(normalName(name))) return KNOWN;
+  const match = knownItem(name);
+  if (match === undefined) return UNKNOWN;
+  return match.kind === "ambiguous" ? { kind: "ambiguous", choices: match.choices } : KNOWN;
+});
+
 /** Knows the user's own ingredients and the catalogue; each name is looked up once. */
 export function knownItems(ownIngredients: Matrix | null): ItemCheck {
+  if (ownIngredients === null) return inCatalogue;
   const isOwn = amongNames(ownNames(ownIngredients));
-  const answers = new Map<string, ItemKnowledge>();
-  const lookUp = (name: string): ItemKnowledge => {
-    if (isOwn(name) || WATER_LOST.test(normalName(name))) return KNOWN;
-    const match = knownItem(name);
-    if (match === undefined) return UNKNOWN;
-    return match.kind === "ambiguous" ? { kind: "ambiguous", choices: match.choices } : KNOWN;
-  };
-  return (name) => {
-    const answer = answers.get(name) ?? lookUp(name);
-    answers.set(name, answer);
-    return answer;
-  };
+  return remembered(NAMES_KEPT, (name) => (isOwn(name) ? KNOWN : inCatalogue(name)));
 }

@@ -1,3 +1,4 @@
+import { remembered } from "../../../foundation/remembered";
 import type { ItemCheck } from "./knownItems";
 import { unitFromHeader, unitFromWord, type AmountUnit } from "../amounts/unit";
 
@@ -40,11 +41,20 @@ function unitTakenOff(text: string): NameInList {
     : { item: text.slice(0, -ending.length).trim(), unit };
 }
 
+const TEXTS_KEPT = 2000;
+const readers = new WeakMap<ItemCheck, (text: string) => NameInList>();
+
 /**
  * Reads a cell of a list of ingredients: "Water (g)", "2) Sucrose", "Mass of salt (g)", "Lemon juice, fresh".
  * What stands around a name is taken off only where what is left is known.
  */
 export function nameInList(text: string, check: ItemCheck): NameInList {
+  const reader = readers.get(check) ?? remembered(TEXTS_KEPT, (one) => read(one, check));
+  readers.set(check, reader);
+  return reader(text);
+}
+
+function read(text: string, check: ItemCheck): NameInList {
   const isKnown = (name: string) => check(name).kind !== "unknown";
   if (isKnown(text)) return { item: text, unit: null };
   const bare = unitTakenOff(text);
