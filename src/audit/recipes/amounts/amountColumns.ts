@@ -1,5 +1,6 @@
 import type { WorkbookSheet } from "../../../workbook/model";
 import { contains, referencesOf } from "../../../workbook/references";
+import { columnsOfContents } from "../contents/columnsOfContents";
 import { addedColumns } from "./addedColumns";
 import { baseColumns } from "./baseColumns";
 import { holdsNumber, textAt } from "../cells";
@@ -95,7 +96,10 @@ export function amountColumns(
   const filled = (column: number) => items.filter((row) => holdsNumber(sheet, row, column)).length;
   const header = (column: number) => textAt(sheet, segment.headerRow ?? -1, column);
   const numbers = beside.filter((column) => filled(column) > 0);
-  const none = unweighed(sheet, numbers, { items, header, roles });
+  const none = new Set([
+    ...unweighed(sheet, numbers, { items, header, roles }),
+    ...columnsOfContents(sheet, numbers, items),
+  ]);
   const numeric = numbers.filter((column) => !none.has(column));
   const weighed = numeric.filter((column) => roles.get(column) === "amount");
   const ofOne = weightsOfOne(sheet, segment, items, weighed, { numeric, totals });
@@ -152,7 +156,8 @@ export function amountColumns(
   };
   const unspoken = numeric.filter((column) => spoken(column) === null && mayBe(column));
   const half = (column: number) => filled(column) * 2 >= items.length;
-  if (numeric.filter(half).length === 1) return unspoken.filter(half);
+  const filledUp = numeric.filter((column) => half(column) && spoken(column) !== "price");
+  if (filledUp.length === 1) return unspoken.filter(half);
   const titled = unspoken.filter(
     (column) => filled(column) >= 2 && textAt(sheet, segment.headerRow ?? -1, column) !== "",
   );

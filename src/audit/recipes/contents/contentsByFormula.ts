@@ -1,6 +1,10 @@
+import type { WorkbookSheet } from "../../../workbook/model";
 import { contains } from "../../../workbook/references";
 import { rangesReadHere } from "../../formulas/rangesReadHere";
-import { amountPlace, type Recipe, type RecipeBlock, type RecipeName } from "../recipeBlock";
+import type { Place } from "../recipeBlock";
+
+/** Where a line of a list has what it says of each ingredient, in their order. */
+export type Line = readonly Place[];
 
 /** A recipe told in so many amounts is a balance at most; more are a ledger. */
 const MOST_LINES = 50;
@@ -8,18 +12,23 @@ const MOST_LINES = 50;
 /** How far apart two shares may be and still be the same. */
 const SAME = 0.01;
 
-const numberAt = (block: RecipeBlock, one: Recipe, name: RecipeName): number => {
-  const { row, column } = amountPlace(block, one, name);
-  const value = block.sheet.cellAt(row, column)?.value;
+function numberAt(sheet: WorkbookSheet, place: Place | undefined): number {
+  const value = place === undefined ? 0 : sheet.cellAt(place.row, place.column)?.value;
   return typeof value === "number" ? value : 0;
-};
+}
 
-/** Which lines the formula of an amount reads for the same ingredient. */
-function linesRead(block: RecipeBlock, name: RecipeName, one: Recipe): readonly Recipe[] {
-  const ranges = rangesReadHere(block.sheet, amountPlace(block, one, name));
-  return block.recipes.filter((other) => {
-    const { row, column } = amountPlace(block, other, name);
-    return other !== one && ranges.some((range) => contains(range, row, column));
+/** Which of some lines a formula reads for the same ingredient. */
+function linesRead(
+  sheet: WorkbookSheet,
+  place: Place,
+  at: number,
+  lines: readonly Line[],
+): readonly Line[] {
+  const ranges = rangesReadHere(sheet, place);
+  return lines.filter((line) => {
+    const other = line[at];
+    if (other === undefined || other === place) return false;
+    return ranges.some((range) => contains(range, other.row, other.column));
   });
 }
 
@@ -32,22 +41,26 @@ function areAlike(shares: readonly number[]): boolean {
   );
 }
 
+/** What is known of a table when its lines are looked at. */
+interface Table {
+  readonly sheet: WorkbookSheet;
+  readonly lines: readonly Line[];
+  /** Lines that are known to be contents. */
+  readonly contents: readonly Line[];
+}
+
 /**
  * Whether one line says how much of each amount of another is water, fat or sugar: a part of it, each another one, worked
  * out of that amount and of nothing else but other contents.
  */
-function isContentOf(
-  block: RecipeBlock,
-  one: Recipe,
-  base: Recipe,
-  contents: readonly Recipe[],
-): boolean {
-  const used = block.names.filter((name) => numberAt(block, base, name) > 0);
-  const parts = used.map((name) => ({ name, amount: numberAt(block, one, name) }));
-  const shares = parts.map(({ name, amount }) => amount / numberAt(block, base, name));
-  const filled = parts.filter(({ amount }) => amount !== 0);
-  const isWorkedOut = (name: RecipeName) => {
-    const read = linesRead(block, name, one);
+function isContentOf({ sheet, lines, contents }: Table, one: Line, base: Line): boolean {
+  const parts = one
+    .map((place, at) => ({ place, at, whole: numberAt(sheet, base[at]) }))
+    .filter(({ whole }) => whole > 0);
+  const shares = parts.map(({ place, whole }) => numberAt(sheet, place) / whole);
+  const filled = parts.filter(({ place }) => numberAt(sheet, place) !== 0);
+  const isWorkedOut = (place: Place, at: number) => {
+    const read = linesRead(sheet, place, at, lines);
     return read.includes(base) && read.every((line) => line === base || contents.includes(line));
   };
   return (
@@ -55,33 +68,30 @@ function isContentOf(
     shares.every((share) => share >= 0 && share <= 1 + SAME) &&
     Math.min(...shares) < 1 / 2 &&
     !areAlike(shares) &&
-    filled.every(({ name }) => isWorkedOut(name))
+    filled.every(({ place, at }) => isWorkedOut(place, at))
   );
 }
 
 /** Whether a line puts contents together again, amount by amount. */
-const addsContents = (block: RecipeBlock, one: Recipe, contents: readonly Recipe[]): boolean =>
-  block.names.every((name) => {
-    const read = linesRead(block, name, one);
-    return (
-      numberAt(block, one, name) === 0 ||
-      (read.length >= 2 && read.every((line) => contents.includes(line)))
-    );
+const addsContents = ({ sheet, lines, contents }: Table, one: Line): boolean =>
+  one.every((place, at) => {
+    const read = linesRead(sheet, place, at, lines);
+    const isOfContents = read.length >= 2 && read.every((line) => contents.includes(line));
+    return numberAt(sheet, place) === 0 || isOfContents;
   });
 
 /**
  * The lines of a balance by their formulas: what each amount of another line holds of water, fat, sugars or solids, and
  * what puts those together again.
  */
-export function contentsByFormula(block: RecipeBlock): readonly Recipe[] {
-  const { recipes } = block;
-  if (recipes.length < 2 || recipes.length > MOST_LINES) return [];
-  const among = (contents: readonly Recipe[]) =>
-    recipes.filter((one) =>
-      recipes.some((base) => base !== one && isContentOf(block, one, base, contents)),
+export function contentsByFormula(sheet: WorkbookSheet, lines: readonly Line[]): readonly Line[] {
+  if (lines.length < 2 || lines.length > MOST_LINES) return [];
+  const among = (contents: readonly Line[]) =>
+    lines.filter((one) =>
+      lines.some((base) => base !== one && isContentOf({ sheet, lines, contents }, one, base)),
     );
   const contents = among(among([]));
-  const others = recipes.filter((one) => !contents.includes(one));
-  const added = others.filter((one) => addsContents(block, one, contents));
+  const others = lines.filter((one) => !contents.includes(one));
+  const added = others.filter((one) => addsContents({ sheet, lines, contents }, one));
   return [...contents, ...added];
 }
