@@ -23,17 +23,18 @@ const iceAt = (temperatureC: number): number => {
 
 describe("Numbers that say something else than an answer of the mix beside them", () => {
   test("solids of each line are not those of the mix; those beside a label are", () => {
-    const rows = (inMix: number): Rows => [
+    const rows = (inMix: number, label = "Total solids (g)"): Rows => [
       ["Base, grams", null, "€", "solids g"],
       ...LINES.map(([item, grams], at) => {
         const share = [0.119, 0.408, 1, 0.968][at]!;
         return [item, grams, 1 + at, formula(`B${at + 2}*${share}`, share * grams)];
       }),
       ["contains milk"],
-      ["Total solids (g)", inMix],
+      [label, inMix],
     ];
     expect(differing(rows(374))).toEqual([]);
     expect(differing(rows(500))).toEqual(["B7"]);
+    expect(differing(rows(500, "dry matter (g)"))).toEqual(["B7"]);
   });
   test("what is compared above a list is not its answer", () => {
     const rows = (more: Rows[number]): Rows => [

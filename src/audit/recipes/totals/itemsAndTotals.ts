@@ -1,6 +1,7 @@
 import { labelAt } from "../../answers/labelAt";
 import { holdsNumber, textAt } from "../cells";
 import { addsTotals } from "./addsTotals";
+import { saysContent } from "../contents/saysContent";
 import type { FinderContext } from "../finderContext";
 import { headerRole, type Role } from "../headings/headerRole";
 import { answersMix } from "../mixCalls";
@@ -58,7 +59,10 @@ const isAlone = ({ sheet }: FinderContext, row: number, column: number): boolean
 /** What the words of a line are about: "Lowered by | 1.3 | K" by the unit behind the number, biscuits "after freezing" nothing. */
 function roleAt({ sheet }: FinderContext, row: number, column: number): Role | null {
   const label = () => headerRole(withoutWhen(labelAt(sheet, { row, column })));
-  return headerRole(withoutWhen(textAt(sheet, row, column))) ?? label();
+  const text = textAt(sheet, row, column);
+  const role = headerRole(withoutWhen(text)) ?? label();
+  const isOpen = role === null || role === "amount";
+  return isOpen && saysContent(text) === "surely" ? "composition" : role;
 }
 
 /** Cuts a list at its totals and blank rows, and ends it where answers begin. */
