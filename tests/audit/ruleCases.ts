@@ -59,6 +59,7 @@ import { solutionRowCases } from "./solutionRowCases";
 import { solutionTableCases } from "./solutionTableCases";
 import { stoppingShortCases } from "./stoppingShortCases";
 import { lotsAndJugsCases } from "./lotsAndJugsCases";
+import { saidNumberCases } from "./saidNumberCases";
 import { structureCases } from "./structureCases";
 import { writtenUnitsCases } from "./writtenUnitsCases";
 import { sumLineCases } from "./sumLineCases";
@@ -150,6 +151,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...walkCases,
   ...helpingCases,
   ...lotsAndJugsCases,
+  ...saidNumberCases,
   ...structureCases,
   ...writtenUnitsCases,
   ...stoppingShortCases,

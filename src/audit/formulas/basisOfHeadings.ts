@@ -5,7 +5,9 @@ import { saysAnswer } from "../answers/saysAnswer";
 import { looksNumeric, textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 import { numbersSaid } from "./numbersSaid";
+import { factorsOfUnits } from "./factorsOfUnits";
 import { saidInSentences } from "./saidInSentences";
+import { sharesInSentences } from "./sharesInSentences";
 
 /** Whether a number in a formula is said where a person who reads the formula in its cell looks. */
 export type IsSaid = (formula: string, value: number, place: Place) => boolean;
@@ -61,7 +63,9 @@ const readBy = (formula: string): readonly Place[] =>
 const saidOfRead = (sheet: WorkbookSheet, formula: string): readonly number[] =>
   readBy(formula).flatMap((place) => [
     ...numbersSaid.counts(headingAbove(sheet, place).text),
+    ...numbersSaid.shares(headingAbove(sheet, place).text),
     ...numbersSaid.outOf(labelLeft(sheet, place).text),
+    ...numbersSaid.shares(labelLeft(sheet, place).text),
   ]);
 
 /** How many times as many the numbers below a heading are for as those that their formulas read: "for 30" after "for 10", be that in the title. */
@@ -89,6 +93,9 @@ function saidOfOwn(
     ...numbersSaid.counts(words),
     ...numbersSaid.masses(words),
     ...numbersSaid.money(words),
+    ...numbersSaid.shares(words),
+    ...numbersSaid.more(words),
+    ...factorsOfUnits(words),
   ]);
   // Over the labels "for 12 batches", over all "for 16 guests".
   const over = [textAt(sheet, heading.row, label.column), ...titles];
@@ -129,6 +136,7 @@ export function basisOfHeadings(
       () => saidOfRead(sheet, formula),
       () => timesSaid(sheet, formula, place, over),
       () => saidInSentences(sheet, place),
+      () => sharesInSentences(sheet),
     ].some((said) => said().some((number) => Math.abs(number - value) <= 1e-9 * value));
     if (!isInWords) return false;
     inputs ??= labelledInputs(sheet, amounts());

@@ -18,6 +18,11 @@ const KILOS = /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)[ -]?(?:kg|kilos?)(?!\p{L})/giu;
 const OUT_OF =
   /\b(?:out of|of|von|aus|max\.?|maximum|maximal|höchstens)(?: (?:a |the )?(?:possible |maximum |insgesamt |total of ))?\s*(\d+(?:[.,]\d+)?)(?![\d\s]*[°%]|\s*k?g\b)/giu;
 
+/** "30 % overrun", "mango 16.5, pear 13.5, plum 16.7 %": shares, the last of a row of them with its sign. */
+const SHARES =
+  /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?(?:(?: ?%)?(?:,| and| und|;) (?:[\p{L} -]{1,30} )?\d+(?:[.,]\d+)?)* ?(?:%|per ?cent(?!\p{L})|prozent(?!\p{L}))/giu;
+const NUMBERS = /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)/gu;
+
 function numbersIn(words: string, pattern: RegExp): readonly number[] {
   return [...words.matchAll(pattern)].map((found) => {
     const digits = found.slice(1).find(Boolean) ?? "";
@@ -34,6 +39,12 @@ const grams = (words: string): readonly number[] => [
 /** Grams as a formula takes them: as they are, as kilograms, or of a hundred grams. */
 const asTaken = (mass: number): readonly number[] => [mass, mass / 1000, mass / 100];
 
+const percents = (words: string): readonly number[] =>
+  (words.match(SHARES) ?? []).flatMap((shares) => numbersIn(shares, NUMBERS));
+
+/** Shares as a formula takes them: which part of the whole it is, and what is left without it. */
+const asParts = (percent: number): readonly number[] => [percent / 100, 1 - percent / 100];
+
 /** The numbers that words say of something. */
 export const numbersSaid = {
   /** For how many or of how many it is: "for 12", "6 moulds". */
@@ -43,6 +54,15 @@ export const numbersSaid = {
   /** How much it is, as a formula takes it. */
   masses: (words: string): readonly number[] => grams(words).flatMap(asTaken),
   asTaken,
+  /** Which part of the whole it is and what is left without it, as a formula takes them. */
+  shares: (words: string): readonly number[] => percents(words).flatMap(asParts),
+  /** The same of shares with a decimal, which no other number is by chance. */
+  exactShares: (words: string): readonly number[] =>
+    percents(words)
+      .filter((percent) => !Number.isInteger(percent))
+      .flatMap(asParts),
+  /** How much more there is with it, as with overrun. */
+  more: (words: string): readonly number[] => percents(words).map((percent) => 1 + percent / 100),
   /** What it is sold for. */
   money: (words: string): readonly number[] => numbersIn(words, MONEY),
   /** Out of how many. */

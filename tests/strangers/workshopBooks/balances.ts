@@ -4,6 +4,7 @@ import { workedOut, type StrangersBook } from "../strangersBook";
 export const balances: readonly StrangersBook[] = [
   {
     title: "Fior di latte, balance with shares typed beside each line",
+    told: ["hard-coded-number"],
     sheets: {
       Balance: [
         ["Plain white base – balance", null, null, null, null, null, null, "allergen: milk"],
@@ -232,6 +233,7 @@ export const balances: readonly StrangersBook[] = [
   },
   {
     title: "Hofladen: Bilanz je Liter Mix quer",
+    told: ["hard-coded-number"],
     sheets: {
       Bilanz: [
         ["Hofeis, Mengen je Liter Mix (1 L = 1.09 kg), Angaben in g", null, null, null, null, null],
@@ -248,6 +250,7 @@ export const balances: readonly StrangersBook[] = [
   },
   {
     title: "white chocolate, balance inherited from a colleague",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       "from Jo": [
         [

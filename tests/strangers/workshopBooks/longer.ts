@@ -128,6 +128,7 @@ export const longer: readonly StrangersBook[] = [
   },
   {
     title: "Alles auf einer Seite: Rezept, Bilanz, Preis, Temperatur",
+    told: ["hard-coded-number"],
     sheets: {
       Mohneis: [
         ["Mohneis mit Zwetschgenröster", null, null, null, null, null, "Allergen: MILCH"],

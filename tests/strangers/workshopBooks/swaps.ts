@@ -154,6 +154,7 @@ export const swaps: readonly StrangersBook[] = [
   },
   {
     title: "maple bourbon, two versions with different strength",
+    told: ["hard-coded-number"],
     sheets: {
       Maple: [
         ["maple bourbon ice cream / grams / contains dairy, egg, alcohol"],

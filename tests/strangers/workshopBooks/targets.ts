@@ -114,6 +114,7 @@ export const targets: readonly StrangersBook[] = [
   },
   {
     title: "soft serve window, all Fahrenheit",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       "Soft serve": [
         ["SOFT SERVE, draw temperature in °F, weights in ounces (28.35 g)"],

@@ -123,6 +123,7 @@ export const trials: readonly StrangersBook[] = [
   },
   {
     title: "gin pops, how much gin will still set",
+    told: ["hard-coded-number"],
     sheets: {
       Gin: [
         ["Gin & lime pops – will they set in my freezer (reads −17 °C)?"],
