@@ -27,14 +27,17 @@ export function wrongTotal(total: Totalled, wrong: Wrong): Evidence {
   const { sheet, place, stored, formula, recipe, unit, summands } = total;
   const [right, range] = [sumOf(summands), rangeName(rangeOfAll(summands.map((one) => one.place)))];
   const whole = wholeSum(total);
+  const cell = cellName(place.row, place.column);
+  const [from, to] = [rounded(stored, 2), rounded(right, 2)];
+  // What is left out may be nothing yet.
+  const isRightNow = from === to;
   return {
-    message: `The total in ${cellName(place.row, place.column)} is ${rounded(stored, 3)} where the ${recipe === null ? "numbers" : "amounts"} add up to ${rounded(right, 3)}: ${why(wrong)}.`,
-    effect: {
-      quantity: recipe === null ? "total" : "total of the recipe",
-      from: rounded(stored, 2),
-      to: rounded(right, 2),
-      unit,
-    },
+    message: isRightNow
+      ? `The total in ${cell} is ${from} as it should be, but ${why(wrong)}.`
+      : `The total in ${cell} is ${rounded(stored, 3)} where the ${recipe === null ? "numbers" : "amounts"} add up to ${rounded(right, 3)}: ${why(wrong)}.`,
+    effect: isRightNow
+      ? null
+      : { quantity: recipe === null ? "total" : "total of the recipe", from, to, unit },
     fix:
       formula === undefined
         ? `Enter =SUM(${range}), or mend the amount that is wrong.`

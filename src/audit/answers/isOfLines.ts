@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../workbook/model";
+import { isBlank } from "../recipes/cells";
 import { isOneRow, type Place, type RecipeBlock } from "../recipes/recipeBlock";
 
 /**
@@ -13,6 +14,12 @@ export function isOfLines(
   if (block.sheet !== sheet || block.layout !== "down" || isOneRow(block)) return false;
   if (new Set(places.map(({ column }) => column)).size !== 1) return false;
   const rows = new Set(places.map(({ row }) => row));
+  // Beyond a free column stands a table of its own.
+  const first = block.range.right + 1;
+  const last = places[0]?.column ?? first;
+  const between = Array.from({ length: Math.max(0, last - first) }, (_, at) => first + at);
+  const isFree = (column: number) => [...rows].every((row) => isBlank(sheet, row, column));
+  if (between.some(isFree)) return false;
   const beside = block.names.filter(({ row }) => rows.has(row)).length;
   return beside > 1 && beside * 2 > block.names.length;
 }

@@ -6,6 +6,7 @@ import { isBlank, looksNumeric, textAt } from "../recipes/cells";
 import { rangeLines } from "../recipes/corrections/rangeLines";
 import { headerRole } from "../recipes/headings/headerRole";
 import { saysRecipe } from "../recipes/headings/saysRecipe";
+import { withoutUnitBehind } from "../recipes/headings/withoutUnitBehind";
 import { isOneRow, type Place, type RecipeBlock, type RecipeName } from "../recipes/recipeBlock";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { mainRecipe } from "./mainRecipe";
@@ -19,7 +20,6 @@ const [COLUMNS_LEFT, COLUMNS_LEFT_OF_EACH] = [3, 6];
 const MOST_ROWS = 20;
 /** "A) Lemon ice", "2. Lemon ice", "Recipe 3: lemon ice". */
 const NUMBERING = /^((no|nr|recipe|rezept)\b\.? ?)?(\d{1,2}|[a-z])\s?[.):–-]\s+(?=\p{L}{2})/iu;
-const UNIT_BEHIND = /\s*[([][^()[\]]*[)\]]$|,\s*\p{L}{1,2}$/u;
 
 /** The rows right above a list with something in them, up to the next blank one: beyond it ends another list. */
 function rowsOfTitle({ sheet, range }: RecipeBlock): number[] {
@@ -83,7 +83,7 @@ function namesOf(block: RecipeBlock): ReadonlyMap<number, ReadonlySet<string>> {
     block.recipes.map((recipe) => {
       const ofList =
         recipe === main ? [...wordsAbove(block), ...wordsBeside(block), block.sheet.name] : [];
-      const words = [recipe.title, recipe.title.replace(UNIT_BEHIND, ""), ...ofList];
+      const words = [recipe.title, withoutUnitBehind(recipe.title), ...ofList];
       const bare = words.map((each) => each.replace(NUMBERING, ""));
       return [recipe.line, new Set([...words, ...bare].map(normalName))];
     }),

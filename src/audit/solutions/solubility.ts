@@ -5,6 +5,9 @@ import type { AuditContext } from "../context";
 import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
 import { isShoppingList } from "./isShoppingList";
+import { unitFromWord } from "../recipes/amounts/unit";
+import { plainWords } from "../recipes/headings/plainWords";
+import { withoutUnitBehind } from "../recipes/headings/withoutUnitBehind";
 import { isExtract } from "../recipes/names/isExtract";
 import {
   amountPlace,
@@ -88,10 +91,19 @@ export function mainSource({ block, recipe, mix }: JudgedRecipe, substance: stri
   return most === undefined ? { row: recipe.line, column: 0 } : amountPlace(block, recipe, most);
 }
 
+const AMOUNT_ONLY =
+  /^(the )?(amounts?|quantit(y|ies)|qty|weights?|mass|how much|mengen?|gewichte?|masse|einwaage|wie ?viel)$/;
+
+/** Whether a heading calls its recipe something: "weight", "g" and "Menge [g]" do not. */
+function isCalled({ title }: Recipe): boolean {
+  const words = plainWords(withoutUnitBehind(title));
+  return words !== "" && unitFromWord(words) === null && !AMOUNT_ONLY.test(words);
+}
+
 /** The recipe's title in quotation marks, or what stands for one, as a sentence begins with it. */
 export const titleOf = (recipe: Recipe): string =>
-  recipe.title === "" ? "The recipe" : titleWithin(recipe);
+  isCalled(recipe) ? titleWithin(recipe) : "The recipe";
 
 /** The same within a sentence. */
-export const titleWithin = ({ title }: Recipe): string =>
-  title === "" ? "the recipe" : `"${title.slice(0, 60)}"`;
+export const titleWithin = (recipe: Recipe): string =>
+  isCalled(recipe) ? `"${recipe.title.slice(0, 60)}"` : "the recipe";

@@ -108,6 +108,8 @@ export const resultFindings: Readonly<Record<string, string>> = {
 
   "The total in {cell} is {stated} where the {summed} add up to {right}: {why}.":
     "Die Summe in {cell} ist {stated}, {summed} ergeben aber {right}: {why}.",
+  "The total in {cell} is {stated} as it should be, but {why}.":
+    "Die Summe in {cell} ist {stated}, wie sie soll, aber {why}.",
   "it counts {cells}, a total already, once more":
     "sie zählt {cells}, schon eine Summe, noch einmal mit",
   "it leaves out {cells}": "sie lässt {cells} aus",
