@@ -48,6 +48,17 @@ export const mixtureCases: readonly RuleCase[] = [
     rows: mix(["Whole milk", 600], ["Skim milk powder", 30], ["Sucrose", 130]),
     cells: [],
   },
+  ...[15, 40].map((lactose): RuleCase => ({
+    // At 20 °C 19 g of lactose dissolve in 100 g of water.
+    rule: lactose > 19 ? "more-than-dissolves" : "lactose-may-feel-sandy",
+    what: `${lactose} g of lactose in a class's 100 g of water, which nobody eats`,
+    rows: [
+      ["Sugar", "Sugar (g)", "Water (g)", "Molar mass (g/mol)", "ΔT (K)"],
+      ["lactose, anhydrous", lactose, 100, 342.3, (18.6 * lactose) / 342.3],
+      ["sucrose", 20, 100, 342.3, (18.6 * 20) / 342.3],
+    ],
+    cells: lactose > 19 ? ["B2"] : [],
+  })),
   {
     rule: "polyol-will-crystallise",
     what: "erythritol as the main sweetener",

@@ -17,6 +17,7 @@ import { comparedCases } from "./comparedCases";
 import { courseCases } from "./courseCases";
 import { counterCases } from "./counterCases";
 import { dataBesideCases } from "./dataBesideCases";
+import { ethanolCases } from "./ethanolCases";
 import { filledLineCases } from "./filledLineCases";
 import { helpingCases } from "./helpingCases";
 import { hiddenCases } from "./hiddenCases";
@@ -138,6 +139,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...comparedCases,
   ...counterCases,
   ...courseCases,
+  ...ethanolCases,
   ...filledLineCases,
   ...solutionRowCases,
   ...workedRowCases,

@@ -1,6 +1,7 @@
 import { rounded } from "../effect";
 import { findingAt } from "../findingAt";
 import type { Rule } from "../rule";
+import { isSolutionOfClass } from "../solutions/isSolutionOfClass";
 import { judgedRecipes, mainSource, per100Water, titleOf } from "../solutions/solubility";
 
 const identity = { id: "lactose-may-feel-sandy", severity: "warning" } as const;
@@ -14,7 +15,7 @@ export const lactoseSandy: Rule = {
   find: (context) =>
     judgedRecipes(context).flatMap((judged) => {
       const lactose = per100Water(judged.mix, "lactose");
-      if (lactose <= SANDY_PER_100) return [];
+      if (lactose <= SANDY_PER_100 || isSolutionOfClass(judged.block)) return [];
       return findingAt(identity, judged.block.sheet, mainSource(judged, "lactose"), {
         message: `${titleOf(judged.recipe)} has ${rounded(lactose, 1)} g of lactose per 100 g of water; above about ${SANDY_PER_100} g it may crystallise in storage and feel like sand.`,
         effect: {

@@ -1,4 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
+import { isUnit } from "../../answers/isUnit";
 import { holdsNumber, textAt } from "../cells";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
@@ -31,6 +32,8 @@ export function headedColumns(sheet: WorkbookSheet, { columnsByRow }: SheetTexts
   return [...columnsByRow].flatMap(([row, columns]) => {
     const headed = columns.flatMap((column): UnsaidPair[] => {
       const label = textAt(sheet, row, column);
+      // Units below the headings are read with those.
+      if (isUnit(label) && textAt(sheet, row - 1, column) !== "") return [];
       const values = numbersBelow(sheet, { row, column });
       const unit = unitFromHeader(label) ?? massIn(textAt(sheet, row + 1, column));
       const mass = unit !== null && isMass(unit) ? unit : null;

@@ -129,15 +129,18 @@ export interface LabelledValues {
   readonly columns: readonly LabelledPair[];
 }
 
-/** Pairs without those that say nothing of numbers that a heading tells: "No. 1" begins a row of its table. */
+/** Pairs without those that say nothing of numbers that a heading tells: "No. 1" or "Ethanol" begins a row of its table. */
 function withoutLinesOf(
+  { check }: FinderContext,
   headed: readonly UnsaidPair[],
   pairs: readonly UnsaidPair[],
 ): readonly UnsaidPair[] {
   const told = headed.flatMap(({ kind, values }) => (kind === null ? [] : values.map(keyOf)));
   const taken = new Set(told);
   return pairs.filter(
-    ({ kind, values }) => kind !== null || !values.some((value) => taken.has(keyOf(value))),
+    ({ kind, label, values, isBelow }) =>
+      (kind !== null && (isBelow || check(label).kind === "unknown")) ||
+      !values.some((value) => taken.has(keyOf(value))),
   );
 }
 
@@ -147,7 +150,7 @@ export function labelledPairs(context: FinderContext, texts: SheetTexts): Labell
     columns.flatMap((column) => pairAt(context, { row, column }) ?? []),
   );
   const headed = headedColumns(context.sheet, texts);
-  const all = kindsByFormula(context, [...withoutLinesOf(headed, beside), ...headed]);
+  const all = kindsByFormula(context, [...withoutLinesOf(context, headed, beside), ...headed]);
   const isColumn = ({ values, isBelow }: LabelledPair) => isBelow && values.length > 1;
   return {
     pairs: eachValueOnce(all.filter((pair) => !isColumn(pair))),

@@ -34,7 +34,7 @@ export const classWords = {
     /undissolved|insoluble|not (to )?dissolv|stays? whole|un(ge)?l[öo]s(lich|t)|nicht (ge)?lös(t|lich)/,
   massOfSolute: anyOf(
     "^((mass|weight|amount(?!.*\\bmol| of (the )?substance)|grams|masse|menge|einwaage)( of)?( the| des)? (dissolved|solute|substance|gelöst\\w*|stoffe?s)|(solute|dissolved|salt|stoff|salz) ?(mass|weight|amount|grams|masse|einwaage|weighed( in| out)?|used|taken|added))\\b(?!.*(solids|matter|feststoff|trocken))",
-    "^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\\s*([([]\\s*(g|kg|mg)\\s*[)\\]]|[/,] ?(k?g|mg)|in (k?g|mg|gramm|grams))$",
+    "^(m )?(solutes?|dissolved|gelöst|stoff|gelöster stoff|substance|substanz)\\W+(in )?(k?g|mg|gramm|grams)\\W*$",
     "^(k?g|grams?|gramm) (of )?(the )?((salt|sugar|substance|salz|zucker|stoff) (dissolved|used|weighed|taken|added|gelöst|verwendet)|solute)$",
     "^m (solute|salt|sugar|stoff|salz|zucker)$",
     "^(how much|wie ?viel).*(dissolve|lös)\\w*( we| wir)?\\W*[([]?(k?g)?[)\\]]?$",
