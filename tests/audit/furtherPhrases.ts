@@ -726,6 +726,9 @@ export const furtherPhrases = {
     "Ablesung Thermometer",
   ],
   none: [
+    "Nüsse",
+    "Nährwerte",
+    "T für die Abgabe",
     "share of lactose (%)",
     "Zuckeranteil der Birnen (%)",
     "Ice for the base (kg)",

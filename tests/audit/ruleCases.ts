@@ -71,6 +71,7 @@ import { toldElsewhereCases } from "./toldElsewhereCases";
 import { totalCases } from "./totalCases";
 import { totalPlaceCases } from "./totalPlaceCases";
 import { tubeCases } from "./tubeCases";
+import { umlautCases } from "./umlautCases";
 import { unitCases } from "./unitCases";
 import { variationCases } from "./variationCases";
 import { posterCases } from "./posterCases";
@@ -140,6 +141,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...counterCases,
   ...courseCases,
   ...ethanolCases,
+  ...umlautCases,
   ...filledLineCases,
   ...solutionRowCases,
   ...workedRowCases,

@@ -153,6 +153,21 @@ export const solutionTableCases: readonly RuleCase[] = [
       },
     ];
   }),
+  ...(
+    [
+      ["Ideal gerechnet, auf 0,3 K.", []],
+      ["Ideal gerechnet, auf 0,02 K.", ["F2", "G2"]],
+    ] as const
+  ).map(([promise, cells]) => ({
+    ...{ rule: "ideal-law-too-far-off", what: `a sheet of answers, elsewhere "${promise}"`, cells },
+    rows: {
+      Ergebnis: [
+        ["Stoff", "Gefrierpunkt (°C)"],
+        ["Kochsalz", formula("Sheet1!G2", -1.273)],
+      ],
+      ...elsewhere({ ...withFirst("Kochsalz", 4, 200, 58.44, 2), promise }),
+    },
+  })),
   {
     rule: "inconsistent-formula",
     what: "one that reads its neighbour's molality",

@@ -64,7 +64,9 @@ export const namesUnit = (text: string): boolean => SAYS_UNIT.test(text);
 /** Whether a label ends with its unit in brackets: "Filling (g)". */
 export function carriesUnit(label: string): boolean {
   const inside = IN_BRACKETS.exec(label)?.[1] ?? "";
-  return unitFromWord(inside) !== null || /[°%€$£]|\b(h|min|ml|l|mol)\b/i.test(inside);
+  return (
+    unitFromWord(inside) !== null || /[°%€$£]|(?<!\p{L})(h|min|ml|l|mol)(?!\p{L})/iu.test(inside)
+  );
 }
 
 /** "Wanted amount" is no target of a mix but how much of it is made. */

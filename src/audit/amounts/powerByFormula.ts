@@ -8,6 +8,10 @@ const FACTOR =
 /** A tenth more, a twentieth less: a number, whatever it is worked out from. */
 const MORE_OR_LESS = /\(\s*1\s*[-+][^()]*\)/g;
 
+/** "SUM(B3:B5)", "(B3-B5)", "(B3+2)": a sum is in the unit of the first that it adds. */
+const SUM_OF_CELLS =
+  /(?<![\p{L}\d_.])(?:SUM\((\$?[A-Z]{1,3}\$?\d+)(?::[A-Z\d$]+)?\)|\(\s*(\$?[A-Z]{1,3}\$?\d+)(?:\s*[-+]\s*(?:\$?[A-Z]{1,3}\$?\d+|[\d.]+))+\s*\))/giu;
+
 /** Nobody loses more than half, or makes half as much again in reserve. */
 const MOST_MORE = 0.5;
 
@@ -21,9 +25,10 @@ interface Factor {
 
 /** A formula that only multiplies and divides cells, by its factors; null for others. */
 function factorsOf(formula: string): Factor[] | null {
+  const products = formula.replaceAll(SUM_OF_CELLS, "$1$2");
   // What is divided by a product is left alone.
-  if (/\/\s*\(/.test(formula)) return null;
-  const plain = formula.replaceAll(MORE_OR_LESS, "1").replaceAll(/[()]/g, "");
+  if (/\/\s*\(/.test(products)) return null;
+  const plain = products.replaceAll(MORE_OR_LESS, "1").replaceAll(/[()]/g, "");
   const factors: Factor[] = [];
   FACTOR.lastIndex = 0;
   while (FACTOR.lastIndex < plain.length) {

@@ -15,9 +15,9 @@ export type Power = -1 | 0 | 1;
 
 const MONEY = /[€$£]|\b(eur|euros?|usd|chf)\b/i;
 const PER_MASS =
-  /(\/|\b(je|pro|per|an?|each|of|for|für)) ?((1|one|an?|ein(en)?) )?(\d+ ?)?(k?g|kilos?|kilogra\w+|gram\w*|lbs?|oz|pounds?|pfund)\b/i;
+  /(\/|\b(je|pro|per|an?|each|of|for|für)) ?((1|one|an?|ein(en)?) )?(\d+ ?)?(k?g|kilos?|kilogra\w+|gram\w*|lbs?|oz|pounds?|pfund)(?!\p{L})/iu;
 const PER_VOLUME =
-  /(\/|\b(je|pro|per|an?|each|for|für)) ?((1|one|an?|ein(en)?) )?([cdm]?l|lit\w+)\b/i;
+  /(\/|\b(je|pro|per|an?|each|for|für)) ?((1|one|an?|ein(en)?) )?([cdm]?l|lit\w+)(?!\p{L})/iu;
 
 function powerOfMoney(text: string): Power | null {
   if (PER_VOLUME.test(text)) return null;

@@ -5,7 +5,7 @@ import { sheetTexts } from "../recipes/sheetTexts";
 
 /** "All amounts in grams", "Grams for 1 pot" anywhere on the sheet is a unit too, unless it heads or labels numbers of its own; "1 kg" is none. */
 const SAYS_MASS =
-  /\b(in|all|alle|angaben)\b.{0,20}(?<!\d\s?)\b(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)\b|^(g|kg|grams?|gramm) (for|per|of|in|für|pro|je|von) (1 )?\p{L}/iu;
+  /(?<!\p{L})(in|all|alle|angaben)(?!\p{L}).{0,20}(?<!\d\s?|\p{L})(g|kg|grams?|gramm|kilograms?|kilogramm|oz|%)(?!\p{L})|^(g|kg|grams?|gramm) (for|per|of|in|für|pro|je|von) (1 )?\p{L}/iu;
 
 const WORD = "(?:grams?|grammes?|gramm|kilos?|kilograms?|kilogramm|ounces?|unzen|pounds?|pfund)";
 const UNIT = `(?:${WORD}|g|kg|oz|lbs?)`;

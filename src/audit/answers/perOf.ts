@@ -15,7 +15,7 @@ const SHARE =
   /%|per ?cent|\bpct\b|prozent|\bshare\b|\bproportion\b|fraction|anteil|percentage|w\/w|gehalt|content|by weight|im ganzen/;
 const PERCENT = /%|per ?cent|\bpct\b|prozent/;
 const IN_GRAMS = /[([,] ?(in )?(k?g|grams?|gramm) ?[)\]]?$/;
-const MASS = /\bk?g\b|\bgrams?\b|gramm|\bkilos?\b/;
+const MASS = /\bk?g(?!\p{L})|\bgrams?\b|gramm|\bkilos?\b/u;
 
 /** What plain words say that a number is per; null where they do not. */
 export function perOf(plain: string): Per | null {

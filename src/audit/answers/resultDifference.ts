@@ -65,8 +65,11 @@ export function mayBeOtherData(
   return Math.abs(stated - ours) <= UNCERTAINTIES * freezingPointUncertaintyK(mix);
 }
 
-const toleranceFor = ({ sheet, row, role }: StatedResult) =>
-  role === "freezing point" || role === "depression" ? statedTolerance(sheet, row) : null;
+/** What the sheet says its law is good to, else the sheet on which the solution is worked out. */
+function toleranceFor({ sheet, row, role, block }: StatedResult) {
+  if (role !== "freezing point" && role !== "depression") return null;
+  return statedTolerance(sheet, row) ?? statedTolerance(block.sheet, block.range.bottom);
+}
 
 /** What the sheet says its law is good to, else a tenth. */
 export function isWithinTolerance(result: StatedResult, stated: number, ours: number): boolean {

@@ -1,5 +1,6 @@
 /** "Kf × molality (K)", "i · Kf · b": up to its unit or to what else is said of it. */
-const PRODUCT = /^([^([,;=:]+?)\s*(?:$|=|(?:[([,;:]|\bin\b)\s*(?:in )?(?:k|kelvin|°\s?c)\b)/i;
+const PRODUCT =
+  /^([^([,;=:]+?)\s*(?:$|=|(?:[([,;:]|\bin\b)\s*(?:in )?(?:k|kelvin|°\s?c)(?!\p{L}))/iu;
 const TIMES = /\s*[×·⋅∙*]\s*|\s+(?:x|times|mal)\s+/i;
 const CONSTANT = /^(k_?f|1[.,]8\d+)$/i;
 const FACTOR = /^(i|[1-4]|k_?f|1[.,]8\d+|b|m|molal\p{L}*|van\W?t\W?hoff.*)$/iu;

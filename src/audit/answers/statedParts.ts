@@ -54,8 +54,8 @@ function basisOf(
     return ["% of the mix", isFraction ? 100 : 1];
   }
   const said = `${plain} ${beside} ${format}`;
-  if (/\bkg\b|kilogram/.test(said)) return ["g", 1000];
-  if (/\bg\b|\bgrams?\b|gramm/.test(said)) return ["g", 1];
+  if (/\bkg(?!\p{L})|kilogram/u.test(said)) return ["g", 1000];
+  if (/\bg(?!\p{L})|\bgrams?\b|gramm/u.test(said)) return ["g", 1];
   // Without a unit it is in that of the amounts.
   const { unit } = recipe;
   return typeof unit === "string" && isMass(unit) ? ["g", gramsPer(unit)] : null;

@@ -7,9 +7,9 @@ export type StatedTolerance = { readonly kelvin: number } | { readonly fraction:
 
 /** "Good to ±0.3 K", "auf ±0,3 K genau", "Toleranz 0,4 K", "within 5 %", "Abweichung bis 0,2 K". */
 const SAYS_TOLERANCE =
-  /±|\+\/?-|\btoler|within|good to|accura|precis|\bgenau|genauigkeit|präzis|\b(off|out|wrong|right|correct|true|exact|differ\w*|deviat\w*|agrees?|errors?|gaps?|trust\w*|holds?) (?:\S+ ){0,5}?(by|to|below|under|of|than|is)\b|deviation|abweich|\bweich(t|en|e)\b.*\bab\b|höchstens|fehler|uncertaint|unsicher|margin|\b(away|adrift|apart|astray)\b|\d ?(?:k|kelvins?|°\s?c|degrees?|grad) (?:off|out|wrong|falsch)\b|\beither way\b|give or take|plus (?:or |oder )?minus|nach (?:oben|beiden)|entfernt|daneben|spielraum|\b(stimm(t|en)|pass(t|en)|trifft|treffen|gelten|gilt)\b.*\bauf\b|\b(?:auf|to) (?:about |etwa |rund |ca\.? |ungefähr )?\d+(?:[.,]\d+)? ?k(?:elvins?)?\b(?! ?[·*/])/i;
+  /±|\+\/?-|\btoler|within|good to|accura|precis|\bgenau|genauigkeit|präzis|\b(off|out|wrong|right|correct|true|exact|differ\w*|deviat\w*|agrees?|errors?|gaps?|trust\w*|holds?) (?:\S+ ){0,5}?(by|to|below|under|of|than|is)\b|deviation|abweich|\bweich(t|en|e)\b.*\bab\b|höchstens|fehler|uncertaint|unsicher|margin|\b(away|adrift|apart|astray)\b|\d ?(?:k|kelvins?|°\s?c|degrees?|grad) (?:off|out|wrong|falsch)\b|\beither way\b|give or take|plus (?:or |oder )?minus|nach (?:oben|beiden)|entfernt|daneben|spielraum|\b(stimm(t|en)|pass(t|en)|trifft|treffen|gelten|gilt)\b.*\bauf\b|\b(?:auf|to) (?:about |etwa |rund |ca\.? |ungefähr )?\d+(?:[.,]\d+)? ?k(?:elvins?)?(?!\p{L}| ?[·*/])/iu;
 const KELVINS =
-  /(\d+(?:[.,]\d+)?)\s*(?:k(?:elvins?)?\b(?! ?[·*/])|°\s?c|degrees?\b|grad\b|deg\b|℃)/i;
+  /(\d+(?:[.,]\d+)?)\s*(?:k(?:elvins?)?(?!\p{L}| ?[·*/])|°\s?c|degrees?\b|grad\b|deg\b|℃)/iu;
 const PER_CENT = /(\d+(?:[.,]\d+)?)\s*(?:%|per ?cent|prozent)/i;
 const ABOUT_LAW =
   /ideal|\blaw\b|gesetz|freez|gefrier|formula|formel|depress|erniedrig|\brule\b|regel|calculat|rechn|\bk_?f\b|Δ ?t|estimate|näherung|approx/i;

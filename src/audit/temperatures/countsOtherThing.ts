@@ -5,7 +5,7 @@ import { textAt } from "../recipes/cells";
 import type { Place } from "../recipes/recipeBlock";
 
 /** "% of its water solid in the freezer", "g in the freezer". */
-const OF_OTHER_UNIT = /^\s*(%|per ?cent|prozent|k?g\b)/i;
+const OF_OTHER_UNIT = /^\s*(%|per ?cent|prozent|k?g(?!\p{L}))/iu;
 /** Functions of ours that give anything but a temperature. */
 const GIVES_OTHER =
   /RIME\.(?!(FREEZINGPOINT|ICETEMPERATURE|BOILINGPOINT|GLASSTRANSITION|FREEZINGCURVE|TARGET)\b)/i;

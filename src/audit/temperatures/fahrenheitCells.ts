@@ -28,7 +28,7 @@ const FAHRENHEIT = /°\s?f\b|fahrenheit|\bdeg\.? ?f\b/i;
 /** A fridge is warmer, and so are a cabinet that cools and ice that leaves the machine. */
 const WARMER =
   /fridge|refrigerat|\bchill|\bkühl|\b(exit|outlet|leav\w*|draw\w*|out of|churn\w*|austritt\w*|verl[aä](ss|ß)\w*|entnahme\w*|aus (dem|der))\b/i;
-const DURATION = /\b(min|hours?|stunden|h)\b/i;
+const DURATION = /\b(min|hours?|stunden)\b|(?<!\p{L})h(?!\p{L})/iu;
 
 /** Beyond this a number beside °F is no kitchen's temperature. */
 const HOTTEST_F = 1000;

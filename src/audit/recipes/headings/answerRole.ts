@@ -9,7 +9,7 @@ export type AnswerRole = "freezing point" | "depression" | "ice fraction";
  * is a share. English and German as cooks and teachers write them; common practice, no source.
  */
 const FREEZES = anyOf(
-  "\\bfree?z(es?|e?ing)\\b|\\bfrz\\b|\\bfr\\.? ?(p\\b|pt|point)|\\bf\\.? ?pt?\\b|\\bt[_ ]?f\\b",
+  "\\bfree?z(es?|e?ing)\\b|\\bfrz\\b|\\bfr\\.? ?(p\\b|pt|point)|\\bf\\.? ?pt?\\b|\\bt[_ ]?f(?![\\wü])",
   "(ge)?friert\\b|\\bfrieren\\b|^gefrieren\\W*(°?c)?\\W*$|gefrieren?s? (bei|ab|um|von|der|des)\\b",
   "(beginn|start|anfang|anfängt|fängt|zu).{0,20}gefrieren",
   "gefrier-?(p|temp|beginn)|\\bgefr\\.? ?(p|t)|\\bt[ _]gefr|\\bgp\\b|erstarr",

@@ -44,7 +44,7 @@ export const classWords = {
   molality:
     /molalit|molale? (conc|konz)|mol ?\/ ?kg|mol ?[·*]? ?kg ?(\^?[-−]1|⁻¹)|mol(es?)?( (of|an|von))?( \p{L}+)? ((per|pro|je) (kg|kilogram)|(in|per|for|auf|pro|je) (1|one|a|each|every|ein(em|en)?|jede[ns]?) (kg|kilo))|^osmolal/u,
   moles:
-    /^(n|mols?|moles|stoffmenge|molzahl)\b(?! ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|(\p{L}{3}|\s)(?<!\b(ions|particles|ionen|teilchen)\s?) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
+    /^(n|mols?|moles|stoffmenge|molzahl)(?![\p{L}\d]| ?fraction)|^mole( of\b|$)|[([]mol[)\]]$|, ?mol$|(\p{L}{3}|\s)(?<!\b(ions|particles|ionen|teilchen)\s?) ?\/ ?mol$|\bin mol$|\bmoles\b|^((an)?zahl|how many|number of|wie ?viele?|amount in) (der )?mol(e[ns]?|s)?\??$|^amount of (the )?substance,? ?n?$|^(amount|stoffmenge),? n$/u,
   particles,
   constant:
     /^k ?_?f\b|cryosc(?!opes?\b)|kryosk(?!ops?\b)|freezing (point )?constant|gefrier(punkts?)?konst/,

@@ -18,7 +18,7 @@ const NAME_ONLY =
   /^((our|the|chest|upright|unser|der|die|das|im|in the) )*[\p{L}-]*(freezer|deep[- ]freeze|tk[- ]?(schrank|truhe|fach|zelle)|tiefkühl\w*|gefrier\w+|truhe|froster)$/u;
 /** Of a freezer much else is written down. */
 const OTHER_THING =
-  /\b(no|nr|number|nummer|space|platz|shelf|regal|time|date|datum|costs?|name|litres?|liter|l|h|min|day|tag)\b|zeit|kosten|dauer|\(time\)/;
+  /(?<!\p{L})(no|nr|number|nummer|space|platz|shelf|regal|time|date|datum|costs?|name|litres?|liter|l|h|min|day|tag)(?!\p{L})|zeit|kosten|dauer/u;
 
 const isAt: Words = {
   test: (plain) => [SERVED, FREEZER, STORED].some((words) => words.test(plain)) && AT.test(plain),
