@@ -73,6 +73,7 @@ import { totalPlaceCases } from "./totalPlaceCases";
 import { tubeCases } from "./tubeCases";
 import { umlautCases } from "./umlautCases";
 import { unitCases } from "./unitCases";
+import { vatCases } from "./vatCases";
 import { variationCases } from "./variationCases";
 import { posterCases } from "./posterCases";
 import { vocationalCases } from "./vocationalCases";
@@ -142,6 +143,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...courseCases,
   ...ethanolCases,
   ...umlautCases,
+  ...vatCases,
   ...filledLineCases,
   ...solutionRowCases,
   ...workedRowCases,

@@ -4,6 +4,7 @@ import type { AuditContext } from "../context";
 import type { LabelledAnswer } from "./labelledAnswer";
 import type { MeantMix } from "../mix";
 import { partAnswers } from "./partAnswers";
+import { isPerTotal } from "./perTotal";
 import { perOfHeading } from "./perOfHeading";
 import { plainPartOf } from "./plainPart";
 import { isClassBlock } from "../recipes/classSheet";
@@ -83,7 +84,7 @@ function statedPart(context: AuditContext, answer: LabelledAnswer): StatedPart[]
   const { sheet, row, column, label, block, recipe } = answer;
   const labelled = partOf(withMass(answer));
   const bare = labelled === null ? bareShare(label) : null;
-  const isOfVessel = labelled === null && saysWaterOfVessel(label);
+  const isOfVessel = labelled === null && saysWaterOfVessel(label) && !isPerTotal(answer);
   const unsaid = isOfVessel ? "water" : bare === null ? null : "dissolved solids";
   const part = labelled?.part ?? plainPartOf(label) ?? unsaid;
   const read = basisOf(answer, labelled?.per ?? bare ?? perOfHeading(answer));

@@ -60,8 +60,11 @@ export const areNamesOfCall = (calls: readonly MixCall[], places: readonly Place
 /** How far right of its label an answer may stand, of recipes in columns. */
 const REACH_RIGHT = 12;
 
-/** Whether a row says what recipe functions answer, right of its label. */
+/** Whether a row says what recipe functions answer, right of its label, of a mix in which that is none of the names. */
 export const answersMix = (sheet: WorkbookSheet, { row, column }: Place): boolean =>
-  Array.from({ length: REACH_RIGHT }, (_, at) => column + 1 + at).some(
-    (at) => (sheet.cellAt(row, at)?.formula ?? "").search(CALL) >= 0,
-  );
+  Array.from({ length: REACH_RIGHT }, (_, at) => column + 1 + at).some((at) => {
+    const calls = [...(sheet.cellAt(row, at)?.formula ?? "").matchAll(CALL)];
+    const isNameIn = ([, names = ""]: RegExpMatchArray) =>
+      referencesOf(names).some(({ range }) => contains(range, row, column));
+    return calls.length > 0 && !calls.some(isNameIn);
+  });

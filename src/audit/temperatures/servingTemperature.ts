@@ -12,13 +12,26 @@ import type { StatedResult } from "../answers/statedResults";
 
 const saysServing = (label: string): boolean => temperatureWords.ofServing.test(plainWords(label));
 
-/** The temperature in the same row of an across block: "at, °C". */
-function temperatureInRowC({ block, recipe }: StatedResult): number | null {
+/** Whether an answer's formula asks for the ice at a temperature that stands in no cell of a column. */
+function asksElsewhere({ workbook }: AuditContext, result: StatedResult, column: number): boolean {
+  const { sheet, row } = result;
+  const formula = sheet.cellAt(row, result.column)?.formula;
+  if (formula === undefined || temperatureAskedC(workbook, sheet, formula) === null) return false;
+  return rangesRead(workbook)(sheet, formula).every(
+    ({ sheet: home, range: { left, right } }) =>
+      home !== result.block.sheet || column < left || column > right,
+  );
+}
+
+/** The temperature in the same row of an across block: "at, °C"; what is read in it the next day is none. */
+function temperatureInRowC(context: AuditContext, result: StatedResult): number | null {
+  const { block, recipe } = result;
   if (block.layout === "down") return null;
   const columns = [...block.roles].filter(([, role]) => role === "temperature");
-  const value =
-    columns.length === 1 ? block.sheet.cellAt(recipe.line, columns[0]?.[0] ?? -1)?.value : null;
-  return typeof value === "number" ? value : null;
+  const [column, ...more] = columns.map(([at]) => at);
+  if (column === undefined || more.length > 0) return null;
+  const value = block.sheet.cellAt(recipe.line, column)?.value;
+  return typeof value === "number" && !asksElsewhere(context, result, column) ? value : null;
 }
 
 /** A curve of ice has at most so many lines below its headings. */
@@ -144,7 +157,7 @@ function temperatureReadInRowC(
 /** The temperature an ice share is stated for: by its own label, else the one its formula or those of its row read, else the one over it, else the only labelled one of its sheet, or the only one of serving, else that of the share above. */
 export function temperatureOfResultC(context: AuditContext, result: StatedResult): number | null {
   if (result.temperatureC !== null) return result.temperatureC;
-  const inRow = temperatureInRowC(result) ?? temperatureInLineC(result);
+  const inRow = temperatureInRowC(context, result) ?? temperatureInLineC(result);
   if (inRow !== null) return inRow;
   const all = labelledNumbers(context.workbook, ["temperature"]);
   const read =

@@ -16,7 +16,7 @@ export const listWords = {
     /^(per ?cents?|percentages?|prozent|pct|%)([ ,]*[([](m\/m|w\/w|g\/g|by mass|mass|masse)[)\]])?( (by|of|der|des|vom|am)( the| total| whole)? (mass|weight|mix|whole|total|recipe|batch|base|masse|mischung|ganzen|rezepts?|ansatz\w*))?$/,
   perWater: PER_WATER,
   composition:
-    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiwei(ß|ss)|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)(-?(gehalt|anteil|content)e?)?\b.*(%|\bg(?!\p{L})|100|share|anteil|content|gehalt)|sweetness|sü(ß|ss)e|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/u,
+    /^(total|gesamt)[ -]?(solids|sugars?|fat|water|dry|zucker|fett|trocken)|(water|wasser|fat|fett|protein|eiwei(ß|ss)|sugars?|zucker|solids|trocken\w*|lactose|laktose|salt|salz|brix|kcal|kj|energy)(-?(gehalt|anteil|content)e?)?\b.*(%|\bg\b|100|share|anteil|content|gehalt)|sweetness|sü(ß|ss)e|kcal|\bkj\b|density|dichte|overrun|\bg ?\/ ?ml\b/,
   /** What a store holds, and what was bought for it. */
   stock:
     /^(counted|on hand|(we )?(already )?have( already| got| left| there)?|left( over)?|already (there|here|in)|(schon|noch) (da|vorhanden|im|übrig)|vorhanden|vorrätig|buy|still to (buy|get)|noch (zu )?(kaufen|besorgen)|in (the )?(house|store)|inventory|(lasts|enough) for|reicht (für|noch)|ordered|delivered|received|gezählt|im haus|auf lager|inventur|bestellt|geliefert|eingegangen)\b/,
