@@ -68,7 +68,7 @@ export const unitFromHeader = remembered(WORDS_KEPT, (header): AmountUnit | null
     unitFromWord(firstWord(plain)) ??
     unitFromWord(last);
   if (unit !== null) return unit;
-  if (/^g (?!\W|mol)|\bgramm?s?\b/.test(plain)) return "g";
+  if (/\b(grams?|gramm)\b/.test(plain)) return "g";
   return /%|\b(per ?cent|pct|prozent)\b/.test(plain) ? "%" : null;
 });
 

@@ -3,7 +3,7 @@ import { isUnit } from "../../answers/isUnit";
 import { holdsNumber, textAt } from "../cells";
 import type { Place } from "../recipeBlock";
 import type { SheetTexts } from "../sheetTexts";
-import { isMass, massIn, unitFromHeader } from "../amounts/unit";
+import { isMass, massIn, unitFromHeader, unitFromWord } from "../amounts/unit";
 import { formKind, type FormKind } from "./formLabels";
 import type { UnsaidPair } from "./labelledPairs";
 
@@ -27,6 +27,10 @@ const kindOf = (label: string): FormKind | null => {
   return kind === "solute" || kind === "solvent" ? (kind === "solute" ? "mass" : "water") : kind;
 };
 
+/** "Water (g)", or its unit first: "g dissolved". */
+const unitOf = (label: string) =>
+  unitFromHeader(label) ?? unitFromWord(label.slice(0, label.indexOf(" ")));
+
 /** Columns of at least two numbers below words, in rows in which several stand side by side. */
 export function headedColumns(sheet: WorkbookSheet, { columnsByRow }: SheetTexts): UnsaidPair[] {
   return [...columnsByRow].flatMap(([row, columns]) => {
@@ -35,7 +39,7 @@ export function headedColumns(sheet: WorkbookSheet, { columnsByRow }: SheetTexts
       // Units below the headings are read with those.
       if (isUnit(label) && textAt(sheet, row - 1, column) !== "") return [];
       const values = numbersBelow(sheet, { row, column });
-      const unit = unitFromHeader(label) ?? massIn(textAt(sheet, row + 1, column));
+      const unit = unitOf(label) ?? massIn(textAt(sheet, row + 1, column));
       const mass = unit !== null && isMass(unit) ? unit : null;
       return values.length > 1
         ? [{ row, column, label, values, isBelow: true, unit: mass, kind: kindOf(label) }]
