@@ -132,7 +132,6 @@ export const headingPhrases = {
   "mass of solute": [
     "Mass of solute (g)",
     "solute g",
-    "g dissolved",
     "sugar weighed in, g",
     "m solute",
     "how much did we dissolve? (g)",

@@ -10,6 +10,7 @@ import { keptAnswers } from "./keptAnswers";
 import type { LabelledAnswer } from "./labelledAnswer";
 import { labelledAnswers } from "./labelledAnswers";
 import { partOf } from "./partLabel";
+import { partOfEach, partPerTotal } from "./partPerTotal";
 import { amountsOf, isPlainAnswer, plainPartOf } from "./plainPart";
 import { saysWaterOfVessel } from "./waterOfVessel";
 
@@ -39,7 +40,7 @@ export const partAnswers = keptAnswers((workbook, blocks) => {
   // Beside a solution that has a row to itself a heading may be of an answer and of its water.
   const amounts = amountsOf(blocks.filter((block) => !isOneRow(block)));
   const isWanted = (label: string) =>
-    [partOf, plainPartOf, bareShare].some((read) => read(label) !== null) ||
+    [partOf, plainPartOf, partOfEach, bareShare].some((read) => read(label) !== null) ||
     saysWaterOfVessel(label);
   return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
     const { sheet, row, column, label } = answer;
@@ -47,6 +48,7 @@ export const partAnswers = keptAnswers((workbook, blocks) => {
     if (isOfMoney(answer) || isNameOfSolute(answer)) return false;
     if (ASKS_OTHER_THING.test(sheet.cellAt(row, column)?.formula ?? "")) return false;
     if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
+    if (partOfEach(label) !== null) return partPerTotal(answer) !== null;
     // "Auf Wasser (g)" is what the solute is dissolved in, not what there is of it per so much water.
     return plainPartOf(label) === null
       ? isOfOneSolute(answer.block) && formKind(label) !== "water"

@@ -5,7 +5,6 @@ import { plainWords } from "../recipes/headings/plainWords";
 import { amountPlace, type RecipeBlock } from "../recipes/recipeBlock";
 import { isAnswer, type LabelledAnswer } from "./labelledAnswer";
 import type { Part } from "./partLabel";
-import { isPerTotal, withoutEach } from "./perTotal";
 import { readsAmounts } from "./recipeInBlock";
 import { saysAnswer } from "./saysAnswer";
 
@@ -19,8 +18,7 @@ const FOR_SO_MANY =
 
 /** The part that a label may mean when it stands among answers; null when it says none. */
 export function plainPartOf(label: string): Part | null {
-  const plain = withoutEach(plainWords(label).replace(FOR_SO_MANY, ""));
-  const [, word] = PLAIN.exec(plain) ?? [];
+  const [, word] = PLAIN.exec(plainWords(label).replace(FOR_SO_MANY, "")) ?? [];
   if (word === undefined) return null;
   return /^w/.test(word) ? "water" : "sugars";
 }
@@ -108,7 +106,5 @@ export function isPlainAnswer(
   if (amountsOf(blocks).get(sheet)?.has(`${row},${column}`) === true) return false;
   const formula = sheet.cellAt(row, column)?.formula;
   const read = formula === undefined ? [] : rangesRead(workbook)(sheet, formula);
-  const plain = plainWords(answer.label);
-  const isOfAll = isForAsMany(answer) && (withoutEach(plain) === plain || isPerTotal(answer));
-  return isOfAll && (readsAmounts(read, { block, recipe }) || isAmongAnswers(answer));
+  return isForAsMany(answer) && (readsAmounts(read, { block, recipe }) || isAmongAnswers(answer));
 }
