@@ -19,11 +19,23 @@ const board = (first: string, second: string): Readonly<Record<string, Rows>> =>
   ],
 });
 
-test("a target named with its temperature is one whatever heads it, and so are those in its column", () => {
-  expect(rulesOn(board("scooped at −13", "firm bar at −18"))).toContain("misses-its-target");
-  expect(rulesOn(board("drinkable slush", "scraped granita"))).not.toContain("misses-its-target");
-  expect(rulesOn(board("scooped at −13", "drinkable slush"))).toContain("misses-its-target");
-});
+/** The same board with a column for each mix. */
+function turned(first: string, second: string): Readonly<Record<string, Rows>> {
+  const { Board: [heading = [], ...lines] = [], ...others } = board(first, second);
+  return {
+    Board: heading.map((label, at) => [label, ...lines.map((line) => line[at] ?? null)]),
+    ...others,
+  };
+}
+
+test.each([board, turned])(
+  "a target named with its temperature is one whatever heads it, and so are those in its line",
+  (board) => {
+    expect(rulesOn(board("scooped at −13", "firm bar at −18"))).toContain("misses-its-target");
+    expect(rulesOn(board("drinkable slush", "scraped granita"))).not.toContain("misses-its-target");
+    expect(rulesOn(board("scooped at −13", "drinkable slush"))).toContain("misses-its-target");
+  },
+);
 
 /** A list below what it is to be, on a sheet of its own. */
 const under = (label: string): Readonly<Record<string, Rows>> => ({

@@ -40,7 +40,7 @@ function wordsRight(sheet: WorkbookSheet, { row, column }: Place): Place[] {
 
 const LONGEST_NAME = 40;
 
-/** The cells that name a target in columns in which one is named with its temperature, whatever heads them. */
+/** The cells that name a target in columns or rows in which one is named with its temperature, whatever heads them. */
 const namesOfTargets = ({ sheets }: Workbook) =>
   sheets.flatMap((sheet) => {
     const named = [...sheetTexts(sheet).columnsByRow].flatMap(([row, columns]) =>
@@ -51,9 +51,10 @@ const namesOfTargets = ({ sheets }: Workbook) =>
         })
         .map((column) => ({ sheet, at: { row, column } })),
     );
-    const isCold = ({ at }: (typeof named)[number]) => /\d/.test(textAt(sheet, at.row, at.column));
-    const columns = new Set(named.filter(isCold).map(({ at }) => at.column));
-    return named.filter(({ at }) => columns.has(at.column));
+    const cold = named.filter(({ at }) => /\d/.test(textAt(sheet, at.row, at.column)));
+    const columns = new Set(cold.map(({ at }) => at.column));
+    const rows = new Set(cold.map(({ at }) => at.row));
+    return named.filter(({ at }) => columns.has(at.column) || rows.has(at.row));
   });
 
 /** The column in which answers stand that say a target one column nearer to their labels; null where the target's own has any. */
