@@ -127,3 +127,28 @@ test("a style among answers is that of the list they read, though syrups stand n
   const found = findingsOf(rows).filter(({ rule }) => rule === "misses-its-target");
   expect(placesOf(found)).toEqual(["B7 misses-its-target"]);
 });
+
+/** Lists with their styles two rows below them, as far as from the next. */
+const apart = (style: string): Rows => [
+  ["Lemon ice", "g"],
+  ...sorbet.slice(2, 5),
+  [],
+  [],
+  ["Cups from it", 8],
+  ["Style", "scooped at −13"],
+  [],
+  [],
+  ["Coffee ice", "g"],
+  ...granita.slice(2, 4),
+  [],
+  [],
+  ["Cups from it", 9],
+  ["Style", style],
+];
+
+test("what is as far from a list as from the next is the one's below which its like stands", () => {
+  const missed = (style: string) =>
+    findingsOf(apart(style)).filter(({ rule }) => rule === "misses-its-target");
+  expect(placesOf(missed("scraped granita"))).toEqual([]);
+  expect(placesOf(missed("scooped at −13"))).toEqual(["B17 misses-its-target"]);
+});

@@ -1,4 +1,4 @@
-import { isBlank } from "../recipes/cells";
+import { isBlank, textAt } from "../recipes/cells";
 import { rangeLines } from "../recipes/corrections/rangeLines";
 import type { RecipeBlock } from "../recipes/recipeBlock";
 
@@ -34,25 +34,45 @@ function blankRowsTo({ sheet, range }: RecipeBlock, row: number): number {
     .length;
 }
 
-/** By the blank rows between, by which lists are set apart with what is said of them; else by all rows; else what stands below a list is its own. */
-function isNearer(one: RecipeBlock, other: RecipeBlock, row: number): boolean {
+/** Whether the words of a row stand again below a list, below which no other stands. */
+function isSaidBelow({ sheet, range }: RecipeBlock, row: number): boolean {
+  const { left, right, bottom } = range;
+  const label = rangeLines(left, right).find((at) => textAt(sheet, row, at) !== "");
+  return (
+    label !== undefined &&
+    rangeLines(bottom + 1, bottom + REACH_DOWN).some(
+      (at) => at !== row && textAt(sheet, at, label) === textAt(sheet, row, label),
+    )
+  );
+}
+
+/**
+ * By the blank rows between, by which lists are set apart with what is said of them; else by what is said below the last
+ * of all; else by all rows; else what stands below a list is its own.
+ */
+function isNearer(one: RecipeBlock, other: RecipeBlock, row: number, last: RecipeBlock): boolean {
   const [mine, its] = [rowsAway(one, row), rowsAway(other, row)];
   if (Math.max(mine, its) > REACH_DOWN) return mine < its;
   const apart = blankRowsTo(one, row) - blankRowsTo(other, row);
   if (apart !== 0) return apart < 0;
-  return mine === its ? one.range.bottom < row && row < other.range.top : mine < its;
+  const isBelowOne = one.range.bottom < row && row < other.range.top;
+  const isBelowOther = other.range.bottom < row && row < one.range.top;
+  if ((isBelowOne || isBelowOther) && isSaidBelow(last, row)) return isBelowOne;
+  return mine === its ? isBelowOne : mine < its;
 }
 
 /** Whether a row stands nearer to another list of the sheet, above or below this one. */
-export const isNearerToOther = (
+export function isNearerToOther(
   block: RecipeBlock,
   all: readonly RecipeBlock[],
   row: number,
-): boolean =>
-  all.some(
-    (other) =>
-      other.sheet === block.sheet &&
-      other.range.left <= block.range.right &&
-      block.range.left <= other.range.right &&
-      isNearer(other, block, row),
+): boolean {
+  const { sheet, range } = block;
+  const { left, right } = range;
+  const others = all.filter(
+    (other) => other.sheet === sheet && other.range.left <= right && left <= other.range.right,
   );
+  const isLower = (one: RecipeBlock, than: RecipeBlock) => one.range.bottom > than.range.bottom;
+  const last = others.reduce((lowest, one) => (isLower(one, lowest) ? one : lowest), block);
+  return others.some((other) => isNearer(other, block, row, last));
+}
