@@ -19,7 +19,7 @@ function rangeOf(text: string): CellRange | null {
 }
 
 /** Many rules ask of the formulas of a workbook; of a ledger's each asks of the formula before it several times in a row. */
-const FORMULAS_KEPT = 2000;
+const FORMULAS_KEPT = 500;
 
 /** The cells and ranges a formula names; those in other workbooks and in names are left out. */
 export const referencesOf: (formula: string) => readonly Reference[] = remembered(

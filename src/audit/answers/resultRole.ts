@@ -11,7 +11,7 @@ export type ResultRole = Extract<
 
 const ROLES = new Set<Role | null>(["freezing point", "depression", "molality", "ice fraction"]);
 
-const LABELS_KEPT = 5000;
+const LABELS_KEPT = 1000;
 
 /** What a label says its answer is; null when it is none of a recipe's. */
 export const resultRole = remembered(LABELS_KEPT, (label): ResultRole | null => {

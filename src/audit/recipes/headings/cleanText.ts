@@ -3,7 +3,7 @@ import { remembered } from "../../../foundation/remembered";
 /** Most texts are clean: they are not written anew. */
 const NEEDS_CLEANING = /\s{2}|[^\S ]|^\s|[\s:*†‡]$|:\s?[([]/;
 
-const TEXTS_KEPT = 5000;
+const TEXTS_KEPT = 1000;
 
 /**
  * The words of a cell in the one form in which the audit reads them: blanks and line breaks as one space each, no

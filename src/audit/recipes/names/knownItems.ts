@@ -27,7 +27,7 @@ function ownNames(ownIngredients: Matrix | null): readonly string[] {
   return rows.map((row) => row[at]).filter((name) => typeof name === "string");
 }
 
-const NAMES_KEPT = 20_000;
+const NAMES_KEPT = 5000;
 
 const inCatalogue: ItemCheck = remembered(NAMES_KEPT, (name): ItemKnowledge => {
   if (WATER_LOST.test(normalName(name))) return KNOWN;

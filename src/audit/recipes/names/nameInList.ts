@@ -41,7 +41,7 @@ function unitTakenOff(text: string): NameInList {
     : { item: text.slice(0, -ending.length).trim(), unit };
 }
 
-const TEXTS_KEPT = 2000;
+const TEXTS_KEPT = 1000;
 const readers = new WeakMap<ItemCheck, (text: string) => NameInList>();
 
 /**
