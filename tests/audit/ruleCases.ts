@@ -61,6 +61,7 @@ import { solutionTableCases } from "./solutionTableCases";
 import { stoppingShortCases } from "./stoppingShortCases";
 import { lotsAndJugsCases } from "./lotsAndJugsCases";
 import { saidNumberCases } from "./saidNumberCases";
+import { saidOfSumCases } from "./saidOfSumCases";
 import { structureCases } from "./structureCases";
 import { writtenUnitsCases } from "./writtenUnitsCases";
 import { sumLineCases } from "./sumLineCases";
@@ -158,6 +159,7 @@ export const ruleCases: readonly RuleCase[] = [
   ...helpingCases,
   ...lotsAndJugsCases,
   ...saidNumberCases,
+  ...saidOfSumCases,
   ...structureCases,
   ...writtenUnitsCases,
   ...stoppingShortCases,

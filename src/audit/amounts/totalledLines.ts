@@ -1,6 +1,7 @@
 import type { WorkbookSheet } from "../../workbook/model";
 import { decimalsOf } from "../decimalsOf";
 import { amountText } from "../recipes/amounts/amountText";
+import { sumOfRange } from "../formulas/sumOfRange";
 import { amountPlace, type Place, type Recipe, type RecipeBlock } from "../recipes/recipeBlock";
 import { addsList } from "../recipes/totals/addsList";
 import { unitText } from "../recipes/amounts/unit";
@@ -38,6 +39,19 @@ export interface Totalled {
 const placeIn = ({ layout }: RecipeBlock, line: number, across: number): Place =>
   layout === "down" ? { row: across, column: line } : { row: line, column: across };
 
+/** The rows of the part that a total above it adds up, down to the next total; null where it adds up others. */
+function partBelow(
+  { sheet, totals }: RecipeBlock,
+  line: number,
+  total: number,
+): { readonly from: number; readonly to: number } | null {
+  const cell = sheet.cellAt(total, line);
+  const added = cell === undefined ? null : sumOfRange(cell);
+  if (added === null || added.left !== line || added.top <= total) return null;
+  const next = totals.find((other) => other > total) ?? Number.POSITIVE_INFINITY;
+  return added.bottom < next ? { from: total + 1, to: next } : null;
+}
+
 /** The numbers of a line that a total in some row or column may count; in one loop, as a ledger has a hundred thousand. */
 function summandsOf(
   block: RecipeBlock,
@@ -46,15 +60,17 @@ function summandsOf(
   total: number,
 ): Pick<Totalled, "summands" | "textSum"> {
   const { sheet, layout, names } = block;
-  // A total above the list counts all of it.
+  // A total above the list counts all of it, one above each part its part.
   const countsAll = layout === "across" || names.every(({ row }) => row > total);
+  const part = layout === "across" ? null : partBelow(block, line, total);
   const summands: Summand[] = [];
   let textSum = 0;
   for (const name of names) {
     if (name.amountAt !== undefined) continue;
     const place =
       recipe === null ? { row: name.row, column: line } : amountPlace(block, recipe, name);
-    if (!countsAll && place.row >= total) continue;
+    const isPart = part !== null && place.row >= part.from && place.row < part.to;
+    if (part === null ? !countsAll && place.row >= total : !isPart) continue;
     const cell = sheet.cellAt(place.row, place.column);
     const value = cell?.value;
     if (typeof value === "number")

@@ -24,9 +24,18 @@ const isSaidByUnit = (words: string, unit: string): boolean =>
 const saysWhat = (words: string, unit: string): boolean =>
   SAYS_OF_WHAT.test(unit) || (headerRole(words) === null && isSaidByUnit(words, unit));
 
-/** The unit of a label behind its number: "Ice in storage | 54 | % of the mix"; "" where it says nothing of what. */
+/** A unit stands behind the numbers of at most so many recipes. */
+const MOST_RECIPES = 12;
+
+/** The unit of a label behind its number: "Ice in storage | 54 | % of the mix", or behind those of several recipes; "" where it says nothing of what. */
 function unitBehind(sheet: WorkbookSheet, { row, column }: Place): string {
-  const last = isExplanation(sheet, { row, column: column + 1 }) ? column + 1 : column;
+  let last = isExplanation(sheet, { row, column: column + 1 }) ? column + 1 : column;
+  // "Fat | 8.7 | 8.6 | %": of several recipes.
+  while (
+    last < column + MOST_RECIPES &&
+    [1, 2].every((step) => holdsNumber(sheet, row, last + step))
+  )
+    last += 1;
   const unit = textAt(sheet, row, last + 2);
   const isBehind = holdsNumber(sheet, row, last + 1) && !holdsNumber(sheet, row, last + 3);
   return isBehind && isUnit(unit) && saysWhat(textAt(sheet, row, column), unit) ? unit : "";

@@ -26,7 +26,9 @@ import { isShare, unitFromWord } from "./amounts/unit";
 import { unitBeside } from "./amounts/unitBeside";
 import { unitOfList } from "./amounts/unitOfList";
 import { withoutMeasures } from "./amounts/withoutMeasures";
+import { isOverview } from "./isOverview";
 import { withoutLinesAbove } from "./names/withoutLinesAbove";
+import { withoutLinesBelow } from "./names/withoutLinesBelow";
 import { withoutRemarks } from "./names/withoutRemarks";
 import { withoutSums } from "./totals/withoutSums";
 
@@ -118,7 +120,9 @@ function blockOf(context: FinderContext, found: Segment): RecipeBlock | null {
     .map((name) =>
       isClass ? { ...name, item: chemicalName(name.item, context.check) ?? name.item } : name,
     );
-  const ingredients = withoutLinesAbove(context, listed, columns, totals);
+  if (isOverview(sheet, listed, columns)) return null;
+  const above = withoutLinesAbove(context, listed, columns, totals);
+  const ingredients = withoutLinesBelow(context, above, columns, totals);
   const names = withoutRemarks(context, ingredients, columns);
   const least = isClass ? 1 : 2;
   if (columns.length === 0 || names.length < least || !isRecipe(context, names, columns, least))

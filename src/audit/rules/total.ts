@@ -57,8 +57,19 @@ function isMeant(total: Totalled, holds: (some: readonly Summand[]) => boolean):
   return false;
 }
 
+/** A sum and a number that is added to it: "=1000+SUM(B3:B6)" of what is put to a kilogram. */
+const WITH_NUMBER =
+  /^\s*(?:(\d+(?:\.\d+)?)\s*\+\s*SUM\([^()]*\)|SUM\([^()]*\)\s*\+\s*(\d+(?:\.\d+)?))\s*$/i;
+
+/** What a sum counts besides the lines, as its formula shows. */
+function addedTo(formula = ""): number {
+  const [, before, behind] = WITH_NUMBER.exec(formula) ?? [];
+  return Number(before ?? behind ?? 0);
+}
+
 function isRight(total: Totalled): boolean {
   const { formula, textSum, summands } = total;
+  if (agrees(total, sumOf(summands) + addedTo(formula))) return true;
   const fits = (sum: number) => agrees(total, sum);
   // Who adds up by hand counts the amounts typed as text, too.
   if (formula === undefined && fits(sumOf(summands) + textSum)) return true;

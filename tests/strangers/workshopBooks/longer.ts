@@ -44,6 +44,7 @@ export const longer: readonly StrangersBook[] = [
   },
   {
     title: "Gutachten für eine Eisdiele: Ist, Vorschlag, Begründung",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       Gutachten: [
         ["Beratung Eisdiele – Sorte Stracciatella"],

@@ -72,8 +72,9 @@ function isContentOf({ sheet, lines, contents }: Table, one: Line, base: Line): 
   );
 }
 
-/** Whether a line puts contents together again, amount by amount. */
+/** Whether a line puts contents together again, amount by amount; "200 g" is no number that does. */
 const addsContents = ({ sheet, lines, contents }: Table, one: Line): boolean =>
+  one.some((place) => numberAt(sheet, place) !== 0) &&
   one.every((place, at) => {
     const read = linesRead(sheet, place, at, lines);
     const isOfContents = read.length >= 2 && read.every((line) => contents.includes(line));

@@ -85,7 +85,7 @@ function groupsOf(context: FinderContext, segment: Segment): Items[] {
     if (isAbove && segment.headerRow === null && RESULTS.has(role)) break;
     if ((isAnswer && !isAbove) || isShareOfListed(text)) break;
     // Below the total "Mass of water" may be an answer of the mix.
-    const isBelowTotal = (groups.at(-1)?.totals.length ?? 0) > 0;
+    const isBelowTotal = groups.some(({ totals }) => totals.length > 0);
     if (isBelowTotal && answersMix(sheet, { row, column })) break;
     if (isAbove || (role !== null && SAID_OF_ONE.has(role))) {
       previous = row;

@@ -1,5 +1,6 @@
 import { contains, referencesOf } from "../../../workbook/references";
 import type { WorkbookSheet } from "../../../workbook/model";
+import { amountText } from "../amounts/amountText";
 import { isSumOfColumn } from "./isSumOfColumn";
 import { textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
@@ -48,6 +49,8 @@ export function totalsInDisguise(
 ): readonly number[] {
   const numberAt = (row: number, column: number): number => {
     const value = sheet.cellAt(row, column)?.value;
+    // "920 g" is as much a sum as 920.
+    if (typeof value === "string") return amountText(value)?.number ?? 0;
     return typeof value === "number" ? value : 0;
   };
   const sumOf = (rows: readonly number[], column: number) =>
