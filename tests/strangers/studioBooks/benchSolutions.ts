@@ -1,0 +1,220 @@
+import { workedOut, type StrangersBook, type StrangersRows } from "../strangersBook";
+
+const beakers: StrangersRows = [
+  ["A1", 5, -0.3, -0.25],
+  ["A2", 10, -0.55, -0.6],
+  ["A3", 15, -0.85, -0.85],
+  ["A4", 20, -1.15, -1.1],
+  ["A5", 25, -1.45, -1.4],
+].map(([name, sugar, first, second], index) => {
+  const row = index + 5;
+  return [
+    name!,
+    sugar!,
+    100,
+    `=B${row}/342.3/(C${row}/1000)`,
+    `=1.86*D${row}`,
+    first!,
+    second!,
+    `=AVERAGE(F${row}:G${row})`,
+  ];
+});
+
+/** Solutions of the classroom and the laboratory, which nobody eats. */
+export const benchSolutions: readonly StrangersBook[] = [
+  {
+    title: "a sugar series in beakers",
+    sheets: {
+      "Series A": [
+        ["Series A: sucrose in water, Year 12 set 2"],
+        ["every beaker 100 g distilled water, thermistor no. 4"],
+        [],
+        [
+          "Beaker",
+          "Sucrose (g)",
+          "Water (g)",
+          "b (mol/kg)",
+          "ΔT calc. (K)",
+          "1st reading (°C)",
+          "2nd reading (°C)",
+          "mean (°C)",
+        ],
+        ...beakers,
+        [],
+        ["Kf(water) = 1.86 K·kg/mol, M(sucrose) = 342.3 g/mol"],
+        ["A5 supercooled to -4 before it went, see sketch in the folder"],
+      ],
+    },
+  },
+  {
+    title: "Kochsalz, Verdünnungsreihe",
+    sheets: {
+      Tabelle1: [
+        ["Verdünnungsreihe Kochsalz (Kurs 10b)"],
+        [
+          "Stammlösung S: 5.844 g NaCl auf 200 g Wasser",
+          null,
+          null,
+          "b =",
+          "=5.844/58.44/0.2",
+          "mol/kg",
+        ],
+        [],
+        ["Nr.", "g Salz", "g Wasser", "b in mol/kg", "ΔT in K (i = 2)", "gemessen in °C"],
+        ["V1", 5.844, 200, "=B5/58.44/C5*1000", "=2*1.86*D5", -1.7],
+        ["V2", 2.922, 200, "=B6/58.44/C6*1000", "=2*1.86*D6", -0.9],
+        ["V3", 1.461, 200, "=B7/58.44/C7*1000", "=2*1.86*D7", -0.4],
+        ["V4", 0.731, 200, "=B8/58.44/C8*1000", "=2*1.86*D8", -0.2],
+        ["Blindprobe", 0, 200, "=B9/58.44/C9*1000", "=2*1.86*D9", 0],
+        [],
+        ["V1 ist die Stammlösung selbst, V2 bis V4 jeweils auf die Hälfte verdünnt."],
+        ["Protokoll: Gruppe am Fenster. Lösungen in den Ausguss, Gläser spülen!"],
+      ],
+    },
+  },
+  {
+    title: "molar mass of an unknown, five groups",
+    sheets: {
+      Results: [
+        ["Molar mass by cryoscopy", null, null, "Kf", 1.86, "K kg/mol"],
+        [],
+        ["Group", "m(sample) / g", "m(water) / g", "T0 / °C", "Tf / °C", "ΔT / K", "M / g/mol"],
+        ["1 Ada, Tom", 1.52, 50, 0.02, -0.91, "=D4-E4", "=$E$1*B4/(C4/1000)/F4"],
+        ["2 Jo, Mina", 1.48, 50, 0.01, -0.92, "=D5-E5", "=$E$1*B5/(C5/1000)/F5"],
+        ["3 Lee, Kit", 1.6, 50, 0.02, -0.97, "=D6-E6", "=$E$1*B6/(C6/1000)/F6"],
+        ["4 Ravi, Sue", 1.55, 51, 0, -0.94, "=D7-E7", "=$E$1*B7/(C7/1000)/F7"],
+        ["5 Bea (alone)", 1.5, 50, 0.01, -0.93, "=D8-E8", "=$E$1*B8/(C8/1000)/F8"],
+        ["mean", null, null, null, null, "=AVERAGE(F4:F8)", "=AVERAGE(G4:G8)"],
+        [],
+        ["It was urea: 60.06 g/mol in the book"],
+      ],
+    },
+  },
+  {
+    title: "Harnstoff, drei Wiederholungen",
+    sheets: {
+      Messung: [
+        ["Praktikum Physikalische Chemie, Versuch 7: Gefrierpunktserniedrigung"],
+        ["Stoff", "Harnstoff (M = 60.06 g/mol)"],
+        ["Einwaage [g]", 2.4],
+        ["Wasser [g]", 100],
+        ["Molalität [mol/kg]", "=B3/60.06/B4*1000"],
+        ["ΔT ideal [K]", "=1.86*B5"],
+        [],
+        [null, "1. Lauf", "2. Lauf", "3. Lauf", "Mittel"],
+        ["Wasser [°C]", 0.03, 0.02, 0.02, "=AVERAGE(B9:D9)"],
+        ["Lösung [°C]", -0.7, -0.71, -0.69, "=AVERAGE(B10:D10)"],
+        ["ΔT gemessen [K]", "=B9-B10", "=C9-C10", "=D9-D10", "=AVERAGE(B11:D11)"],
+        [],
+        ["Abweichung vom Idealwert [%]", null, null, null, "=(E11-B6)/B6*100"],
+        ["Größter minus kleinster Lauf [K]", null, null, null, "=MAX(B11:D11)-MIN(B11:D11)"],
+      ],
+      Kurve: [
+        ["Abkühlkurve 2. Lauf (Lösung)"],
+        ["t / s", "T / °C"],
+        [0, 4.1],
+        [30, 2.6],
+        [60, 1.2],
+        [90, 0.1],
+        [120, -0.9],
+        [150, -1.6],
+        [180, -0.72],
+        [210, -0.71],
+        [240, -0.71],
+        [270, -0.74],
+        ["bei 150 s unterkühlt, danach Haltepunkt"],
+      ],
+    },
+  },
+  {
+    title: "salts side by side, how many particles",
+    sheets: {
+      "Lab 3": [
+        ["Lab 3: does the number of particles matter?"],
+        ["(all solutions made up with 250 g of water)"],
+        [],
+        [null, "Glucose", "NaCl", "KCl", "CaCl2"],
+        ["Grams weighed", 4.5, 1.46, 1.86, 2.77],
+        ["Molar mass, g/mol", 180.16, 58.44, 74.55, 110.98],
+        ["Moles", "=B5/B6", "=C5/C6", "=D5/D6", "=E5/E6"],
+        ["Molality, mol per kg water", "=B7/0.25", "=C7/0.25", "=D7/0.25", "=E7/0.25"],
+        ["i (ideal)", 1, 2, 2, 3],
+        ["Predicted drop, K", "=1.86*B8*B9", "=1.86*C8*C9", "=1.86*D8*D9", "=1.86*E8*E9"],
+        ["Seen, °C", -0.2, -0.4, -0.3, -0.5],
+        [],
+        ["Conclusion: the drop goes with the particles, not with the grams."],
+      ],
+    },
+  },
+  {
+    title: "Kältemischungen, Lehrerversuch",
+    sheets: {
+      Kältemischung: [
+        ["Kältemischungen (Lehrerversuch), gestoßenes Eis aus der Mensa"],
+        ["Mischung", "Eis", "Salz", "Anteil Salz", "tiefste Temperatur", "nach"],
+        [null, "g", "g", "% der Mischung", "°C", "min"],
+        ["A", 500, 50, "=C4/(B4+C4)*100", -6.2, 3],
+        ["B", 500, 100, "=C5/(B5+C5)*100", -12.4, 4],
+        ["C", 500, 150, "=C6/(B6+C6)*100", -17.8, 5],
+        [],
+        ["Handschuhe! Nicht zum Verzehr. C kommt in die Wanne für die Eismaschine."],
+        ["Salzvorrat: noch 2 kg, im Schrank links"],
+      ],
+    },
+  },
+  {
+    title: "what to prepare for Tuesday",
+    sheets: {
+      Prep: [
+        ["To prepare for Tuesday, technician's list"],
+        ["Solution", "Wanted, mol/kg", "M, g/mol", "Water, g", "Weigh in, g", "Bottles", "Done"],
+        ["Sucrose 0.2", 0.2, 342.3, 500, "=B3*C3*D3/1000", 4, "x"],
+        ["Sucrose 0.4", 0.4, 342.3, 500, "=B4*C4*D4/1000", 4, "x"],
+        ["Glycerol 0.4", 0.4, 92.09, 500, "=B5*C5*D5/1000", 4, null],
+        ["Urea 0.4", 0.4, 60.06, 500, "=B6*C6*D6/1000", 4, null],
+        ["NaCl 0.2", 0.2, 58.44, 500, "=B7*C7*D7/1000", 4, null],
+        [],
+        ["Expected freezing points on one line for the lab sheet (Kf 1.86 K·kg/mol, ideal):"],
+        ["Sucrose 0.2 -0.37 °C, the three 0.4s -0.74 °C, NaCl 0.2 -0.74 °C (two ions)"],
+      ],
+    },
+  },
+  {
+    title: "Alkohol und Glycerin als Frostschutz",
+    sheets: {
+      Frostschutz: [
+        ["Thema: Frostschutz. Wie weit kommt man mit 40 g auf 1000 g Wasser?"],
+        [],
+        ["Stoff", "Masse in g", "Wasser in g", "M in g/mol", "b in mol/kg", "ΔT in K", "T in °C"],
+        ["Ethanol", 40, 1000, 46.07, "=B4/D4/C4*1000", "=1.86*E4", "=-F4"],
+        ["Glycerin", 40, 1000, 92.09, "=B5/D5/C5*1000", "=1.86*E5", "=-F5"],
+        ["Harnstoff", 40, 1000, 60.06, "=B6/D6/C6*1000", "=1.86*E6", "=-F6"],
+        ["Saccharose", 40, 1000, 342.3, "=B7/D7/C7*1000", "=1.86*E7", "=-F7"],
+        [],
+        ["Merke: gleiche Gramm, aber verschiedene Teilchenzahl."],
+        ["Hausaufgabe: Warum wirkt Ethanol rund siebenmal so stark wie Rohrzucker?"],
+      ],
+    },
+  },
+  {
+    title: "a real solution beside the ideal law",
+    sheets: {
+      Sheet1: [
+        ["Seminar 5: where the ideal law stops being good enough"],
+        ["made by weighing, all in grams; drop in kelvin"],
+        [],
+        ["sucrose", "water", "mol/kg", "ideal drop", "real drop", "difference"],
+        ...[5, 10, 15, 20, 25].map((grams, index) => [
+          grams,
+          100,
+          `=A${index + 5}/342.3/(B${index + 5}/1000)`,
+          `=1.86*C${index + 5}`,
+          workedOut(`=RIME.DEPRESSION($A$4:$B$4,A${index + 5}:B${index + 5})`, 2),
+          `=E${index + 5}-D${index + 5}`,
+        ]),
+        [],
+        ["Take away: at kitchen strength use the table, not the law."],
+      ],
+    },
+  },
+];
