@@ -136,7 +136,7 @@ function coolingBaths(kit: Kit): void {
       as: "typed",
       decimals: 1,
     },
-    { label: "Dissolved in the pop mix (g)", states: "dissolved", as: "formula", format: "0" },
+    { label: "Dissolved in the pop mix (g)", states: "dissolved", as: "typed", decimals: 0 },
     {
       ...{ label: "Water of the pop frozen at −15 °C (%)", states: "ice of water" },
       ...{ as: "typed", temperatureC: -15, decimals: 0 },

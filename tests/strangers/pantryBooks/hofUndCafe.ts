@@ -131,6 +131,7 @@ export const hofUndCafe: readonly StrangersBook[] = [
   },
   {
     title: "Eiswagen mit Temperaturen",
+    told: ["lactose-may-feel-sandy"],
     sheets: {
       Vanille: [
         ["Vanille weiß", "für 10 kg"],

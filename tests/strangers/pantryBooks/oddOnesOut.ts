@@ -95,6 +95,7 @@ export const oddOnesOut: readonly StrangersBook[] = [
   },
   {
     title: "plated dessert with three parts",
+    told: ["unknown-ingredient"],
     sheets: {
       Dessert: [
         ["PLATED: lemon parfait, almond crumble, orange liqueur granita"],

@@ -170,6 +170,7 @@ export const stallsAndVans: readonly StrangersBook[] = [
   },
   {
     title: "ice cream sandwiches of a bakery",
+    told: ["unknown-ingredient"],
     sheets: {
       Sandwich: [
         ["ICE CREAM SANDWICH"],

@@ -80,6 +80,7 @@ export const trialsAndBalances: readonly StrangersBook[] = [
   },
   {
     title: "swapping a third of the sugar",
+    told: ["hydrate-not-stated"],
     sheets: {
       Swap: [
         ["What happens if a third of the sucrose goes?"],

@@ -66,6 +66,7 @@ export const versuche: readonly StrangersBook[] = [
   },
   {
     title: "weniger süß, Zuckertausch",
+    told: ["hydrate-not-stated"],
     sheets: {
       Tausch: [
         ["Quitte? gibt's nicht mehr. Deshalb Birne, und weniger süß."],
@@ -185,6 +186,7 @@ export const versuche: readonly StrangersBook[] = [
   },
   {
     title: "Ziele für den Haushaltsfroster",
+    told: ["caution-not-named"],
     sheets: {
       Ziele: [
         ["Stracciatella fürs Tiefkühlfach (−18 °C)"],

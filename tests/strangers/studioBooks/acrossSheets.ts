@@ -129,6 +129,7 @@ export const acrossSheets: readonly StrangersBook[] = [
   },
   {
     title: "peanut butter ice cream, twelve ingredients",
+    told: ["caution-not-named"],
     sheets: {
       "PB ice cream": [
         ["PEANUT BUTTER ICE CREAM, final after trial 9"],

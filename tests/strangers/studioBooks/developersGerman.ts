@@ -210,6 +210,7 @@ export const developersGerman: readonly StrangersBook[] = [
   },
   {
     title: "Kursplan mit Rezept und Einkauf",
+    told: ["hard-coded-number"],
     sheets: {
       Einkauf: [
         ["Kurs „Eis am Stiel“ am 12. Juni, 10 Personen"],

@@ -181,6 +181,7 @@ export const housesEnglish: readonly StrangersBook[] = [
   },
   {
     title: "palate cleanser with sparkling wine",
+    told: ["unknown-ingredient"],
     sheets: {
       "Sorbet card": [
         ["Recipe card 27 - Prosecco & lemon palate cleanser, 30 covers"],
