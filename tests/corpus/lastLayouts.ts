@@ -7,9 +7,11 @@ import { commuters } from "./commuters";
 import { counters } from "./counters";
 import { courses } from "./courses";
 import { elsewhere } from "./elsewhere";
+import { evenings } from "./evenings";
 import { farmers } from "./farmers";
 import { handwerker } from "./handwerker";
 import type { Layout } from "./kit";
+import { landings } from "./landings";
 import { makers } from "./makers";
 import { opened } from "./opened";
 import { ordinary } from "./ordinary";
@@ -28,5 +30,5 @@ export const lastLayouts: readonly Layout[] = [
   ...[...strollers, ...tenants, ...commuters, ...farmers, ...handwerker, ...teachers, ...makers],
   ...[...apart, ...ordinary, ...courses, ...workshops, ...assorted, ...elsewhere],
   ...[...afar, ...beyond, ...teachings, ...pantries, ...unopened, ...opened, ...wayside],
-  ...[...counters, ...sidings, ...benches],
+  ...[...counters, ...sidings, ...benches, ...landings, ...evenings],
 ];

@@ -6,8 +6,7 @@ import { gramsIn, type MeantMix } from "../mix";
 import { hasWater, isClassBlock } from "../recipes/classSheet";
 import { isShoppingList } from "./isShoppingList";
 import { unitFromWord } from "../recipes/amounts/unit";
-import { plainWords } from "../recipes/headings/plainWords";
-import { withoutUnitBehind } from "../recipes/headings/withoutUnitBehind";
+import { saysOnlyAmount } from "../recipes/headings/saysOnlyAmount";
 import { isExtract } from "../recipes/names/isExtract";
 import {
   amountPlace,
@@ -91,13 +90,9 @@ export function mainSource({ block, recipe, mix }: JudgedRecipe, substance: stri
   return most === undefined ? { row: recipe.line, column: 0 } : amountPlace(block, recipe, most);
 }
 
-const AMOUNT_ONLY =
-  /^(the )?(amounts?|quantit(y|ies)|qty|weights?|mass|how much|mengen?|gewichte?|masse|einwaage|wie ?viel)$/;
-
 /** Whether a heading calls its recipe something: "weight", "g" and "Menge [g]" do not. */
 function isCalled({ title }: Recipe): boolean {
-  const words = plainWords(withoutUnitBehind(title));
-  return words !== "" && unitFromWord(words) === null && !AMOUNT_ONLY.test(words);
+  return title !== "" && unitFromWord(title) === null && !saysOnlyAmount(title);
 }
 
 /** The recipe's title in quotation marks, or what stands for one, as a sentence begins with it. */

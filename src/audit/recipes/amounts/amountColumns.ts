@@ -98,7 +98,7 @@ export function amountColumns(
   const numbers = beside.filter((column) => filled(column) > 0);
   const none = new Set([
     ...unweighed(sheet, numbers, { items, header, roles }),
-    ...columnsOfContents(sheet, numbers, items),
+    ...columnsOfContents(sheet, numbers, { items, header }),
   ]);
   const numeric = numbers.filter((column) => !none.has(column));
   const weighed = numeric.filter((column) => roles.get(column) === "amount");

@@ -1,4 +1,5 @@
 import { amountPlace, type RecipeBlock } from "../recipeBlock";
+import { saysOnlyAmount } from "../headings/saysOnlyAmount";
 import { contentsByFormula } from "./contentsByFormula";
 import { contentsByHeading } from "./contentsByHeading";
 
@@ -11,6 +12,8 @@ export function withoutContents(block: RecipeBlock): readonly RecipeBlock[] {
   if (headed.length + workedOut.length === 0) return [block];
   const isContent = (line: (typeof lines)[number] | undefined) =>
     line !== undefined && workedOut.includes(line);
-  const recipes = block.recipes.filter((one, at) => !headed.includes(one) && !isContent(lines[at]));
+  const recipes = block.recipes.filter(
+    (one, at) => !headed.includes(one) && (saysOnlyAmount(one.title) || !isContent(lines[at])),
+  );
   return recipes.length === 0 ? [] : [{ ...block, recipes }];
 }
