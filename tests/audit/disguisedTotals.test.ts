@@ -114,3 +114,36 @@ test("a shorter total that leaves something out is told", () => {
   expect(rulesOn(sheets)).toContain("total-incomplete");
   expect(rulesOn(sheets)).toContain("formula-overwritten");
 });
+
+const cups = (third: number | null): Rows => [
+  ["What", "g in the cup", "€ per kg"],
+  ["white sugar", 13, 38],
+  ["water", 15, 24],
+  ["moonflower base", 28, third],
+  ["lime juice", 27, 3.2],
+];
+
+test("a line with a price of its own may weigh as much as the two above it", () => {
+  expectFound({ what: "", sheets: { Cups: cups(26) }, found: ["unknown-ingredient Cups!A4"] });
+  expectFound({ what: "", sheets: { Cups: cups(null) }, found: [] });
+});
+
+test("a part of one line that nobody knows has its own sum, and belongs to the list", () => {
+  const parts = (sweet: string): Rows => [
+    ["Ingredient", "Grams"],
+    [sweet, 396],
+    ["Subtotal", formula("SUM(B2)", 396)],
+    [],
+    ["Fruit and the rest"],
+    ["water", 1625],
+    ["lime juice", 221],
+    ["Subtotal", formula("SUM(B6:B7)", 1846)],
+    ["Total", formula("B3+B8", 2242)],
+  ];
+  expectFound({ what: "", sheets: { Ice: parts("sugar") }, found: [] });
+  expectFound({
+    what: "",
+    sheets: { Ice: parts("moonflower base") },
+    found: ["unknown-ingredient Ice!A2"],
+  });
+});

@@ -157,6 +157,21 @@ describe("A freezer's log that is right", () => {
       found: [],
     },
     {
+      what: "the core of an ice that would have thawed between two readings",
+      sheets: { Log: log("Core temp. °C", [4, -7, -19, 5, -13]) },
+      found: ["temperature-units-mixed Log!B5"],
+    },
+    {
+      what: "a fridge among freezers",
+      sheets: { Log: log("read at noon, °C", [-18, 5, -13]) },
+      found: [],
+    },
+    {
+      what: "the core of an ice that thaws in the end",
+      sheets: { Log: log("Core temp. °C", [4, -7, -19, -13, 5]) },
+      found: [],
+    },
+    {
       what: "a set point beside the readings",
       sheets: {
         Log: [

@@ -8,6 +8,7 @@ import { nextRow } from "../recipes/nextFilled";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { sheetTexts } from "../recipes/sheetTexts";
 import { foreignInFridge } from "./foreignInFridge";
+import { thawedBetween } from "./thawedBetween";
 import { foreignReadings, type Reading } from "./foreignReadings";
 
 export const CELSIUS = /°\s?c\b|celsius|\bdeg\.? ?c\b/i;
@@ -152,7 +153,8 @@ function foreignAt(sheet: WorkbookSheet, row: number, column: number): readonly 
   const isOfFreezer = temperatureWords.ofFreezer.test(plainWords(wordsOver(sheet, row, column)));
   return logs.flatMap(([readings, isCurve]) => {
     const cold = foreignReadings(readings, isCurve, isOfFreezer);
-    const foreign = cold.length > 0 ? cold : foreignInFridge(heading, readings);
+    const thawed = cold.length > 0 ? cold : thawedBetween(heading, readings);
+    const foreign = thawed.length > 0 ? thawed : foreignInFridge(heading, readings);
     return isOfPoints ? foreign.filter((one) => !lostItsSign(one, readings)) : foreign;
   });
 }

@@ -1,5 +1,5 @@
 import type { WorkbookSheet } from "../../../workbook/model";
-import { referencesOf } from "../../../workbook/references";
+import { contains, referencesOf } from "../../../workbook/references";
 import { holdsNumber, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import type { RecipeName } from "../recipeBlock";
@@ -31,6 +31,24 @@ function isLeftOutByAll(
   return read.length > 0 && read.every(({ range }) => range.top > row);
 }
 
+/** Whether a sum between two rows of a list adds up the first: then that is a part of the list with a total of its own. */
+const isSummedBetween = (
+  sheet: WorkbookSheet,
+  columns: readonly number[],
+  totals: readonly number[],
+  [from, to]: readonly [number, number],
+): boolean =>
+  totals.some(
+    (total) =>
+      total > from &&
+      total < to &&
+      columns.some((column) =>
+        referencesOf(sheet.cellAt(total, column)?.formula ?? "").some(({ range }) =>
+          contains(range, from, column),
+        ),
+      ),
+  );
+
 /**
  * The names of a list without what is said of its recipes above their first ingredient, be there numbers or not: how
  * many bowls of each there shall be. Nobody knows it as an ingredient; below it the ingredients are headed anew, or
@@ -45,8 +63,10 @@ export function withoutLinesAbove(
   const first = names.findIndex(({ item }) => check(item).kind !== "unknown");
   const [last, begin] = [names[first - 1], names[first]];
   if (last === undefined || begin === undefined) return names;
+  const between = [last.row, begin.row] as const;
+  if (isSummedBetween(sheet, columns, totals, between)) return names;
   const isAbove =
-    isHeadedAnew(sheet, begin.column, columns, [last.row, begin.row]) ||
+    isHeadedAnew(sheet, begin.column, columns, between) ||
     isLeftOutByAll(sheet, columns, totals, last.row);
   return isAbove ? names.slice(first) : names;
 }

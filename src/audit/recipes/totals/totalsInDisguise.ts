@@ -2,7 +2,7 @@ import { contains, referencesOf } from "../../../workbook/references";
 import type { WorkbookSheet } from "../../../workbook/model";
 import { amountText } from "../amounts/amountText";
 import { isSumOfColumn } from "./isSumOfColumn";
-import { textAt } from "../cells";
+import { holdsNumber, textAt } from "../cells";
 import type { FinderContext } from "../finderContext";
 import { nameInList } from "../names/nameInList";
 
@@ -36,6 +36,25 @@ const isCounted = (
     }),
   );
 
+/** Figures of a line stand at most so far right of its amounts. */
+const REACH = 4;
+
+/** Whether a line has a number of its own typed where the others have theirs: a price, a strength; sums have none. */
+function hasOwnFigure(
+  sheet: WorkbookSheet,
+  row: number,
+  items: readonly number[],
+  columns: readonly number[],
+): boolean {
+  const from = Math.min(...columns) - 1;
+  const beside = Array.from({ length: Math.max(...columns) + REACH - from }, (_, at) => from + at);
+  const isTyped = (line: number, column: number) =>
+    holdsNumber(sheet, line, column) && sheet.cellAt(line, column)?.formula === undefined;
+  return beside
+    .filter((column) => !columns.includes(column))
+    .some((column) => isTyped(row, column) && items.every((line) => isTyped(line, column)));
+}
+
 /**
  * Rows of a list whose name is unknown and whose numbers are the sums of the others', or of those above, in every
  * column, or stand below all of 100 %: totals, whatever they are called and wherever they stand.
@@ -62,8 +81,12 @@ export function totalsInDisguise(
     const above = others.filter((other) => other < row);
     const isNear = (some: readonly number[], close: number) =>
       some.length > 1 && Math.abs(sumOf(some, column) / value - 1) <= close;
-    // Half of a mix may happen to weigh about as much as the other half.
-    if (isNear(above, CLOSE) || isNear(others, EXACT)) return true;
+    // Half of a mix may happen to weigh about as much as the other half, and a third line with a price as much as two.
+    const isByChance =
+      above.length === 2 &&
+      others.length > above.length &&
+      hasOwnFigure(sheet, row, items, columns);
+    if ((!isByChance && isNear(above, CLOSE)) || isNear(others, EXACT)) return true;
     const isLast = above.length > 2 && above.length === others.length;
     return isLast && isOfShares(value, sumOf(above, column));
   };
