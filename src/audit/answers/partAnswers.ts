@@ -30,11 +30,6 @@ function isOfMoney({ sheet, row, column }: LabelledAnswer): boolean {
   return headerRole(words) === "price" || MONEY.test(words);
 }
 
-/** Whether a label is the name of what is dissolved in the same row: "Ethanol | 46.07" begins a row of a table. */
-const isNameOfSolute = ({ sheet, row, label, block: { answers, names } }: LabelledAnswer) =>
-  answers !== undefined &&
-  names.some((name) => name.row === row && textAt(sheet, row, name.column) === label);
-
 /** The cells that say how much of something is in a recipe: water, solids, sugars, alcohol. */
 export const partAnswers = keptAnswers((workbook, blocks) => {
   // Beside a solution that has a row to itself a heading may be of an answer and of its water.
@@ -45,7 +40,7 @@ export const partAnswers = keptAnswers((workbook, blocks) => {
   return labelledAnswers(workbook, blocks, isWanted).filter((answer) => {
     const { sheet, row, column, label } = answer;
     if (amounts.get(sheet)?.has(`${row},${column}`) === true) return false;
-    if (isOfMoney(answer) || isNameOfSolute(answer)) return false;
+    if (isOfMoney(answer)) return false;
     if (ASKS_OTHER_THING.test(sheet.cellAt(row, column)?.formula ?? "")) return false;
     if (partOf(label) !== null || saysWaterOfVessel(label)) return true;
     if (partOfEach(label) !== null) return partPerTotal(answer) !== null;
