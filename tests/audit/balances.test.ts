@@ -73,3 +73,11 @@ test.each([
 ])("%p says a content of food: %p", (heading, says) => {
   expect(saysContent(heading)).toBe(says);
 });
+
+test.each(["-".repeat(500), "=".repeat(500), "g/".repeat(100), " / ".repeat(100)])(
+  "a line of marks is read at once, and says nothing",
+  (marks) => {
+    expect(saysContent(marks)).toBe(null);
+    expect(saysContent(`${marks}x`)).toBe(null);
+  },
+);

@@ -1,7 +1,8 @@
 import { plainWords } from "../headings/plainWords";
 
-/** Of what, how: "Wasser [g]", "fat g", "sugar, g/100 g", "% solids", "Fettgehalt". */
-const UNIT = String.raw`(\W*\b(in )?(k?g|gramm|grams|%|per ?cent|prozent|g? ?(\/|per|je|pro|in|auf) ?(100|1000|1)? ?(k?g|l)?)\b\W*|\W+)`;
+/** Of what, how: "Wasser [g]", "fat g", "sugar, g/100 g", "% solids". So few words of units that a line of dashes is read at once. */
+const UNITS = String.raw`\W*(?:\b(in )?(k?g|gramm|grams|%|per ?cent|prozent|g? ?(\/|per|je|pro|in|auf) ?(100|1000|1)? ?(k?g|l)?)\b\W*){0,4}`;
+/** "Fettgehalt". */
 const SHARE = "(-?(gehalt|anteil|content)e?)?";
 
 const NEVER_A_MIX = [
@@ -17,7 +18,7 @@ const PERHAPS_A_MIX = [
 
 const headed = (words: readonly string[]): RegExp =>
   new RegExp(
-    `^${UNIT}*((the|davon|of which|thereof|darin) )?(${words.join("|")})${SHARE}${UNIT}*$`,
+    `^${UNITS}((the|davon|of which|thereof|darin) )?(${words.join("|")})${SHARE}${UNITS}$`,
     "u",
   );
 
