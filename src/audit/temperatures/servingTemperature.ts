@@ -8,6 +8,7 @@ import { labelledTemperatureC, resultUnit, fahrenheitToC } from "../answers/resu
 import { plainWords } from "../recipes/headings/plainWords";
 import { temperatureWords } from "../recipes/roles/temperatureWords";
 import { temperatureAskedC } from "./temperatureAsked";
+import { wordsAbove } from "../answers/wordsAbove";
 import type { StatedResult } from "../answers/statedResults";
 
 const saysServing = (label: string): boolean => temperatureWords.ofServing.test(plainWords(label));
@@ -65,16 +66,15 @@ function temperatureInLineC(result: StatedResult): number | null {
 const ONLY_TEMPERATURE =
   /^(at |bei |@ ?|t ?= ?)?[-−–]? ?\d+([.,]\d+)? ?(°|º|deg(rees?)?|grad)? ?[cf]?:?$/i;
 
+/** A heading stands at most so far over the answers in its column. */
+const REACH_OVER = 6;
+
 /** The temperature that stands over an answer as the heading of its column: "−10 °C | −12 °C", below them "Ice, % of the water". */
-function temperatureOverC({ sheet, row, column }: StatedResult): number | null {
-  for (let above = row - 1; above >= Math.max(0, row - REACH_OVER); above -= 1) {
-    const words = textAt(sheet, above, column);
-    if (words !== "") return ONLY_TEMPERATURE.test(words) ? labelledTemperatureC(words) : null;
-  }
-  return null;
+function temperatureOverC(result: StatedResult): number | null {
+  const words = wordsAbove(result.sheet, result, REACH_OVER);
+  return ONLY_TEMPERATURE.test(words) ? labelledTemperatureC(words) : null;
 }
 
-const REACH_OVER = 6;
 const REACH_ABOVE = 2;
 const REACH_LEFT = 3;
 const REACH_BELOW = 3;

@@ -11,8 +11,8 @@ export function columnsOfContents(
     header,
   }: { readonly items: readonly number[]; readonly header: (column: number) => string },
 ): readonly number[] {
-  const lines = columns.map((column) => items.map((row) => ({ row, column })));
-  const contents = contentsByFormula(sheet, lines);
-  const isContent = (at: number) => lines[at] !== undefined && contents.includes(lines[at]);
-  return columns.filter((column, at) => isContent(at) && !saysOnlyAmount(header(column)));
+  const contents = contentsByFormula(sheet, columns.length, (at) =>
+    items.map((row) => ({ row, column: columns[at] ?? 0 })),
+  );
+  return columns.filter((column, at) => contents.has(at) && !saysOnlyAmount(header(column)));
 }

@@ -4,7 +4,7 @@ import { rangesReadHere } from "../../formulas/rangesReadHere";
 import type { Place } from "../recipeBlock";
 
 /** Where a line of a list has what it says of each ingredient, in their order. */
-export type Line = readonly Place[];
+type Line = readonly Place[];
 
 /** A recipe told in so many amounts is a balance at most; more are a ledger. */
 const MOST_LINES = 50;
@@ -82,11 +82,16 @@ const addsContents = ({ sheet, lines, contents }: Table, one: Line): boolean =>
   });
 
 /**
- * The lines of a balance by their formulas: what each amount of another line holds of water, fat, sugars or solids, and
- * what puts those together again.
+ * Which of so many lines of a balance say by their formulas what each amount of another line holds of water, fat, sugars
+ * or solids, or put those together again. Of a ledger no line is asked for.
  */
-export function contentsByFormula(sheet: WorkbookSheet, lines: readonly Line[]): readonly Line[] {
-  if (lines.length < 2 || lines.length > MOST_LINES) return [];
+export function contentsByFormula(
+  sheet: WorkbookSheet,
+  count: number,
+  lineAt: (at: number) => Line,
+): ReadonlySet<number> {
+  if (count < 2 || count > MOST_LINES) return new Set();
+  const lines = Array.from({ length: count }, (_, at) => lineAt(at));
   const among = (contents: readonly Line[]) =>
     lines.filter((one) =>
       lines.some((base) => base !== one && isContentOf({ sheet, lines, contents }, one, base)),
@@ -94,5 +99,5 @@ export function contentsByFormula(sheet: WorkbookSheet, lines: readonly Line[]):
   const contents = among(among([]));
   const others = lines.filter((one) => !contents.includes(one));
   const added = others.filter((one) => addsContents({ sheet, lines, contents }, one));
-  return [...contents, ...added];
+  return new Set([...contents, ...added].map((line) => lines.indexOf(line)));
 }
